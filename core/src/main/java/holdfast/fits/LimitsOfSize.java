@@ -1,0 +1,45 @@
+package holdfast.fits;
+
+import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
+import java.io.Serializable;
+
+/**
+ * Lower and upper limit of size of a part.
+ *
+ * @param lower lower limit of size (LLS)
+ * @param upper upper limit of size (ULS), not below the lower
+ */
+public record LimitsOfSize(Length lower, Length upper) implements Serializable {
+  // Refuses limits in the wrong order.
+  public LimitsOfSize {
+    if (upper.compareTo(lower) < 0) {
+      throw new InputException("upper limit of size", upper.toString(), "at least " + lower, "it is not below the lower limit");
+    }
+  }
+
+  /**
+   * Whether a size lies within the limits, ends included.
+   *
+   * @param size a size
+   * @return true if lower ≤ size ≤ upper
+   */
+  public boolean contains(Length size) {
+    return lower.compareTo(size) <= 0 && size.compareTo(upper) <= 0;
+  }
+
+  /**
+   * The tolerance.
+   *
+   * @return upper - lower
+   */
+  public Length tolerance() {
+    return upper.minus(lower);
+  }
+
+  /** Both limits in mm with three decimals, or as many as they need. */
+  @Override
+  public String toString() {
+    return FitText.size(lower) + " … " + FitText.size(upper);
+  }
+}

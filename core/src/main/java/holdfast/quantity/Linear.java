@@ -1,0 +1,81 @@
+package holdfast.quantity;
+
+/**
+ * A quantity with a true zero, so that sums, differences and multiples mean something.
+ *
+ * @param <Q> the kind itself
+ */
+public sealed interface Linear<Q extends Linear<Q>> extends Quantity<Q>
+    permits Length, Area, Force, Torque, Stress, Angle, TemperatureDifference, RotationalSpeed, Speed,
+        KinematicViscosity, Mass, Work, Stiffness, ThermalExpansion, OperatingTime {
+
+  /**
+   * Makes a quantity of this kind.
+   *
+   * @param base value in the base unit
+   * @return the quantity
+   * @throws InputException if the value is not finite or this kind cannot have it
+   */
+  Q withBase(double base);
+
+  /**
+   * The sum.
+   *
+   * @param other another of this kind
+   * @return this + other
+   */
+  default Q plus(Q other) {
+    return withBase(base() + other.base());
+  }
+
+  /**
+   * The difference.
+   *
+   * @param other another of this kind
+   * @return this - other
+   */
+  default Q minus(Q other) {
+    return withBase(base() - other.base());
+  }
+
+  /**
+   * A multiple.
+   *
+   * @param factor a finite number
+   * @return this · factor
+   */
+  default Q times(double factor) {
+    return withBase(base() * factor);
+  }
+
+  /**
+   * A fraction.
+   *
+   * @param divisor a finite number other than 0
+   * @return this / divisor
+   * @throws InputException if the divisor is 0 or not finite
+   */
+  default Q dividedBy(double divisor) {
+    return withBase(base() / divisor);
+  }
+
+  /**
+   * The ratio to another of this kind.
+   *
+   * @param other another of this kind, not zero
+   * @return this / other
+   * @throws InputException if the other is zero
+   */
+  default double ratio(Q other) {
+    return Check.finite(base() / other.base(), "ratio of " + this + " to " + other, "");
+  }
+
+  /**
+   * The opposite.
+   *
+   * @return -this
+   */
+  default Q negated() {
+    return withBase(0.0 - base());
+  }
+}

@@ -1,0 +1,58 @@
+package holdfast.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Numbers as text: always with a decimal point, whatever the locale of the machine, and never as 1.2E-5. */
+public final class Numbers {
+  private Numbers() {}
+
+  /**
+   * Rounds to a number of decimals, half to even on the shortest decimal form of the double.
+   *
+   * @param value a number
+   * @param decimals digits after the point, 0 or more
+   * @return the text, for example {@code "25.400"}; never {@code "-0.000"}
+   */
+  public static String fixed(double value, int decimals) {
+    if (!Double.isFinite(value)) {
+      return Double.toString(value);
+    }
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+    return rounded.toPlainString();
+  }
+
+  /**
+   * Rounds to significant digits and drops zeros that say nothing.
+   *
+   * @param value a number
+   * @param digits significant digits, 1 or more
+   * @return the text, for example {@code "57.38"} for 57.3829 and 4 digits, {@code "12000"} for 12000
+   */
+  public static String significant(double value, int digits) {
+    if (!Double.isFinite(value)) {
+      return Double.toString(value);
+    }
+    if (value == 0) {
+      return "0";
+    }
+    BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+    return plain(rounded);
+  }
+
+  /**
+   * The shortest text that reads back as the same double to 15 significant digits.
+   *
+   * @param value a number
+   * @return the text, without exponent
+   */
+  public static String shortest(double value) {
+    return significant(value, 15);
+  }
+
+  private static String plain(BigDecimal value) {
+    BigDecimal stripped = value.stripTrailingZeros();
+    return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+  }
+}

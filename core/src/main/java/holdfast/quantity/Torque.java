@@ -1,0 +1,52 @@
+package holdfast.quantity;
+
+/**
+ * A torque or a moment. It is not work, though the units look alike.
+ *
+ * @param newtonMillimetre value in N·mm; finite
+ */
+public record Torque(double newtonMillimetre) implements Linear<Torque> {
+  // Refuses NaN and infinity.
+  public Torque {
+    Check.finite(newtonMillimetre, "torque", "N·mm");
+  }
+
+  /**
+   * The force that makes this torque on an arm.
+   *
+   * @param arm lever arm, not zero
+   * @return torque / arm
+   */
+  public Force over(Length arm) {
+    return new Force(newtonMillimetre / arm.base());
+  }
+
+  @Override
+  public double base() {
+    return newtonMillimetre;
+  }
+
+  @Override
+  public Torque withBase(double base) {
+    return new Torque(base);
+  }
+
+  /**
+   * Reads a number with a unit.
+   *
+   * @param text for example {@code "60 N·m"}
+   * @return the quantity
+   * @throws InputException if the text is not a number followed by a known unit
+   */
+  public static Torque parse(String text) {
+    return UnitParser.parse(text, "torque", KnownUnits.TORQUES);
+  }
+
+  /** The value as a practitioner would write it. */
+  @Override
+  public String toString() {
+    return Math.abs(newtonMillimetre) < 1000
+        ? Numbers.significant(in(KnownUnits.N_MM), 4) + " " + KnownUnits.N_MM.symbol()
+        : Numbers.significant(in(KnownUnits.N_M), 4) + " " + KnownUnits.N_M.symbol();
+  }
+}

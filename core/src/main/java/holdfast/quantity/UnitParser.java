@@ -1,0 +1,65 @@
+package holdfast.quantity;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Reads a number with a unit. The decimal sign is the point in every locale; a comma is refused, not guessed. */
+final class UnitParser {
+  private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
+  /** Whole part, then numerator and denominator: 1-1/2, 1 1/2 or 5/8. */
+  private static final Pattern FRACTION = Pattern.compile("([+-]?)(?:(\\d+)[- ]+)?(\\d+)/(\\d+)");
+
+  private static final Pattern LEADING_NUMBER =
+      Pattern.compile("[+-]?(?:\\d+[- ]+\\d+/\\d+|\\d+/\\d+|[\\d.,]+(?:[eE][+-]?\\d+)?)\\s*");
+
+  private UnitParser() {}
+
+  static <Q extends Quantity<Q>> Q parse(String text, String parameter, List<Unit<Q>> units) {
+    String stripped = text.strip();
+    int split = unitStart(stripped);
+    String unitText = stripped.substring(split);
+    String numberText = stripped.substring(0, split).strip();
+    for (Unit<Q> unit : units) {
+      if (unit.isCalled(unitText)) {
+        return unit.of(number(numberText, parameter));
+      }
+    }
+    String known = units.stream().map(Unit::symbol).collect(Collectors.joining(", "));
+    throw new InputException(
+        parameter,
+        "'" + text + "'",
+        "a number and one of the units " + known,
+        unitText.isEmpty() ? "the unit is missing" : "'" + unitText + "' is not one of them");
+  }
+
+  static double number(String text, String parameter) {
+    String stripped = text.strip();
+    if (DECIMAL.matcher(stripped).matches()) {
+      return Double.parseDouble(stripped);
+    }
+    Matcher fraction = FRACTION.matcher(stripped);
+    if (fraction.matches() && !isZero(fraction.group(4))) {
+      double whole = fraction.group(2) == null ? 0 : Double.parseDouble(fraction.group(2));
+      double value = whole + Double.parseDouble(fraction.group(3)) / Double.parseDouble(fraction.group(4));
+      return fraction.group(1).equals("-") ? -value : value;
+    }
+    throw new InputException(
+        parameter,
+        "'" + text + "'",
+        "a number such as 25, 25.4, 5/8 or 1-1/2",
+        stripped.contains(",") ? "the decimal sign is a point" : "it cannot be read as a number");
+  }
+
+  private static boolean isZero(String digits) {
+    return digits.chars().allMatch(c -> c == '0');
+  }
+
+  /** The unit starts behind the last digit that belongs to the number. */
+  private static int unitStart(String text) {
+    Matcher matcher = LEADING_NUMBER.matcher(text);
+    return matcher.lookingAt() ? matcher.end() : 0;
+  }
+
+}

@@ -1,0 +1,18 @@
+package holdfast.trace;
+
+import holdfast.tables.SourceRef;
+import java.io.Serializable;
+
+/**
+ * A caution for work that can hurt someone. A caution points to a rule; it never claims that following it satisfies
+ * the rule.
+ *
+ * @param text the caution
+ * @param source the rule or manual on which it rests
+ */
+public record Caution(String text, SourceRef source) implements Serializable {
+  @Override
+  public String toString() {
+    return text + " [" + source.document() + ", " + source.locator() + "]";
+  }
+}

@@ -1,0 +1,113 @@
+package holdfast.trace;
+
+import holdfast.tables.SourceRef;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+
+/**
+ * How a result was computed, step by step. The last step is the result itself.
+ *
+ * @param title what is derived
+ * @param steps the steps in order; at least one
+ */
+public record Derivation(String title, List<Step> steps) implements Serializable {
+
+  // Keeps an unmodifiable copy of the list.
+  public Derivation {
+    steps = List.copyOf(steps);
+  }
+
+  /**
+   * Starts a derivation.
+   *
+   * @param title what is derived
+   * @return a builder
+   */
+  public static Builder of(String title) {
+    return new Builder(title);
+  }
+
+  /**
+   * The last step: the result.
+   *
+   * @return the step
+   */
+  public Step result() {
+    return steps.get(steps.size() - 1);
+  }
+
+  /**
+   * The documents and places used, each once, in order of use.
+   *
+   * @return the sources
+   */
+  public List<SourceRef> sources() {
+    LinkedHashSet<SourceRef> sources = new LinkedHashSet<>();
+    steps.forEach(step -> sources.add(step.source()));
+    return List.copyOf(sources);
+  }
+
+  /** The whole derivation as text. */
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder(title).append('\n');
+    for (Step step : steps) {
+      text.append(step.text()).append('\n');
+    }
+    return text.toString().stripTrailing();
+  }
+
+  /** Collects steps. Not thread-safe. */
+  public static final class Builder {
+    private final String title;
+    private final List<Step> steps = new ArrayList<>();
+
+    private Builder(String title) {
+      this.title = title;
+    }
+
+    /**
+     * Adds a step.
+     *
+     * @param symbol symbol of the result
+     * @param meaning what it stands for
+     * @param expression the formula in symbols
+     * @param value the result
+     * @param unit its unit, empty for a pure number
+     * @param source where the formula or the value comes from
+     * @param inputs the numbers put in, for example {@code "d = 16 mm"}
+     * @return this builder
+     */
+    public Builder step(
+        String symbol, String meaning, String expression, double value, String unit, SourceRef source, String... inputs) {
+      steps.add(new Step(symbol, meaning, expression, List.of(inputs), value, unit, source));
+      return this;
+    }
+
+    /**
+     * Adds the steps of another derivation.
+     *
+     * @param other the other derivation
+     * @return this builder
+     */
+    public Builder steps(Derivation other) {
+      steps.addAll(other.steps());
+      return this;
+    }
+
+    /**
+     * Ends the derivation.
+     *
+     * @return the derivation
+     * @throws IllegalStateException if no step was added
+     */
+    public Derivation build() {
+      if (steps.isEmpty()) {
+        throw new IllegalStateException("a derivation needs at least one step: " + title);
+      }
+      return new Derivation(title, steps);
+    }
+  }
+}

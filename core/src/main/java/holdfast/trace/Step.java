@@ -1,0 +1,44 @@
+package holdfast.trace;
+
+import holdfast.quantity.Numbers;
+import holdfast.tables.SourceRef;
+import java.io.Serializable;
+import java.util.List;
+
+/**
+ * One step of a derivation.
+ *
+ * @param symbol symbol of the result, for example {@code "p"}
+ * @param meaning what the symbol stands for
+ * @param expression the formula in symbols, or where the value was read
+ * @param inputs the numbers put in, for example {@code "d = 16 mm"}
+ * @param value the result
+ * @param unit unit of the result, empty for a pure number
+ * @param source document, locator and provenance of the formula or value
+ */
+public record Step(
+    String symbol, String meaning, String expression, List<String> inputs, double value, String unit, SourceRef source)
+    implements Serializable {
+
+  // Keeps an unmodifiable copy of the list.
+  public Step {
+    inputs = List.copyOf(inputs);
+  }
+
+  /**
+   * The step as one or two lines.
+   *
+   * @return the text, with source
+   */
+  public String text() {
+    StringBuilder line = new StringBuilder();
+    line.append(symbol).append("  ").append(meaning).append('\n');
+    line.append("    = ").append(expression);
+    if (!inputs.isEmpty()) {
+      line.append("   with ").append(String.join(", ", inputs));
+    }
+    line.append('\n').append("    = ").append(Numbers.significant(value, 6));
+    line.append(unit.isEmpty() ? "" : " " + unit).append("   (").append(source).append(')');
+    return line.toString();
+  }
+}

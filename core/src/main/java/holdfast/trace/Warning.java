@@ -1,0 +1,18 @@
+package holdfast.trace;
+
+import holdfast.tables.SourceRef;
+import java.io.Serializable;
+
+/**
+ * Something that the reader of a result must know.
+ *
+ * @param code short stable name for programs, for example {@code "load-above-half-C"}
+ * @param message the warning with the values that caused it
+ * @param source where the limit comes from
+ */
+public record Warning(String code, String message, SourceRef source) implements Serializable {
+  @Override
+  public String toString() {
+    return message + " (" + source + ")";
+  }
+}

@@ -1,0 +1,2 @@
+/** How a result explains itself: derivations step by step, their sources, warnings and cautions. */
+package holdfast.trace;

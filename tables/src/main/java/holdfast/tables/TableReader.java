@@ -1,0 +1,193 @@
+package holdfast.tables;
+
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Reads a CSV file against its descriptor and refuses what does not fit, naming file and line. */
+final class TableReader {
+  private final String file;
+  private final TableDescriptor descriptor;
+  private final SourceRegister register;
+
+  private TableReader(String file, TableDescriptor descriptor, SourceRegister register) {
+    this.file = file;
+    this.descriptor = descriptor;
+    this.register = register;
+  }
+
+  static Table read(String file, TableDescriptor descriptor, SourceRegister register, Reader csv) {
+    if (!register.contains(descriptor.source().document())) {
+      throw new TableFormatException(
+          file, 0, "document '" + descriptor.source().document() + "' is not in the register of sources");
+    }
+    return new TableReader(file, descriptor, register).read(csv);
+  }
+
+  private Table read(Reader csv) {
+    List<CsvRecord> records = records(file, csv);
+    List<String> header = header(records.get(0));
+    int size = records.size() - 1;
+    Map<String, String[]> texts = new LinkedHashMap<>();
+    Map<String, double[]> numbers = new HashMap<>();
+    for (int c = 0; c < header.size(); c++) {
+      Column column = descriptor.columns().get(header.get(c));
+      String[] text = new String[size];
+      double[] number = new double[size];
+      for (int row = 0; row < size; row++) {
+        CsvRecord line = records.get(row + 1);
+        text[row] = line.getField(c).strip();
+        number[row] = check(column, text[row], line.getStartingLineNumber());
+      }
+      texts.put(column.name(), text);
+      if (column.type() == Column.Type.NUMBER) {
+        numbers.put(column.name(), number);
+      }
+    }
+    refuseDuplicates(records, texts, size);
+    if (descriptor.hasRanges()) {
+      refuseGaps(records, texts, numbers, size);
+    }
+    return new Table(descriptor, texts, numbers, size);
+  }
+
+  /** All records, the header first; comment lines start with '#'. Every record has as many fields as the header. */
+  static List<CsvRecord> records(String file, Reader csv) {
+    List<CsvRecord> records = new ArrayList<>();
+    try (CsvReader<CsvRecord> reader =
+        CsvReader.builder().commentStrategy(CommentStrategy.SKIP).ofCsvRecord(csv)) {
+      reader.forEach(records::add);
+    } catch (CsvParseException e) {
+      throw new TableFormatException(file, 0, "not readable as CSV: " + e.getMessage());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    if (records.isEmpty()) {
+      throw new TableFormatException(file, 0, "the file is empty; the first line must name the columns");
+    }
+    int fields = records.get(0).getFieldCount();
+    for (CsvRecord line : records) {
+      if (line.getFieldCount() != fields) {
+        throw new TableFormatException(
+            file, line.getStartingLineNumber(), line.getFieldCount() + " fields instead of the " + fields + " of the header");
+      }
+    }
+    return records;
+  }
+
+  private List<String> header(CsvRecord first) {
+    List<String> header = new ArrayList<>();
+    for (String field : first.getFields()) {
+      header.add(field.strip());
+    }
+    Set<String> described = descriptor.columns().keySet();
+    if (!new HashSet<>(header).equals(described) || header.size() != described.size()) {
+      throw new TableFormatException(
+          file,
+          first.getStartingLineNumber(),
+          "columns " + header + " differ from those described: " + new TreeSet<>(described));
+    }
+    return header;
+  }
+
+  private double check(Column column, String text, long line) {
+    if (text.isEmpty()) {
+      if (!column.optional()) {
+        throw new TableFormatException(file, line, "column '" + column.name() + "' must not be empty");
+      }
+      return Double.NaN;
+    }
+    switch (column.type()) {
+      case NUMBER -> {
+        return number(column, text, line);
+      }
+      case PROVENANCE -> {
+        try {
+          Provenance.of(text);
+        } catch (IllegalArgumentException e) {
+          throw new TableFormatException(file, line, e.getMessage());
+        }
+      }
+      case SOURCES -> {
+        for (String id : Table.split(text)) {
+          if (!register.contains(id)) {
+            throw new TableFormatException(file, line, "document '" + id + "' is not in the register of sources");
+          }
+        }
+      }
+      case TEXT -> {}
+    }
+    return Double.NaN;
+  }
+
+  private double number(Column column, String text, long line) {
+    double value;
+    try {
+      value = Double.parseDouble(text);
+    } catch (NumberFormatException e) {
+      throw new TableFormatException(
+          file, line, "column '" + column.name() + "': '" + text + "' is not a number (decimal point, no unit)");
+    }
+    if (!Double.isFinite(value)) {
+      throw new TableFormatException(file, line, "column '" + column.name() + "': '" + text + "' is not a finite number");
+    }
+    return value;
+  }
+
+  private void refuseDuplicates(List<CsvRecord> records, Map<String, String[]> texts, int size) {
+    Map<String, Long> seen = new HashMap<>();
+    for (int row = 0; row < size; row++) {
+      String key = key(texts, row, descriptor.key());
+      long line = records.get(row + 1).getStartingLineNumber();
+      Long earlier = seen.putIfAbsent(key, line);
+      if (earlier != null) {
+        throw new TableFormatException(file, line, "same key " + descriptor.key() + " = " + key + " as in line " + earlier);
+      }
+    }
+  }
+
+  /** Ranges of rows that agree in the other key columns must follow each other: from the last end, upwards. */
+  private void refuseGaps(
+      List<CsvRecord> records, Map<String, String[]> texts, Map<String, double[]> numbers, int size) {
+    List<String> group = new ArrayList<>(descriptor.key());
+    group.remove(descriptor.rangeFrom());
+    group.remove(descriptor.rangeTo());
+    double[] from = numbers.get(descriptor.rangeFrom());
+    double[] to = numbers.get(descriptor.rangeTo());
+    if (from == null || to == null) {
+      throw new TableFormatException(file, 0, "the range columns must be number columns");
+    }
+    Map<String, Double> lastEnd = new HashMap<>();
+    for (int row = 0; row < size; row++) {
+      long line = records.get(row + 1).getStartingLineNumber();
+      if (!(from[row] < to[row])) {
+        throw new TableFormatException(file, line, "range over " + from[row] + " up to " + to[row] + " is empty");
+      }
+      Double end = lastEnd.put(key(texts, row, group), to[row]);
+      if (end != null && end != from[row]) {
+        throw new TableFormatException(
+            file, line, "range starts at " + from[row] + " but the one before it ends at " + end + " (gap or overlap)");
+      }
+    }
+  }
+
+  private static String key(Map<String, String[]> texts, int row, List<String> columns) {
+    List<String> parts = new ArrayList<>();
+    for (String column : columns) {
+      parts.add(texts.get(column)[row]);
+    }
+    return parts.toString();
+  }
+}

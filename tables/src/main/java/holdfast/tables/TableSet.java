@@ -1,0 +1,266 @@
+package holdfast.tables;
+
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * All tables together: a version, the register of documents and a digest of every byte. Thread-safe.
+ *
+ * <p>A set is a folder with {@code table-set.properties} (entries {@code version} and {@code subjects}); each subject
+ * is a folder with {@code sources.csv} (columns id, title, kind, note) and {@code contents.txt}, which lists its
+ * tables, one path a line without the ending. A table is two files, {@code <path>.csv} and {@code <path>.properties}.
+ * Tables are read and validated when first asked for; {@link #all()} reads them all.
+ */
+public final class TableSet {
+  private final Opener opener;
+  private final String version;
+  private final List<String> subjects;
+  private final Map<String, String> tableFiles;
+  private final SourceRegister register;
+  private final Map<String, Table> loaded = new ConcurrentHashMap<>();
+
+  /** Opens a file of a set by its path below the set's folder. */
+  @FunctionalInterface
+  public interface Opener {
+    /**
+     * Opens a file.
+     *
+     * @param path path below the folder, with forward slashes; never starts with one
+     * @return the bytes of the file
+     * @throws IOException if there is no such file or it cannot be read
+     */
+    InputStream open(String path) throws IOException;
+  }
+
+  private static final class Bundled {
+    static final TableSet SET =
+        new TableSet(
+            path -> {
+              InputStream stream = TableSet.class.getResourceAsStream("/holdfast/tables/data/" + path);
+              if (stream == null) {
+                throw new FileNotFoundException(path);
+              }
+              return stream;
+            },
+            List.of());
+  }
+
+  private TableSet(Opener opener, Collection<Document> knownDocuments) {
+    this.opener = opener;
+    Properties p = new Properties();
+    try (Reader reader = reader("table-set.properties")) {
+      p.load(reader);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    this.version = p.getProperty("version", "").strip();
+    if (version.isEmpty()) {
+      throw new TableFormatException("table-set.properties", 0, "entry 'version' is missing or empty");
+    }
+    this.subjects = List.of(p.getProperty("subjects", "").strip().split("\\s*,\\s*", -1));
+    List<Document> documents = new ArrayList<>(knownDocuments);
+    this.tableFiles = new LinkedHashMap<>();
+    for (String subject : subjects) {
+      documents.addAll(documents(subject + "/sources.csv"));
+      for (String line : lines(subject + "/contents.txt")) {
+        String path = subject + "/" + line;
+        if (tableFiles.put(path, path) != null) {
+          throw new TableFormatException(subject + "/contents.txt", 0, "table '" + line + "' is listed twice");
+        }
+      }
+    }
+    this.register = SourceRegister.of(documents);
+  }
+
+  /**
+   * The tables that come with the library.
+   *
+   * @return the bundled set
+   */
+  public static TableSet bundled() {
+    return Bundled.SET;
+  }
+
+  /**
+   * Opens a table set of your own.
+   *
+   * @param folder folder laid out as described for this class
+   * @return the set; its tables are validated when first asked for
+   * @throws TableFormatException if a file of the set's frame cannot be used
+   * @throws UncheckedIOException if a file cannot be read
+   */
+  public static TableSet load(Path folder) {
+    return load(path -> Files.newInputStream(folder.resolve(path)), SourceRegister.of(List.of()));
+  }
+
+  /**
+   * Opens a table set of your own from anywhere, for example from the resources of your module.
+   *
+   * @param opener opens the files of the set
+   * @param known documents that its tables may cite besides those of its own {@code sources.csv} files
+   * @return the set; its tables are validated when first asked for
+   * @throws TableFormatException if a file of the set's frame cannot be used
+   * @throws UncheckedIOException if a file cannot be read
+   */
+  public static TableSet load(Opener opener, SourceRegister known) {
+    return new TableSet(opener, known.documents());
+  }
+
+  /**
+   * Version of the set, apart from the version of the code.
+   *
+   * @return the version
+   */
+  public String version() {
+    return version;
+  }
+
+  /**
+   * Ids of all tables.
+   *
+   * @return the ids in the order of the set
+   */
+  public List<String> ids() {
+    return List.copyOf(tableFiles.keySet());
+  }
+
+  /**
+   * The documents that the tables, formulas and checks cite.
+   *
+   * @return the register
+   */
+  public SourceRegister sources() {
+    return register;
+  }
+
+  /**
+   * A table.
+   *
+   * @param id its id, for example {@code "fits/iso-286-1/2010/standard-tolerances"}
+   * @return the table, validated
+   * @throws IllegalArgumentException if the set holds no such table
+   * @throws TableFormatException if its files cannot be used
+   */
+  public Table table(String id) {
+    if (!tableFiles.containsKey(id)) {
+      throw new IllegalArgumentException("the table set has no table '" + id + "'; it has " + ids());
+    }
+    return loaded.computeIfAbsent(id, this::read);
+  }
+
+  /**
+   * All tables.
+   *
+   * @return the tables, validated, in the order of the set
+   * @throws TableFormatException if a file cannot be used
+   */
+  public List<Table> all() {
+    List<Table> tables = new ArrayList<>();
+    for (String id : tableFiles.keySet()) {
+      tables.add(table(id));
+    }
+    return tables;
+  }
+
+  /**
+   * SHA-256 over every file of the set: for each path in alphabetical order the path, a zero byte, and the content.
+   *
+   * @return 64 hexadecimal digits
+   */
+  public String digest() {
+    TreeSet<String> paths = new TreeSet<>();
+    paths.add("table-set.properties");
+    for (String subject : subjects) {
+      paths.add(subject + "/sources.csv");
+      paths.add(subject + "/contents.txt");
+    }
+    for (String table : tableFiles.keySet()) {
+      paths.add(table + ".csv");
+      paths.add(table + ".properties");
+    }
+    try {
+      MessageDigest sha = MessageDigest.getInstance("SHA-256");
+      for (String path : paths) {
+        sha.update(path.getBytes(StandardCharsets.UTF_8));
+        sha.update((byte) 0);
+        try (InputStream in = opener.open(path)) {
+          sha.update(in.readAllBytes());
+        }
+      }
+      return HexFormat.of().formatHex(sha.digest());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+
+  private Table read(String id) {
+    try (Reader descriptorText = reader(id + ".properties");
+        Reader csv = reader(id + ".csv")) {
+      TableDescriptor descriptor = TableDescriptor.read(id, id + ".properties", descriptorText);
+      return TableReader.read(id + ".csv", descriptor, register, csv);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private List<Document> documents(String file) {
+    List<Document> documents = new ArrayList<>();
+    try (Reader csv = reader(file)) {
+      List<CsvRecord> records = TableReader.records(file, csv);
+      if (!records.get(0).getFields().equals(List.of("id", "title", "kind", "note"))) {
+        throw new TableFormatException(file, 1, "columns must be id,title,kind,note");
+      }
+      for (CsvRecord line : records.subList(1, records.size())) {
+        try {
+          documents.add(new Document(line.getField(0), line.getField(1), line.getField(2), line.getField(3)));
+        } catch (IllegalArgumentException e) {
+          throw new TableFormatException(file, line.getStartingLineNumber(), e.getMessage());
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return documents;
+  }
+
+  private List<String> lines(String file) {
+    try (InputStream in = opener.open(file)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+          .lines()
+          .map(String::strip)
+          .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private Reader reader(String path) {
+    try {
+      return new InputStreamReader(opener.open(path), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException("table set: cannot open " + path, e);
+    }
+  }
+}

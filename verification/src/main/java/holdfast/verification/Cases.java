@@ -1,0 +1,47 @@
+package holdfast.verification;
+
+import holdfast.tables.SourceRef;
+import holdfast.tables.Table;
+import holdfast.tables.TableSet;
+import java.io.FileNotFoundException;
+import java.io.InputStream;
+
+/**
+ * The case tables: published values with their inputs. A case table carries the columns {@code source} (document id),
+ * {@code locator}, {@code provenance} and {@code disclosed} (why a disagreement stands; empty when agreement is
+ * expected) besides its inputs and published values.
+ */
+final class Cases {
+  private static final TableSet SET =
+      TableSet.load(
+          path -> {
+            InputStream stream = Cases.class.getResourceAsStream("/holdfast/verification/cases/" + path);
+            if (stream == null) {
+              throw new FileNotFoundException(path);
+            }
+            return stream;
+          },
+          TableSet.bundled().sources());
+
+  private Cases() {}
+
+  static TableSet set() {
+    return SET;
+  }
+
+  static Table table(String id) {
+    return SET.table(id);
+  }
+
+  /** Where the published values of a row stand. */
+  static SourceRef source(Table cases, int row) {
+    return new SourceRef(cases.text(row, "source"), cases.text(row, "locator"), cases.provenance(row));
+  }
+
+  /** Half a unit of the last digit of a number as it was printed: 0.05 for "12.3", 0.5 for "1200". */
+  static double halfLastDigit(String printed) {
+    int point = printed.indexOf('.');
+    int decimals = point < 0 ? 0 : printed.length() - point - 1;
+    return 0.5 * Math.pow(10, -decimals);
+  }
+}

@@ -1,0 +1,20 @@
+package holdfast.verification;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** All suites, subject by subject. */
+public final class Suites {
+  private Suites() {}
+
+  /**
+   * All suites.
+   *
+   * @return the suites in the order of the report
+   */
+  public static List<Suite> all() {
+    List<Suite> suites = new ArrayList<>();
+    suites.addAll(List.of(new UnitFactorSuite()));
+    return List.copyOf(suites);
+  }
+}

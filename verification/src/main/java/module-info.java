@@ -1,0 +1,8 @@
+/** Checks of the calculations against values from outside the project, and the audit report. */
+module holdfast.verification {
+  requires transitive holdfast.core;
+  requires com.samskivert.jmustache;
+  requires de.siegmar.fastcsv;
+
+  exports holdfast.verification;
+}
