@@ -1,8 +1,12 @@
 /** Seating a bearing in a machine member: quantities, limits and fits, tightening, rating life, press fits, the sheet. */
 module holdfast.core {
   requires transitive holdfast.tables;
+  requires com.samskivert.jmustache;
+  // Only the executable jar opens JShell; embedders need not have it.
+  requires static jdk.jshell;
 
   exports holdfast.fits;
   exports holdfast.quantity;
+  exports holdfast.sheet;
   exports holdfast.trace;
 }

@@ -1,0 +1,5 @@
+/**
+ * The whole job: a roller, the machine member that takes its stud, the nut, and the duty, joined into a plan and the
+ * installation sheet.
+ */
+package holdfast.installation;

@@ -1,0 +1,63 @@
+package holdfast.sheet;
+
+import holdfast.tables.SourceRef;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A sheet for the bench.
+ *
+ * @param title what the sheet is for
+ * @param subtitle the job
+ * @param sections its sections in the order of the work
+ * @param marks lines at the foot: table set, digest, version
+ */
+public record Sheet(String title, String subtitle, List<Section> sections, List<String> marks) implements Serializable {
+  // Keeps unmodifiable copies of the lists.
+  public Sheet {
+    sections = List.copyOf(sections);
+    marks = List.copyOf(marks);
+  }
+
+  /**
+   * The sources of the whole sheet with their numbers, in order of first use.
+   *
+   * @return source to number, counted from 1
+   */
+  public Map<SourceRef, Integer> numberedSources() {
+    Map<SourceRef, Integer> numbers = new LinkedHashMap<>();
+    for (Section section : sections) {
+      for (Block block : section.blocks()) {
+        block.sources().forEach(source -> numbers.putIfAbsent(source, numbers.size() + 1));
+      }
+    }
+    return numbers;
+  }
+
+  /**
+   * The sheet for a terminal, at most 100 columns wide.
+   *
+   * @return the text
+   */
+  public String text() {
+    return TextSheet.render(this);
+  }
+
+  /**
+   * The sheet for print: one HTML page without scripts and without anything loaded from elsewhere.
+   *
+   * @return the HTML
+   */
+  public String html() {
+    return HtmlSheet.render(this);
+  }
+
+  static List<Integer> numbersOf(Block block, Map<SourceRef, Integer> numbers) {
+    List<Integer> result = new ArrayList<>();
+    block.sources().forEach(source -> result.add(numbers.get(source)));
+    return result.stream().distinct().sorted().toList();
+  }
+}

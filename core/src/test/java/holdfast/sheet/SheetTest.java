@@ -1,0 +1,71 @@
+package holdfast.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdfast.quantity.InputException;
+import holdfast.tables.SourceRef;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.StringLength;
+import org.junit.jupiter.api.Test;
+
+class SheetTest {
+  private static final SourceRef FIRST = SourceRef.published("Doc A", "Table 1");
+  private static final SourceRef SECOND = SourceRef.memory("Doc B", "eq. 2");
+
+  private static Sheet sheet() {
+    Section parts =
+        Section.of("Parts")
+            .entry("Bore", "18.000 mm", FIRST)
+            .entry("Press <force> & more", "1 kN", SECOND, FIRST)
+            .notice(Block.Weight.CAUTION, "Keep hands clear.", SECOND)
+            .blank("Measured bore", "mm")
+            .picture(new Block.Picture("Zones", "bore above stud", "<svg></svg>"))
+            .build();
+    return new Sheet("Installation sheet", "Job 7 (invented)", List.of(parts), List.of("digest 00"));
+  }
+
+  @Test
+  void textNumbersItsSourcesInOrderOfUse() {
+    String text = sheet().text();
+    assertTrue(text.contains("Bore                             18.000 mm [1]"), text);
+    assertTrue(text.contains("1 kN [1,2]"), text);
+    assertTrue(text.contains("CAUTION: Keep hands clear. [2]"), text);
+    assertTrue(text.contains("[2] Doc B, eq. 2 [memory]"), text);
+    assertTrue(text.contains("Zones: bore above stud"), text);
+  }
+
+  @Test
+  void htmlEscapesTextAndKeepsDrawings() {
+    String html = sheet().html();
+    assertTrue(html.contains("Press &lt;force&gt; &amp; more"), html);
+    assertTrue(html.contains("<svg></svg>"), html);
+    assertTrue(html.contains("<li value=\"2\">Doc B, eq. 2 [memory]</li>"), html);
+    assertFalse(html.contains("<script"), html);
+    assertFalse(html.contains("http"), "nothing is loaded from elsewhere: " + html);
+  }
+
+  @Test
+  void sameSheetGivesSameBytes() {
+    assertEquals(sheet().html(), sheet().html());
+    assertEquals(sheet().text(), sheet().text());
+  }
+
+  @Test
+  void aSectionNeedsATitle() {
+    InputException error = assertThrows(InputException.class, () -> Section.of(" ").build());
+    assertEquals("title of a section", error.parameter());
+  }
+
+  @Property
+  void textIsNeverWiderThanAHundredColumns(
+      @ForAll @StringLength(max = 300) String label, @ForAll @StringLength(max = 600) String value) {
+    Section section = Section.of("s").entry(label.replace('\n', ' '), value.replace('\n', ' '), FIRST).build();
+    String text = new Sheet("t", "u", List.of(section), List.of()).text();
+    text.lines().forEach(line -> assertTrue(line.length() <= 100, () -> line.length() + ": " + line));
+  }
+}
