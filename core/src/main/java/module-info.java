@@ -2,6 +2,7 @@
 module holdfast.core {
   requires transitive holdfast.tables;
 
+  exports holdfast.bearings;
   exports holdfast.fits;
   exports holdfast.quantity;
   exports holdfast.trace;
