@@ -5,6 +5,7 @@ module holdfast.core {
   // Only the executable jar opens JShell; embedders need not have it.
   requires static jdk.jshell;
 
+  exports holdfast.bearings;
   exports holdfast.fits;
   exports holdfast.quantity;
   exports holdfast.sheet;

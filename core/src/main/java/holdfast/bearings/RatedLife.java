@@ -1,0 +1,46 @@
+package holdfast.bearings;
+
+import holdfast.quantity.Length;
+import holdfast.quantity.OperatingTime;
+import holdfast.quantity.RotationalSpeed;
+import holdfast.trace.Traced;
+import java.io.Serializable;
+
+/** A life in revolutions, with the ways in which it is told. */
+public interface RatedLife extends Traced, Serializable {
+  /**
+   * The life.
+   *
+   * @return million revolutions
+   */
+  double millionRevolutions();
+
+  /**
+   * The reliability with which the life is reached.
+   *
+   * @return the reliability
+   */
+  Reliability reliability();
+
+  /**
+   * The life in operating hours at a constant speed.
+   *
+   * @param speed speed n, over 0
+   * @return 10⁶ L / (60 n)
+   * @throws holdfast.quantity.InputException if the speed is not above zero
+   */
+  default OperatingTime hours(RotationalSpeed speed) {
+    return new OperatingTime(BasicLifeKernel.hours(millionRevolutions(), speed.rpm()));
+  }
+
+  /**
+   * The life as distance travelled by a wheel or roller.
+   *
+   * @param diameter rolling diameter, over 0
+   * @return π D L
+   * @throws holdfast.quantity.InputException if the diameter is not above zero
+   */
+  default Length distance(Length diameter) {
+    return new Length(1e6 * BasicLifeKernel.kilometres(millionRevolutions(), diameter.mm()));
+  }
+}
