@@ -5,4 +5,8 @@ module holdfast.verification {
   requires de.siegmar.fastcsv;
 
   exports holdfast.verification;
+
+  // The report's template reads the records of the view.
+  opens holdfast.verification to
+      com.samskivert.jmustache;
 }

@@ -14,6 +14,8 @@ public final class Table {
   static final String PROVENANCE = "provenance";
   /** Column with the documents in which the row was found. */
   static final String CONFIRMED_BY = "confirmed_by";
+  /** Column with the documents in which only the mirrored value (same letter, opposite sign) was found. */
+  static final String MIRRORED_BY = "mirrored_by";
   /** Column with remarks. */
   static final String NOTE = "note";
 
@@ -151,8 +153,17 @@ public final class Table {
    * @return their ids; empty if the table does not say or nobody confirms the row
    */
   public List<String> confirmedBy(int row) {
-    String ids = texts.containsKey(CONFIRMED_BY) ? texts.get(CONFIRMED_BY)[row] : "";
-    return split(ids);
+    return documents(CONFIRMED_BY, row);
+  }
+
+  /**
+   * Documents in which only the mirror of a row was found: for a shaft the hole of the same letter, and the reverse.
+   *
+   * @param row row index
+   * @return their ids; empty if the table does not say or there is none
+   */
+  public List<String> mirroredBy(int row) {
+    return documents(MIRRORED_BY, row);
   }
 
   /**
@@ -182,6 +193,10 @@ public final class Table {
     String note = texts.containsKey(NOTE) ? texts.get(NOTE)[row] : "";
     return new Cell(
         address(row), number(row, column), descriptor.columns().get(column).unit(), source, confirmedBy(row), note);
+  }
+
+  private List<String> documents(String column, int row) {
+    return texts.containsKey(column) ? split(texts.get(column)[row]) : List.of();
   }
 
   static List<String> split(String ids) {

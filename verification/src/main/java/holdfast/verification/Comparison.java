@@ -30,13 +30,37 @@ public record Comparison(
   /** What came of a comparison. */
   public enum Outcome {
     /** Within the tolerance. */
-    AGREES,
+    AGREES("agrees"),
     /** Outside the tolerance, with the reason stated. */
-    DISCLOSED,
+    DISCLOSED("disclosed"),
     /** Outside the tolerance without a reason: fails the audit. */
-    UNDISCLOSED,
+    UNDISCLOSED("undisclosed"),
     /** Within the tolerance though a disagreement is disclosed: the disclosure must go; fails the audit. */
-    STALE_DISCLOSURE
+    STALE_DISCLOSURE("stale disclosure");
+
+    private final String label;
+
+    Outcome(String label) {
+      this.label = label;
+    }
+
+    /**
+     * The words used in reports.
+     *
+     * @return the label
+     */
+    public String label() {
+      return label;
+    }
+
+    /**
+     * Whether the audit fails because of it.
+     *
+     * @return true for an undisclosed disagreement and for a stale disclosure
+     */
+    public boolean fails() {
+      return this == UNDISCLOSED || this == STALE_DISCLOSURE;
+    }
   }
 
   /**

@@ -1,0 +1,128 @@
+package holdfast.verification;
+
+import holdfast.tables.Provenance;
+import holdfast.verification.Comparison.Outcome;
+import holdfast.verification.TableCoverage.Confirmation;
+import java.util.Locale;
+
+/** The console summary of an audit. */
+final class AuditText {
+  private final StringBuilder text = new StringBuilder();
+
+  private AuditText() {}
+
+  static String of(AuditReport report) {
+    AuditText summary = new AuditText();
+    summary.line("Audit: published values against computed ones");
+    summary.line("Tables %s, SHA-256 %s", report.tables().version(), report.tables().digest());
+    summary.line("Cases  %s, SHA-256 %s", report.cases().version(), report.cases().digest());
+    summary.suites(report.audit());
+    summary.evidence(report.audit());
+    summary.tables(report);
+    summary.failures(report.audit());
+    summary.line("");
+    summary.line("%s", verdict(report.audit()));
+    return summary.text.toString();
+  }
+
+  static String verdict(Audit audit) {
+    return audit.passes()
+        ? "PASSED: every published value is reproduced, or its disagreement is disclosed with a reason."
+        : String.format(
+            Locale.ROOT,
+            "FAILED: %d undisclosed disagreements, %d disclosures that no longer hold.",
+            audit.count(Outcome.UNDISCLOSED),
+            audit.count(Outcome.STALE_DISCLOSURE));
+  }
+
+  private void suites(Audit audit) {
+    int width = audit.results().stream().mapToInt(r -> r.suite().id().length()).max().orElse(0);
+    width = Math.max(width, "suite".length());
+    String format = "%-" + width + "s %11s %7s %9s %11s %5s";
+    line("");
+    line(format, "suite", "comparisons", "agree", "disclosed", "undisclosed", "stale");
+    for (Audit.Result r : audit.results()) {
+      line(
+          format,
+          r.suite().id(),
+          r.comparisons().size(),
+          r.count(Outcome.AGREES),
+          r.count(Outcome.DISCLOSED),
+          r.count(Outcome.UNDISCLOSED),
+          r.count(Outcome.STALE_DISCLOSURE));
+    }
+    line(
+        format,
+        "total",
+        audit.comparisons().size(),
+        audit.count(Outcome.AGREES),
+        audit.count(Outcome.DISCLOSED),
+        audit.count(Outcome.UNDISCLOSED),
+        audit.count(Outcome.STALE_DISCLOSURE));
+  }
+
+  private void evidence(Audit audit) {
+    line("");
+    line("%-24s %11s %7s", "kind of evidence", "comparisons", "agree");
+    audit
+        .byEvidence()
+        .forEach(
+            (kind, count) ->
+                line(
+                    "%-24s %11d %7d",
+                    kind.label(),
+                    count,
+                    audit.comparisons().stream().filter(c -> c.evidence() == kind && c.agrees()).count()));
+  }
+
+  private void tables(AuditReport report) {
+    int width = report.coverage().stream().mapToInt(t -> t.id().length()).max().orElse(0);
+    width = Math.max(width, "table".length());
+    String format = "%-" + width + "s %6s %9s %7s %6s %6s | %4s %4s %8s %4s | %6s %7s";
+    line("");
+    line("Table rows: by provenance | confirmed by so many documents | computed anew, share backed by any of these");
+    line(
+        format, "table", "rows", "published", "derived", "other", "memory", "2+", "1", "indirect", "none", "anew", "backed");
+    for (TableCoverage t : report.coverage()) {
+      int published = t.byProvenance().getOrDefault(Provenance.PUBLISHED, 0);
+      int derived = t.byProvenance().getOrDefault(Provenance.DERIVED, 0);
+      int memory = t.byProvenance().getOrDefault(Provenance.MEMORY, 0);
+      line(
+          format,
+          t.id(),
+          t.rows(),
+          published,
+          derived,
+          t.rows() - published - derived - memory,
+          memory,
+          t.byConfirmation().get(Confirmation.TWO_OR_MORE),
+          t.byConfirmation().get(Confirmation.ONE),
+          t.byConfirmation().get(Confirmation.INDIRECT),
+          t.byConfirmation().get(Confirmation.NONE),
+          t.reconstructed(),
+          AuditPage.share(t.covered(), t.rows()));
+    }
+    line("Recalled rows that no print holds: %d (listed in audit.html)",
+        report.coverage().stream().mapToInt(t -> t.memoryOnly().size()).sum());
+  }
+
+  private void failures(Audit audit) {
+    for (Audit.Result result : audit.results()) {
+      for (Comparison c : result.comparisons()) {
+        if (c.outcome().fails()) {
+          line("");
+          line("%s: %s", c.outcome().label(), c.name());
+          line("  published %s, computed %s, tolerance %s (%s)", c.published(), c.computed(), c.tolerance(), c.toleranceReason());
+          line("  %s", c.source());
+          if (!c.disclosure().isEmpty()) {
+            line("  disclosed: %s", c.disclosure());
+          }
+        }
+      }
+    }
+  }
+
+  private void line(String format, Object... values) {
+    text.append(String.format(Locale.ROOT, format, values).stripTrailing()).append('\n');
+  }
+}

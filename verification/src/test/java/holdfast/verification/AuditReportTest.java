@@ -1,0 +1,177 @@
+package holdfast.verification;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import holdfast.tables.SourceRef;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class AuditReportTest {
+  private static final SourceRef PLACE = SourceRef.published("NIST SP 811", "Appendix <B>, \"8\"");
+
+  private static Comparison comparison(String name, double computed, String disclosure) {
+    return Comparison.of(name, PLACE, Evidence.PRINT).disclosed(disclosure).numbers(1, computed, 0.01, "mm", "half a digit");
+  }
+
+  private static final Comparison AGREES = comparison("agrees & <b>bold</b> 'quoted'", 1.005, "");
+  private static final Comparison DISCLOSED = comparison("disclosed, with a comma", 2, "misprint: \"2\" <i>\nsecond line");
+  private static final Comparison UNDISCLOSED = comparison("hidden", 2, "");
+  private static final Comparison STALE = comparison("stale", 1, "no longer true");
+
+  @TempDir Path folder;
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  private int run(Suite suite, String... arguments) {
+    return AuditMain.run(
+        List.of(arguments),
+        List.of(suite),
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8));
+  }
+
+  private static String html(Comparison... comparisons) {
+    return AuditReport.of(Audit.of(List.of(FakeSuite.of(comparisons)))).html();
+  }
+
+  @Test
+  void exitStatusSaysWhetherSomethingIsHidden() {
+    assertEquals(0, run(FakeSuite.of(AGREES, DISCLOSED), "--out", folder.toString()));
+    assertEquals(1, run(FakeSuite.of(AGREES, UNDISCLOSED), "--out", folder.toString()));
+    assertEquals(1, run(FakeSuite.of(AGREES, STALE), "--out", folder.toString()));
+  }
+
+  @Test
+  void summaryNamesWhatFails() {
+    run(FakeSuite.of(AGREES, DISCLOSED, UNDISCLOSED, STALE), "--out", folder.toString());
+    String text = out.toString(StandardCharsets.UTF_8);
+    assertTrue(text.contains("FAILED: 1 undisclosed disagreements, 1 disclosures that no longer hold."), text);
+    assertTrue(text.contains("undisclosed: hidden"), text);
+    assertTrue(text.contains("stale disclosure: stale"), text);
+    assertTrue(Pattern.compile("fake/suite +4 +1 +1 +1 +1\\n").matcher(text).find(), text);
+  }
+
+  @Test
+  void wrongArgumentsAreRefusedWithTheUsage() {
+    assertEquals(2, run(FakeSuite.of(AGREES), "--ouput", "x"));
+    assertEquals(2, run(FakeSuite.of(AGREES), "--out"));
+    assertTrue(err.toString(StandardCharsets.UTF_8).contains("usage:"));
+    assertEquals("", out.toString(StandardCharsets.UTF_8));
+    assertEquals(0, run(FakeSuite.of(AGREES), "--help"));
+  }
+
+  @Test
+  void folderThatIsAFileIsReported() throws IOException {
+    Path file = Files.writeString(folder.resolve("taken"), "");
+    assertEquals(2, run(FakeSuite.of(AGREES), "--out", file.toString()));
+    assertTrue(err.toString(StandardCharsets.UTF_8).contains("cannot be written"));
+  }
+
+  @Test
+  void sameAuditGivesSameBytes() throws IOException {
+    run(FakeSuite.of(AGREES, DISCLOSED), "--out", folder.resolve("a").toString());
+    run(FakeSuite.of(AGREES, DISCLOSED), "--out", folder.resolve("b").toString());
+    for (String name : List.of("audit.html", "audit.csv")) {
+      assertArrayEquals(Files.readAllBytes(folder.resolve("a").resolve(name)), Files.readAllBytes(folder.resolve("b").resolve(name)));
+    }
+    assertFalse(Files.readString(folder.resolve("a/audit.html")).contains("\r"));
+  }
+
+  @Test
+  void textIsEscapedInHtml() {
+    String page = html(AGREES, DISCLOSED);
+    assertTrue(page.contains("agrees &amp; &lt;b&gt;bold&lt;/b&gt; &#39;quoted&#39;"), "escaped");
+    assertFalse(page.contains("<b>"), "no raw markup from a name");
+    assertFalse(page.contains("<i>"), "no raw markup from a reason");
+    assertFalse(page.contains("Appendix <B>"), "no raw markup from a source");
+  }
+
+  @Test
+  void pageIsWellFormedAndAccessible() {
+    String page = html(AGREES, DISCLOSED, UNDISCLOSED, STALE);
+    assertTrue(page.startsWith("<!DOCTYPE html>\n<html lang=\"en\">"));
+    assertTrue(page.contains("<title>Holdfast audit</title>"));
+    assertFalse(page.contains("<script"), "no script");
+    assertFalse(page.contains("{{"), "template filled");
+    assertEquals(count(page, "<table>"), count(page, "<caption>"), "each table has a caption");
+    assertEquals(0, count(page, "<th>"), "each head says what it heads");
+    assertEquals(List.of(), unclosed(page));
+  }
+
+  @Test
+  void pageShowsDisclosureVerdictAndDigest() {
+    String page = html(AGREES, DISCLOSED);
+    assertTrue(page.contains("misprint: &quot;2&quot; &lt;i&gt;"));
+    assertTrue(page.contains("PASSED"));
+    assertTrue(page.contains(holdfast.tables.TableSet.bundled().digest()));
+    assertFalse(page.contains("id=\"failures\""));
+    assertTrue(html(UNDISCLOSED).contains("id=\"failures\""));
+  }
+
+  @Test
+  void csvReadsBackAsTheComparisons() throws IOException {
+    List<Comparison> comparisons = List.of(AGREES, DISCLOSED, UNDISCLOSED, STALE);
+    String csv = AuditReport.of(Audit.of(List.of(FakeSuite.of(AGREES, DISCLOSED, UNDISCLOSED, STALE)))).csv();
+    List<CsvRecord> records = new ArrayList<>();
+    try (CsvReader<CsvRecord> reader = CsvReader.builder().ofCsvRecord(new StringReader(csv))) {
+      reader.forEach(records::add);
+    }
+    assertEquals(5, records.size());
+    for (int i = 0; i < comparisons.size(); i++) {
+      Comparison c = comparisons.get(i);
+      assertEquals(
+          List.of(
+              "fake/suite", c.name(), c.published(), c.computed(), c.tolerance(), c.toleranceReason(),
+              c.outcome().label(), c.disclosure(), c.source().document(), c.source().locator(), "published",
+              "independent print"),
+          records.get(i + 1).getFields());
+    }
+  }
+
+  @Test
+  void realAuditPasses() {
+    Audit audit = Audit.of(Suites.all());
+    assertEquals(List.of(), audit.comparisons().stream().filter(c -> c.outcome().fails()).map(Comparison::name).toList());
+    assertTrue(AuditReport.of(audit).html().contains("PASSED"));
+  }
+
+  private static int count(String text, String part) {
+    return text.split(Pattern.quote(part), -1).length - 1;
+  }
+
+  /** Names of elements that are opened and closed in the wrong order. */
+  private static List<String> unclosed(String page) {
+    List<String> open = new ArrayList<>();
+    Matcher tag = Pattern.compile("<(/?)([a-z0-9]+)[^>]*>").matcher(page.substring(page.indexOf("<html")));
+    while (tag.find()) {
+      String name = tag.group(2);
+      if (name.equals("meta")) {
+        continue;
+      }
+      if (tag.group(1).isEmpty()) {
+        open.add(name);
+      } else if (!open.isEmpty() && open.get(open.size() - 1).equals(name)) {
+        open.remove(open.size() - 1);
+      } else {
+        return List.of("</" + name + "> behind " + open);
+      }
+    }
+    return open;
+  }
+}

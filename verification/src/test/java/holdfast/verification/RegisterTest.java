@@ -1,0 +1,62 @@
+package holdfast.verification;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdfast.quantity.Length;
+import holdfast.tables.Column;
+import holdfast.tables.Document;
+import holdfast.tables.Table;
+import holdfast.tables.TableSet;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** The case tables and the registers of documents. */
+class RegisterTest {
+  @Test
+  void everyCaseTableLoadsAndCitesKnownDocuments() {
+    for (Table cases : Cases.set().all()) {
+      assertTrue(cases.size() > 0, cases.descriptor().id() + " has no rows");
+      for (int row = 0; row < cases.size(); row++) {
+        String document = Cases.source(cases, row).document();
+        assertTrue(Cases.set().sources().contains(document), cases.address(row) + ": unknown document " + document);
+        assertEquals(Column.Type.TEXT, cases.descriptor().columns().get("disclosed").type(), cases.descriptor().id());
+      }
+    }
+  }
+
+  @Test
+  void everyRegisteredDocumentIsUsed() throws IOException {
+    Set<String> used = new HashSet<>();
+    TableSet.bundled().all().forEach(table -> addCited(table, used));
+    Cases.set().all().forEach(table -> addCited(table, used));
+    // Sources in annotations and in derivations are constants of the compiled classes.
+    for (Class<?> type : List.of(TableSet.class, Length.class, Suites.class)) {
+      used.addAll(ConstantPool.textsOfModuleWith(type));
+    }
+    List<String> unused = new ArrayList<>();
+    for (Document document : Cases.set().sources().documents()) {
+      if (!used.contains(document.id())) {
+        unused.add(document.id());
+      }
+    }
+    assertEquals(List.of(), unused, "documents in the registers that no table, case or calculation cites");
+  }
+
+  private static void addCited(Table table, Set<String> used) {
+    used.add(table.descriptor().source().document());
+    for (Column column : table.descriptor().columns().values()) {
+      if (column.type() == Column.Type.SOURCES) {
+        for (int row = 0; row < table.size(); row++) {
+          for (String id : table.text(row, column.name()).split(";", -1)) {
+            used.add(id.strip());
+          }
+        }
+      }
+    }
+  }
+}
