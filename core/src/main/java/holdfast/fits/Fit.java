@@ -1,18 +1,114 @@
 package holdfast.fits;
 
+import holdfast.quantity.InputException;
+import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
+import holdfast.tables.Source;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
 import java.io.Serializable;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 
 /**
- * A fit: a hole and a shaft of one nominal size with their limit deviations. Clearances are signed: a negative
- * clearance is an interference.
+ * A fit: a hole and a shaft of one nominal size with their limit deviations (ISO 286-1:2010, 3.3 and 4.3). Clearances
+ * are signed: a negative clearance is an interference.
  *
- * @param nominalSize nominal size D of hole and shaft
  * @param designation for example {@code "H7/p6"} or {@code "FN2"}
- * @param hole limit deviations of the hole, EI and ES
- * @param shaft limit deviations of the shaft, ei and es
+ * @param hole the hole
+ * @param shaft the shaft; the same nominal size
  */
-public record Fit(Length nominalSize, String designation, LimitDeviations hole, LimitDeviations shaft) implements Serializable {
+@Source(document = "ISO 286-1:2010", locator = "3.3 and 4.3")
+public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft) implements Traced, Serializable {
+  private static final SourceRef TERMS = SourceRef.published("ISO 286-1:2010", "3.3, terms of fits");
+
+  // Refuses parts of different nominal size.
+  public Fit {
+    if (!hole.nominalSize().equals(shaft.nominalSize())) {
+      throw new InputException(
+          "nominal size of the shaft",
+          shaft.nominalSize().toString(),
+          "that of the hole, " + hole.nominalSize(),
+          "both parts of a fit have one nominal size (ISO 286-1:2010, 3.3)");
+    }
+  }
+
+  /**
+   * A fit with deviations that come from elsewhere than a tolerance class.
+   *
+   * @param nominalSize nominal size D
+   * @param designation how to name the fit
+   * @param hole limit deviations of the hole
+   * @param shaft limit deviations of the shaft
+   */
+  public Fit(Length nominalSize, String designation, LimitDeviations hole, LimitDeviations shaft) {
+    this(
+        designation,
+        TolerancedSize.given(nominalSize, hole, "hole", GivenDeviations.CALLER),
+        TolerancedSize.given(nominalSize, shaft, "shaft", GivenDeviations.CALLER));
+  }
+
+  /**
+   * Reads a fit of ISO 286.
+   *
+   * @param nominalSize nominal size D, over 0 up to 3150 mm
+   * @param fit hole class, slash, shaft class, for example {@code "H7/p6"}; spaces are ignored
+   * @return the fit
+   * @throws InputException if the text is not a fit or a class is not defined for the size
+   */
+  public static Fit of(Length nominalSize, String fit) {
+    return ClassText.fit(nominalSize, fit);
+  }
+
+  /**
+   * Reads a size with a fit of ISO 286.
+   *
+   * @param sizeAndFit nominal size in mm and fit, for example {@code "25 H7/p6"}
+   * @return the fit
+   * @throws InputException if the text cannot be read or a class is not defined for the size
+   */
+  public static Fit of(String sizeAndFit) {
+    return ClassText.sizedFit(sizeAndFit);
+  }
+
+  /**
+   * A fit of two tolerance classes.
+   *
+   * @param nominalSize nominal size D, over 0 up to 3150 mm
+   * @param hole class of the hole
+   * @param shaft class of the shaft
+   * @return the fit
+   * @throws InputException if a class belongs to the other feature or is not defined for the size
+   */
+  public static Fit of(Length nominalSize, ToleranceClass hole, ToleranceClass shaft) {
+    ClassText.requireFeature(hole, Feature.HOLE);
+    ClassText.requireFeature(shaft, Feature.SHAFT);
+    return of(hole.at(nominalSize), shaft.at(nominalSize));
+  }
+
+  /**
+   * A fit of any two parts, for example a shaft to ISO 286 in the bore of a bearing ring.
+   *
+   * @param hole the hole
+   * @param shaft the shaft; the same nominal size
+   * @return the fit, named by its parts
+   */
+  public static Fit of(TolerancedSize hole, TolerancedSize shaft) {
+    return new Fit(hole.designation() + "/" + shaft.designation(), hole, shaft);
+  }
+
+  /**
+   * Nominal size of hole and shaft.
+   *
+   * @return D
+   */
+  public Length nominalSize() {
+    return hole.nominalSize();
+  }
+
   /**
    * Greatest clearance: greatest hole, smallest shaft.
    *
@@ -32,14 +128,86 @@ public record Fit(Length nominalSize, String designation, LimitDeviations hole, 
   }
 
   /**
+   * Greatest interference, of the tightest pair: the opposite of the least clearance.
+   *
+   * @return es - EI; negative if even the tightest pair has clearance
+   */
+  public Length maximumInterference() {
+    return minimumClearance().negated();
+  }
+
+  /**
+   * Least interference, of the loosest pair: the opposite of the greatest clearance.
+   *
+   * @return ei - ES; negative if the loosest pair has clearance
+   */
+  public Length minimumInterference() {
+    return maximumClearance().negated();
+  }
+
+  /**
+   * Clearance of parts in the middle of their tolerances.
+   *
+   * @return the mean of greatest and least clearance; negative for an interference
+   */
+  public Length meanClearance() {
+    return maximumClearance().plus(minimumClearance()).times(0.5);
+  }
+
+  /**
+   * Span of the fit: the sum of both tolerances.
+   *
+   * @return greatest - least clearance
+   */
+  public Length tolerance() {
+    return hole.tolerance().plus(shaft.tolerance());
+  }
+
+  /**
    * Kind of the fit.
    *
    * @return clearance, transition or interference
    */
   public FitKind kind() {
-    if (minimumClearance().mm() >= 0) {
-      return FitKind.CLEARANCE;
-    }
-    return maximumClearance().mm() <= 0 ? FitKind.INTERFERENCE : FitKind.TRANSITION;
+    return FitKind.of(minimumClearance(), maximumClearance());
+  }
+
+  /** The cells used for hole and shaft, then greatest and, as the last step, least clearance. */
+  @Override
+  public Derivation explain() {
+    Derivation holeSteps = hole.explain();
+    Derivation shaftSteps = shaft.explain();
+    String[] deviations = {
+      "ES = " + FitText.deviation(hole.upper()),
+      "EI = " + FitText.deviation(hole.lower()),
+      "es = " + FitText.deviation(shaft.upper()),
+      "ei = " + FitText.deviation(shaft.lower())
+    };
+    return Derivation.of(name() + ", " + kind())
+        .steps(holeSteps)
+        .steps(shaftSteps)
+        .step("C_max", "greatest clearance (negative: interference)", "ES - ei",
+            maximumClearance().in(KnownUnits.UM), "µm", TERMS, deviations[0], deviations[3])
+        .step("C_min", "least clearance (negative: interference)", "EI - es",
+            minimumClearance().in(KnownUnits.UM), "µm", TERMS, deviations[1], deviations[2])
+        .build();
+  }
+
+  @Override
+  public List<Warning> warnings() {
+    Set<Warning> warnings = new LinkedHashSet<>(hole.warnings());
+    warnings.addAll(shaft.warnings());
+    return List.copyOf(warnings);
+  }
+
+  /** Size and designation as on a drawing, for example {@code "25 H7/p6"}. */
+  String name() {
+    return FitText.nominal(nominalSize(), hole.origin().inInches()) + " " + designation;
+  }
+
+  /** For example {@code "25 H7/p6: interference fit, 1 µm … 35 µm interference"}. */
+  @Override
+  public String toString() {
+    return name() + ": " + kind() + ", " + FitText.clearances(this);
   }
 }

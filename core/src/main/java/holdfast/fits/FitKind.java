@@ -1,5 +1,7 @@
 package holdfast.fits;
 
+import holdfast.quantity.Length;
+
 /** Kind of a fit (ISO 286-1:2010, 3.3). */
 public enum FitKind {
   /** The hole is never smaller than the shaft. */
@@ -13,6 +15,21 @@ public enum FitKind {
 
   FitKind(String label) {
     this.label = label;
+  }
+
+  /**
+   * The kind that two clearances make.
+   *
+   * @param minimumClearance least clearance; negative for an interference
+   * @param maximumClearance greatest clearance; negative for an interference
+   * @return clearance if the least clearance is not negative, else interference if the greatest is not positive, else
+   *     transition
+   */
+  public static FitKind of(Length minimumClearance, Length maximumClearance) {
+    if (minimumClearance.mm() >= 0) {
+      return CLEARANCE;
+    }
+    return maximumClearance.mm() <= 0 ? INTERFERENCE : TRANSITION;
   }
 
   @Override

@@ -10,15 +10,68 @@ final class FitText {
 
   /** A size in mm, at least three decimals; more only where a tenth of a micrometre is meant. */
   static String size(Length size) {
-    String three = Numbers.fixed(size.mm(), 3);
-    boolean exact = Math.abs(Double.parseDouble(three) - size.mm()) < 1e-6;
-    return (exact ? three : Numbers.fixed(size.mm(), 4)) + " mm";
+    return decimals(size.mm(), 3) + " mm";
   }
 
-  /** A deviation in µm with its sign, to a tenth of a micrometre where needed. */
+  /** A nominal size as it stands before a tolerance class: the bare number of mm, or inches with their unit. */
+  static String nominal(Length size, boolean inches) {
+    return Numbers.significant(size.in(inches ? KnownUnits.INCH : KnownUnits.MM), 10) + (inches ? " in" : "");
+  }
+
+  /** A deviation in µm with its sign, to a hundredth of a micrometre where needed. */
   static String deviation(Length deviation) {
-    double um = deviation.in(KnownUnits.UM);
-    String text = Numbers.significant(Math.rint(um * 10) / 10, 8);
-    return (um > 0 && !text.equals("0") ? "+" : "") + text + " µm";
+    return signed(deviation, false);
+  }
+
+  static String deviations(LimitDeviations deviations, boolean inches) {
+    return signed(deviations.upper(), inches) + " / " + signed(deviations.lower(), inches);
+  }
+
+  static String limits(LimitsOfSize limits, boolean inches) {
+    if (!inches) {
+      return limits.toString();
+    }
+    return decimals(limits.lower().in(KnownUnits.INCH), 4) + " in … " + decimals(limits.upper().in(KnownUnits.INCH), 4) + " in";
+  }
+
+  /** The span of clearance or interference of a fit, the smaller amount first. */
+  static String clearances(Fit fit) {
+    boolean inches = fit.hole().origin().inInches();
+    String loose = amount(fit.maximumClearance(), inches);
+    String tight = amount(fit.minimumClearance(), inches);
+    return switch (fit.kind()) {
+      case CLEARANCE -> tight + " … " + loose + " clearance";
+      case INTERFERENCE -> loose + " … " + tight + " interference";
+      case TRANSITION -> tight + " interference … " + loose + " clearance";
+    };
+  }
+
+  /** An amount without sign. */
+  static String amount(Length length, boolean inches) {
+    Length positive = length.mm() < 0 ? length.negated() : length;
+    return number(positive, inches) + unit(inches);
+  }
+
+  private static String signed(Length deviation, boolean inches) {
+    String text = number(deviation, inches);
+    return (deviation.mm() > 0 && !text.equals("0") ? "+" : "") + text + unit(inches);
+  }
+
+  private static String number(Length length, boolean inches) {
+    double grain = inches ? 1e6 : 100;
+    double value = length.in(inches ? KnownUnits.INCH : KnownUnits.UM);
+    return Numbers.significant(Math.rint(value * grain) / grain, 9);
+  }
+
+  private static String unit(boolean inches) {
+    return inches ? " in" : " µm";
+  }
+
+  private static String decimals(double value, int decimals) {
+    String text = Numbers.fixed(value, decimals);
+    for (int more = decimals + 1; more <= decimals + 2 && Math.abs(Double.parseDouble(text) - value) > 2e-7; more++) {
+      text = Numbers.fixed(value, more);
+    }
+    return text;
   }
 }

@@ -1,0 +1,170 @@
+package holdfast.fits;
+
+import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
+import holdfast.tables.Source;
+
+/**
+ * Standard tolerances and limit deviations of ISO 286-1:2010 in micrometres for a nominal size in millimetres.
+ *
+ * <p>A tolerance class is a number, {@link ToleranceClass#code()}; a grade is a number, {@link ToleranceGrade#code()}.
+ * Values are those of the tables, added exactly: the result is the double nearest to the decimal number. A size on
+ * the end of a range belongs to the range below. Thread-safe; nothing is allocated unless the input is refused.
+ */
+@Source(document = "ISO 286-1:2010", locator = "Tables 1 to 5")
+public final class LimitDeviationsKernel {
+  private static final int[] IT = IsoTables.IT;
+  private static final int[] UPPER = IsoTables.UPPER;
+  private static final int COUNT = IsoTables.COUNT;
+  private static final int GRADES = IsoTables.GRADES;
+  private static final byte[] RANGE = IsoTables.RANGES.ofWholeMillimetre;
+
+  private LimitDeviationsKernel() {}
+
+  /**
+   * Standard tolerance ITn.
+   *
+   * @param nominalSize nominal size D, mm, over 0 up to 3150
+   * @param grade 0 (IT01) to 19 (IT18)
+   * @return ITn, µm
+   * @throws InputException if the size is outside the tables or the grade not defined for it
+   */
+  public static double standardTolerance(double nominalSize, int grade) {
+    int range = range(nominalSize);
+    Check.within(grade, 0, GRADES - 1, "index of the tolerance grade", "", "0 is IT01, 19 is IT18");
+    int value = IT[grade * COUNT + range];
+    if (value == IsoTables.UNDEFINED) {
+      throw Undefined.grade(nominalSize, grade);
+    }
+    return value / 100.0;
+  }
+
+  /**
+   * Upper limit deviation, ES of a hole or es of a shaft.
+   *
+   * @param nominalSize nominal size D, mm, over 0 up to 3150
+   * @param toleranceClass code of the class
+   * @return ES or es, µm
+   * @throws InputException if the size is outside the tables or the class not defined for it
+   */
+  public static double upper(double nominalSize, int toleranceClass) {
+    return upperAt(range(nominalSize), nominalSize, toleranceClass) / 100.0;
+  }
+
+  /**
+   * Lower limit deviation, EI of a hole or ei of a shaft.
+   *
+   * @param nominalSize nominal size D, mm, over 0 up to 3150
+   * @param toleranceClass code of the class
+   * @return EI or ei, µm
+   * @throws InputException if the size is outside the tables or the class not defined for it
+   */
+  public static double lower(double nominalSize, int toleranceClass) {
+    int range = range(nominalSize);
+    int upper = upperAt(range, nominalSize, toleranceClass);
+    return (upper - IT[toleranceClass % GRADES * COUNT + range]) / 100.0;
+  }
+
+  /**
+   * Limit deviations of both parts of a fit, with one search of the size range.
+   *
+   * @param nominalSize nominal size D, mm, over 0 up to 3150
+   * @param hole code of the class of the hole
+   * @param shaft code of the class of the shaft
+   * @param deviations receives ES, EI, es, ei, µm
+   * @throws InputException if the size is outside the tables or a class not defined for it
+   */
+  public static void fit(double nominalSize, int hole, int shaft, double[] deviations) {
+    int range = range(nominalSize);
+    int holeUpper = upperAt(range, nominalSize, hole);
+    int shaftUpper = upperAt(range, nominalSize, shaft);
+    deviations[0] = holeUpper / 100.0;
+    deviations[1] = (holeUpper - IT[hole % GRADES * COUNT + range]) / 100.0;
+    deviations[2] = shaftUpper / 100.0;
+    deviations[3] = (shaftUpper - IT[shaft % GRADES * COUNT + range]) / 100.0;
+  }
+
+  /**
+   * Least clearance of a fit, EI - es; negative for an interference.
+   *
+   * @param nominalSize nominal size D, mm, over 0 up to 3150
+   * @param hole code of the class of the hole
+   * @param shaft code of the class of the shaft
+   * @return the least clearance, µm
+   * @throws InputException if the size is outside the tables or a class not defined for it
+   */
+  public static double minimumClearance(double nominalSize, int hole, int shaft) {
+    int range = range(nominalSize);
+    int holeLower = upperAt(range, nominalSize, hole) - IT[hole % GRADES * COUNT + range];
+    return (holeLower - upperAt(range, nominalSize, shaft)) / 100.0;
+  }
+
+  /**
+   * Greatest clearance of a fit, ES - ei; negative for an interference.
+   *
+   * @param nominalSize nominal size D, mm, over 0 up to 3150
+   * @param hole code of the class of the hole
+   * @param shaft code of the class of the shaft
+   * @return the greatest clearance, µm
+   * @throws InputException if the size is outside the tables or a class not defined for it
+   */
+  public static double maximumClearance(double nominalSize, int hole, int shaft) {
+    int range = range(nominalSize);
+    int shaftLower = upperAt(range, nominalSize, shaft) - IT[shaft % GRADES * COUNT + range];
+    return (upperAt(range, nominalSize, hole) - shaftLower) / 100.0;
+  }
+
+  /**
+   * Limit deviations of many sizes in one class.
+   *
+   * @param nominalSizes nominal sizes D, mm, each over 0 up to 3150
+   * @param toleranceClass code of the class
+   * @param upper receives the upper limit deviations, µm; as long as the sizes
+   * @param lower receives the lower limit deviations, µm; as long as the sizes
+   * @throws InputException if a size is outside the tables or the class not defined for it
+   */
+  public static void limits(double[] nominalSizes, int toleranceClass, double[] upper, double[] lower) {
+    for (int i = 0; i < nominalSizes.length; i++) {
+      int range = range(nominalSizes[i]);
+      int top = upperAt(range, nominalSizes[i], toleranceClass);
+      upper[i] = top / 100.0;
+      lower[i] = (top - IT[toleranceClass % GRADES * COUNT + range]) / 100.0;
+    }
+  }
+
+  /**
+   * Whether a class is defined for a size.
+   *
+   * @param nominalSize nominal size D, mm, over 0 up to 3150
+   * @param toleranceClass code of the class
+   * @return true if it has limit deviations there
+   * @throws InputException if the size is outside the tables
+   */
+  public static boolean isDefined(double nominalSize, int toleranceClass) {
+    requireCode(toleranceClass);
+    return UPPER[toleranceClass * COUNT + range(nominalSize)] != IsoTables.UNDEFINED;
+  }
+
+  /** Index of the size range. Range ends are whole millimetres, so the size rounded up decides. */
+  static int range(double nominalSize) {
+    if (!(nominalSize > 0 && nominalSize <= IsoRanges.MAX)) {
+      Check.overUpTo(nominalSize, 0, IsoRanges.MAX, "nominal size D", "mm", "ISO 286-1:2010, Table 1");
+    }
+    return RANGE[(int) Math.ceil(nominalSize)];
+  }
+
+  private static void requireCode(int toleranceClass) {
+    if (toleranceClass < 0 || toleranceClass >= IsoTables.CLASSES) {
+      Check.within(toleranceClass, 0, IsoTables.CLASSES - 1, "code of the tolerance class", "", "see ToleranceClass.code()");
+    }
+  }
+
+  private static int upperAt(int range, double nominalSize, int toleranceClass) {
+    requireCode(toleranceClass);
+    int value = UPPER[toleranceClass * COUNT + range];
+    if (value == IsoTables.UNDEFINED) {
+      throw Undefined.toleranceClass(nominalSize, toleranceClass);
+    }
+    return value;
+  }
+}

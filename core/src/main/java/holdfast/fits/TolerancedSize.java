@@ -1,0 +1,113 @@
+package holdfast.fits;
+
+import holdfast.quantity.Length;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.List;
+
+/**
+ * A nominal size with limit deviations: one part of a fit.
+ *
+ * @param nominalSize nominal size D
+ * @param deviations limit deviations
+ * @param origin where the deviations come from
+ */
+public record TolerancedSize(Length nominalSize, LimitDeviations deviations, DeviationOrigin origin)
+    implements Traced, Serializable {
+
+  /**
+   * A size in a tolerance class of ISO 286.
+   *
+   * @param nominalSize nominal size D, over 0 up to 3150 mm
+   * @param toleranceClass for example {@code "H7"}
+   * @return the toleranced size
+   * @throws holdfast.quantity.InputException if the class cannot be read or is not defined for the size
+   */
+  public static TolerancedSize of(Length nominalSize, String toleranceClass) {
+    return ToleranceClass.of(toleranceClass).at(nominalSize);
+  }
+
+  /**
+   * A size with limit deviations that a document states.
+   *
+   * @param nominalSize nominal size D
+   * @param deviations limit deviations
+   * @param designation how to name them, for example {@code "bore of the inner ring"}
+   * @param source the document
+   * @return the toleranced size
+   */
+  public static TolerancedSize given(Length nominalSize, LimitDeviations deviations, String designation, SourceRef source) {
+    return new TolerancedSize(nominalSize, deviations, new GivenDeviations(designation, deviations, source));
+  }
+
+  /**
+   * The limits of size.
+   *
+   * @return nominal size + deviations
+   */
+  public LimitsOfSize limits() {
+    return deviations.at(nominalSize);
+  }
+
+  /**
+   * Upper limit deviation.
+   *
+   * @return ES of a hole, es of a shaft
+   */
+  public Length upper() {
+    return deviations.upper();
+  }
+
+  /**
+   * Lower limit deviation.
+   *
+   * @return EI of a hole, ei of a shaft
+   */
+  public Length lower() {
+    return deviations.lower();
+  }
+
+  /**
+   * The tolerance.
+   *
+   * @return upper - lower deviation
+   */
+  public Length tolerance() {
+    return deviations.tolerance();
+  }
+
+  /**
+   * How a drawing names the tolerance.
+   *
+   * @return for example {@code "H7"}
+   */
+  public String designation() {
+    return origin.designation();
+  }
+
+  @Override
+  public Derivation explain() {
+    return origin.explain(nominalSize);
+  }
+
+  @Override
+  public List<Warning> warnings() {
+    return origin.warnings(nominalSize);
+  }
+
+  /** Size, class, deviations and limits, for example {@code "25 H7: +21 µm / 0 µm, 25.000 mm … 25.021 mm"}. */
+  @Override
+  public String toString() {
+    boolean inches = origin.inInches();
+    return FitText.nominal(nominalSize, inches)
+        + " "
+        + designation()
+        + ": "
+        + FitText.deviations(deviations, inches)
+        + ", "
+        + FitText.limits(limits(), inches);
+  }
+}
