@@ -9,5 +9,6 @@ module holdfast.core {
   exports holdfast.fits;
   exports holdfast.quantity;
   exports holdfast.sheet;
+  exports holdfast.threads;
   exports holdfast.trace;
 }

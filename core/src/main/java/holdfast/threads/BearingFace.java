@@ -1,0 +1,59 @@
+package holdfast.threads;
+
+import holdfast.quantity.Area;
+import holdfast.quantity.Check;
+import holdfast.quantity.Length;
+import java.io.Serializable;
+
+/**
+ * The ring on which a nut or head turns.
+ *
+ * @param outer outer diameter dW
+ * @param inner inner diameter DKi: the largest of hole, chamfer and washer bore
+ * @param frictionDiameter diameter DKm at which the friction acts
+ */
+public record BearingFace(Length outer, Length inner, Length frictionDiameter) implements Serializable {
+  // Refuses an empty ring.
+  public BearingFace {
+    TighteningKernel.checkRing(outer.mm(), inner.mm());
+    Check.within(
+        frictionDiameter.mm(), inner.mm(), outer.mm(), "friction diameter DKm", "mm", "friction acts within the ring");
+  }
+
+  /**
+   * A ring with the mean diameter as the printed assembly tables take it.
+   *
+   * @param outer outer diameter dW
+   * @param inner inner diameter DKi, less than dW
+   * @return the face with DKm = (dW + DKi)/2
+   */
+  public static BearingFace of(Length outer, Length inner) {
+    return new BearingFace(outer, inner, new Length(TighteningKernel.meanFaceDiameter(outer.mm(), inner.mm())));
+  }
+
+  /**
+   * A ring under uniform pressure.
+   *
+   * @param outer outer diameter dW
+   * @param inner inner diameter DKi, less than dW
+   * @return the face with DKm = (2/3)·(dW³ − DKi³)/(dW² − DKi²)
+   */
+  public static BearingFace ofUniformPressure(Length outer, Length inner) {
+    return new BearingFace(outer, inner, new Length(TighteningKernel.uniformPressureDiameter(outer.mm(), inner.mm())));
+  }
+
+  /**
+   * Area of the ring.
+   *
+   * @return (π/4)·(dW² − DKi²)
+   */
+  public Area area() {
+    return new Area(ThreadGeometryKernel.ringArea(outer.mm(), inner.mm()));
+  }
+
+  /** Outer and inner diameter. */
+  @Override
+  public String toString() {
+    return "face " + outer + " / " + inner;
+  }
+}

@@ -1,0 +1,88 @@
+package holdfast.threads;
+
+import holdfast.quantity.Force;
+import holdfast.quantity.Stress;
+import holdfast.quantity.Torque;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+
+/**
+ * The preload that one torque makes, over the friction band.
+ *
+ * @param tightening stud, nut and face
+ * @param torque the tightening torque
+ * @param least the state at high friction: least preload
+ * @param greatest the state at low friction: greatest preload
+ */
+public record PreloadBand(Tightening tightening, Torque torque, TighteningState least, TighteningState greatest)
+    implements Traced, Serializable {
+
+  /**
+   * Least preload, at high friction.
+   *
+   * @return FM,min
+   */
+  public Force leastPreload() {
+    return least.preload();
+  }
+
+  /**
+   * Greatest preload, at low friction.
+   *
+   * @return FM,max
+   */
+  public Force greatestPreload() {
+    return greatest.preload();
+  }
+
+  /** How the preload follows; the last step is the least preload. */
+  @Override
+  public Derivation explain() {
+    Derivation.Builder b = Derivation.of("Preload of " + tightening + " at " + torque);
+    steps(b, greatest, "FM,max", "preload at low friction");
+    steps(b, least, "FM,min", "preload at high friction");
+    return b.build();
+  }
+
+  private void steps(Derivation.Builder b, TighteningState state, String symbol, String meaning) {
+    SourceRef source = SourceRef.published("VDI 2230-1:2015", "tightening torque, exact form, solved for the preload");
+    b.step("MG/FM", "lever of the thread", "(d2/2)·tan(φ + ρ')", state.threadLever(), "mm", source,
+            "d2 = " + tightening.thread().pitchDiameter(), "Ph = " + tightening.thread().lead(),
+            "μG = " + state.threadFriction())
+        .step("MK/FM", "lever of the face", "μK·DKm/2", state.faceLever(), "mm", source,
+            "DKm = " + tightening.statedFace().frictionDiameter(), "μK = " + state.faceFriction())
+        .step(symbol, meaning, "(MA − MP)/(MG/FM + MK/FM)", state.preload().newton(), "N", source, "MA = " + torque,
+            "MP = " + tightening.prevailing());
+  }
+
+  @Override
+  public List<Warning> warnings() {
+    LinkedHashSet<Warning> all = new LinkedHashSet<>(greatest.warnings());
+    all.addAll(least.warnings());
+    return new ArrayList<>(all);
+  }
+
+  /** Torque and band. */
+  @Override
+  public String toString() {
+    return torque + " on " + tightening + ": preload " + leastPreload() + " … " + greatestPreload() + ", σred up to "
+        + greatestStress();
+  }
+
+  /**
+   * Greatest equivalent stress over the band, in the governing section.
+   *
+   * @return the greater of the two ends
+   */
+  public Stress greatestStress() {
+    Stress low = greatest.combinedStress();
+    Stress high = least.combinedStress();
+    return low.compareTo(high) >= 0 ? low : high;
+  }
+}

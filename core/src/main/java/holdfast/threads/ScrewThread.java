@@ -1,0 +1,260 @@
+package holdfast.threads;
+
+import holdfast.quantity.Angle;
+import holdfast.quantity.Area;
+import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
+import holdfast.quantity.Numbers;
+import holdfast.tables.Provenance;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A screw thread with the 60° profile: ISO metric (M) or unified inch (UN).
+ *
+ * @param designation as it stands on a drawing, without tolerance class, for example {@code "M18x1.5"}
+ * @param system metric or unified
+ * @param majorDiameter major diameter d
+ * @param pitch pitch P
+ * @param lead lead Ph, a whole multiple of the pitch
+ * @param series coarse, fine, UNC, UNF, UNEF, 8-UN, or custom
+ * @param toleranceClass for example {@code "6g"}, {@code "2B"}; empty if not stated
+ * @param leftHand whether the thread is left-hand; it changes no number
+ * @param provenance how the combination of diameter and pitch reached us
+ */
+public record ScrewThread(
+    String designation,
+    ThreadSystem system,
+    Length majorDiameter,
+    Length pitch,
+    Length lead,
+    String series,
+    String toleranceClass,
+    boolean leftHand,
+    Provenance provenance)
+    implements Traced, Serializable {
+
+  // Refuses a thread without a core and a lead below the pitch.
+  public ScrewThread {
+    double d3 = root(system, majorDiameter.mm(), pitch.mm());
+    Check.positive(d3, "root diameter d3", "mm", "a thread has a core");
+    if (!(lead.mm() >= pitch.mm() * (1 - 1e-12))) {
+      throw new InputException("lead Ph", lead.toString(), "at least the pitch, " + pitch, "lead = starts · pitch");
+    }
+  }
+
+  /**
+   * Reads a designation of a standard thread.
+   *
+   * @param designation such as {@code "M18x1.5"}, {@code "M10"} (coarse), {@code "M10x1.25-6g"}, {@code "5/8-18 UNF"},
+   *     {@code "1/4-20 UNC-2A"}, {@code "#10-32"}; {@code -LH} at the end marks a left-hand thread
+   * @return the thread
+   * @throws InputException if the text is no designation, or the standards do not have the thread: the message says
+   *     which ones they have
+   */
+  public static ScrewThread of(String designation) {
+    return ThreadText.read(designation);
+  }
+
+  /**
+   * A thread with the metric profile outside the series.
+   *
+   * @param majorDiameter d, large enough for the pitch to leave a core
+   * @param pitch P, over 0
+   * @return the thread
+   * @throws InputException if the pitch leaves no core
+   */
+  public static ScrewThread custom(Length majorDiameter, Length pitch) {
+    String name = "M" + Numbers.shortest(majorDiameter.mm()) + "x" + Numbers.shortest(pitch.mm());
+    return new ScrewThread(
+        name, ThreadSystem.METRIC, majorDiameter, pitch, pitch, "custom", "", false, Provenance.DERIVED);
+  }
+
+  /**
+   * A unified thread outside the series (UNS).
+   *
+   * @param majorDiameter D, large enough for the pitch to leave a core
+   * @param threadsPerInch n, over 0
+   * @return the thread
+   * @throws InputException if the pitch leaves no core
+   */
+  public static ScrewThread customUnified(Length majorDiameter, double threadsPerInch) {
+    Check.positive(threadsPerInch, "threads per inch", "", "a thread has a pitch");
+    Length pitch = new Length(25.4 / threadsPerInch);
+    String name = Numbers.shortest(majorDiameter.mm() / 25.4) + "-" + Numbers.shortest(threadsPerInch) + " UNS";
+    return new ScrewThread(
+        name, ThreadSystem.UNIFIED, majorDiameter, pitch, pitch, "custom", "", false, Provenance.DERIVED);
+  }
+
+  static ScrewThread standard(ThreadSeries.Entry entry, double lead, String toleranceClass, boolean leftHand) {
+    String name = entry.designation();
+    if (lead > entry.pitch()) {
+      name = "M" + Numbers.shortest(entry.d()) + "xPh" + Numbers.shortest(lead) + "P" + Numbers.shortest(entry.pitch());
+    }
+    return new ScrewThread(
+        name,
+        entry.system(),
+        new Length(entry.d()),
+        new Length(entry.pitch()),
+        new Length(lead),
+        entry.series(),
+        toleranceClass,
+        leftHand,
+        entry.provenance());
+  }
+
+  /**
+   * The same thread with a tolerance class.
+   *
+   * @param newClass for example {@code "6g"}, {@code "6H"}, {@code "2A"}
+   * @return the thread
+   */
+  public ScrewThread withToleranceClass(String newClass) {
+    return new ScrewThread(designation, system, majorDiameter, pitch, lead, series, newClass, leftHand, provenance);
+  }
+
+  /**
+   * Pitch diameter d2.
+   *
+   * @return d − 0.649519·P
+   */
+  public Length pitchDiameter() {
+    return new Length(ThreadGeometryKernel.pitchDiameter(majorDiameter.mm(), pitch.mm()));
+  }
+
+  /**
+   * Minor diameter of the internal thread, D1.
+   *
+   * @return d − 1.082532·P
+   */
+  public Length internalMinorDiameter() {
+    return new Length(ThreadGeometryKernel.internalMinorDiameter(majorDiameter.mm(), pitch.mm()));
+  }
+
+  /**
+   * Root diameter of the external thread, for sections: metric d3, unified the diameter of the section at minor diameter.
+   *
+   * @return metric d − 1.226869·P, unified D − 1.299038·p
+   */
+  public Length rootDiameter() {
+    return new Length(root(system, majorDiameter.mm(), pitch.mm()));
+  }
+
+  /**
+   * Diameter of the stress area, dS.
+   *
+   * @return metric (d2 + d3)/2, unified D − 0.9743·p
+   */
+  public Length stressDiameter() {
+    return new Length(stress(system, majorDiameter.mm(), pitch.mm()));
+  }
+
+  /**
+   * Stress area of the solid thread, not rounded.
+   *
+   * @return AS = (π/4)·dS²
+   */
+  public Area stressArea() {
+    return new Area(ThreadGeometryKernel.ringArea(stressDiameter().mm(), 0));
+  }
+
+  /**
+   * Stress area rounded to three significant figures, as the standards print it and use it for loads.
+   *
+   * @return the nominal stress area
+   */
+  public Area nominalStressArea() {
+    boolean metric = system == ThreadSystem.METRIC;
+    double unit = metric ? 1 : 645.16;
+    return new Area(Double.parseDouble(Numbers.significant(stressArea().mm2() / unit, 3)) * unit);
+  }
+
+  /**
+   * Helix angle at the pitch diameter.
+   *
+   * @return φ = atan(Ph/(π·d2))
+   */
+  public Angle helixAngle() {
+    return new Angle(ThreadGeometryKernel.helixAngle(pitchDiameter().mm(), lead.mm()));
+  }
+
+  /**
+   * Threads per inch.
+   *
+   * @return 25.4 mm divided by the pitch
+   */
+  public double threadsPerInch() {
+    return 25.4 / pitch.mm();
+  }
+
+  /** How the stress area was computed. */
+  @Override
+  public Derivation explain() {
+    boolean metric = system == ThreadSystem.METRIC;
+    double d = majorDiameter.mm();
+    double p = pitch.mm();
+    String dText = "d = " + majorDiameter;
+    String pText = "P = " + Numbers.significant(p, 8) + " mm";
+    SourceRef basic = SourceRef.published("ISO 724:1993", "basic dimensions, as reprinted with DIN 13-1");
+    Derivation.Builder b = Derivation.of("Stress area of " + this);
+    b.step("d2", "pitch diameter", "d − 0.649519·P", pitchDiameter().mm(), "mm", basic, dText, pText);
+    if (metric) {
+      b.step("d3", "root diameter", "d − 1.226869·P", root(system, d, p), "mm",
+          SourceRef.published("DIN 13-1:1986", "formulas"), dText, pText);
+    }
+    b.step(
+        "dS",
+        "diameter of the stress area",
+        metric ? "(d2 + d3)/2" : "d − 0.9743·P",
+        stress(system, d, p),
+        "mm",
+        metric
+            ? SourceRef.published("ISO 898-1:2013", "9.1.6.1, nominal stress area")
+            : SourceRef.published("NASA TM-106943", "eq. (4)"));
+    return b.step("AS", "stress area", "(π/4)·dS²", stressArea().mm2(), "mm²", SourceRef.derived("area of a circle")).build();
+  }
+
+  @Override
+  public List<Warning> warnings() {
+    List<Warning> warnings = new ArrayList<>();
+    if (provenance == Provenance.MEMORY) {
+      warnings.add(
+          new Warning(
+              "thread-combination-recalled",
+              designation + ": this combination of diameter and pitch is recalled, not found in print",
+              SourceRef.memory(system == ThreadSystem.METRIC ? "ISO 261:1998" : "ASME B1.1-2003", "standard series")));
+    }
+    if (series.equals("custom")) {
+      warnings.add(
+          new Warning(
+              "thread-outside-series",
+              designation + " is not in the standard series; standard nuts and gauges may not exist",
+              SourceRef.published("ISO 261:1998", "Table 2")));
+    }
+    return warnings;
+  }
+
+  /** The designation with tolerance class, as on a drawing. */
+  @Override
+  public String toString() {
+    return designation + (toleranceClass.isEmpty() ? "" : "-" + toleranceClass) + (leftHand ? "-LH" : "");
+  }
+
+  private static double root(ThreadSystem system, double d, double p) {
+    return system == ThreadSystem.METRIC
+        ? ThreadGeometryKernel.metricRootDiameter(d, p)
+        : ThreadGeometryKernel.unifiedRootDiameter(d, p);
+  }
+
+  private static double stress(ThreadSystem system, double d, double p) {
+    return system == ThreadSystem.METRIC
+        ? ThreadGeometryKernel.metricStressDiameter(d, p)
+        : ThreadGeometryKernel.unifiedStressDiameter(d, p);
+  }
+}

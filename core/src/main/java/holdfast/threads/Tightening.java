@@ -1,0 +1,279 @@
+package holdfast.threads;
+
+import holdfast.quantity.Check;
+import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
+import holdfast.quantity.Torque;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A nut on a stud, ready to be tightened. Immutable: each of the methods that state something returns a new one.
+ *
+ * <pre>{@code
+ * var nut = Tightening.of(ScrewThread.of("M18x1.5"))
+ *     .bore(mm(3)).bearingFace(mm(24), mm(18)).friction(0.10, 0.16);
+ * nut.preload(Nm(60));
+ * nut.torque(kN(20));
+ * }</pre>
+ *
+ * @param thread thread of stud and nut
+ * @param bore axial bore of the stud, 0 for a solid one, less than the root diameter
+ * @param face ring on which the nut turns; null if it has not been stated and is not in the standard tables
+ * @param friction friction in thread and under the face; null if it has not been stated
+ * @param prevailing prevailing torque of a locking nut, 0 for a free-running one
+ * @param narrows sections of the stud besides the thread where it could yield first
+ * @param torsion how torsion is spread over the section
+ */
+public record Tightening(
+    ScrewThread thread,
+    Length bore,
+    BearingFace face,
+    Friction friction,
+    Torque prevailing,
+    List<StudSection> narrows,
+    TorsionModel torsion)
+    implements Serializable {
+
+  // Refuses a bore that leaves no thread and a prevailing torque below zero.
+  public Tightening {
+    StudSection.thread(thread, bore);
+    Check.notNegative(prevailing.newtonMillimetre(), "prevailing torque MP", "N·mm", "it resists turning");
+    narrows = List.copyOf(narrows);
+  }
+
+  /**
+   * A solid stud with a free-running nut; metric threads bear on the standard hexagon over a medium hole until another
+   * face is stated. The friction is not stated yet.
+   *
+   * @param thread thread of stud and nut
+   * @return the tightening
+   */
+  public static Tightening of(ScrewThread thread) {
+    return new Tightening(
+        thread,
+        new Length(0),
+        Hexagon.standardFace(thread).orElse(null),
+        null,
+        new Torque(0),
+        List.of(),
+        TorsionModel.PLASTIC);
+  }
+
+  /**
+   * States an axial bore, for example of a stud drilled for grease.
+   *
+   * @param diameter diameter di, 0 or more, less than the root diameter of the thread
+   * @return a tightening with this bore
+   * @throws InputException if the bore leaves no thread
+   */
+  public Tightening bore(Length diameter) {
+    return new Tightening(thread, diameter, face, friction, prevailing, narrows, torsion);
+  }
+
+  /**
+   * States the ring on which the nut turns; its mean diameter carries the friction.
+   *
+   * @param outer outer diameter dW
+   * @param inner inner diameter DKi: hole, chamfer or washer bore, the largest; less than dW
+   * @return a tightening with this face
+   * @throws InputException if the ring is empty
+   */
+  public Tightening bearingFace(Length outer, Length inner) {
+    return bearingFace(BearingFace.of(outer, inner));
+  }
+
+  /**
+   * States the ring on which the nut turns.
+   *
+   * @param ring the ring
+   * @return a tightening with this face
+   */
+  public Tightening bearingFace(BearingFace ring) {
+    return new Tightening(thread, bore, ring, friction, prevailing, narrows, torsion);
+  }
+
+  /**
+   * States a friction band for thread and face alike.
+   *
+   * @param low least coefficient, over 0; a warning outside 0.03 to 0.5
+   * @param high greatest coefficient, at least the least
+   * @return a tightening with this friction
+   * @throws InputException if the band is not over 0
+   */
+  public Tightening friction(double low, double high) {
+    return friction(Friction.of(low, high));
+  }
+
+  /**
+   * States friction bands for thread and face apart.
+   *
+   * @param bands the friction
+   * @return a tightening with this friction
+   */
+  public Tightening friction(Friction bands) {
+    return new Tightening(thread, bore, face, bands, prevailing, narrows, torsion);
+  }
+
+  /**
+   * States the prevailing torque of a locking nut: it twists the stud and makes no preload.
+   *
+   * @param torque MP, 0 or more
+   * @return a tightening with this prevailing torque
+   * @throws InputException if it is negative
+   */
+  public Tightening prevailing(Torque torque) {
+    return new Tightening(thread, bore, face, friction, torque, narrows, torsion);
+  }
+
+  /**
+   * Adds a groove or reduced shank between nut and shoulder. It has the stud's bore, if that was stated before.
+   *
+   * @param diameter diameter of the material left, over the bore
+   * @return a tightening with this section
+   * @throws InputException if nothing is left
+   */
+  public Tightening groove(Length diameter) {
+    return narrow(new StudSection("groove", diameter, bore, new Length(0)));
+  }
+
+  /**
+   * Adds a radial hole between nut and shoulder, for example of a lubrication channel. The section has the stud's bore,
+   * if that was stated before.
+   *
+   * @param diameter diameter of the stud there, over the bore
+   * @param hole diameter of the cross hole, less than that of the stud
+   * @return a tightening with this section
+   * @throws InputException if nothing is left
+   */
+  public Tightening crossHole(Length diameter, Length hole) {
+    return narrow(new StudSection("cross hole", diameter, bore, hole));
+  }
+
+  /**
+   * Adds any section.
+   *
+   * @param section a section between nut and shoulder
+   * @return a tightening with this section
+   */
+  public Tightening narrow(StudSection section) {
+    List<StudSection> more = new ArrayList<>(narrows);
+    more.add(section);
+    return new Tightening(thread, bore, face, friction, prevailing, more, torsion);
+  }
+
+  /**
+   * States how torsion is spread over the section.
+   *
+   * @param model elastic or fully plastic (the default)
+   * @return a tightening with this model
+   */
+  public Tightening torsion(TorsionModel model) {
+    return new Tightening(thread, bore, face, friction, prevailing, narrows, model);
+  }
+
+  /**
+   * The sections that are checked: the thread first.
+   *
+   * @return at least one section
+   */
+  public List<StudSection> sections() {
+    List<StudSection> all = new ArrayList<>();
+    all.add(StudSection.thread(thread, bore));
+    all.addAll(narrows);
+    return all;
+  }
+
+  /**
+   * The preload that a torque makes.
+   *
+   * @param torque tightening torque MA, at least the prevailing torque
+   * @return the preload from least (high friction) to greatest (low friction), with stresses and shares
+   * @throws InputException if the torque is out of range, or face or friction have not been stated
+   */
+  public PreloadBand preload(Torque torque) {
+    Friction f = statedFriction();
+    return new PreloadBand(
+        this,
+        torque,
+        new TighteningState(this, f.threadHigh(), f.faceHigh(), preloadAt(torque, f.threadHigh(), f.faceHigh())),
+        new TighteningState(this, f.threadLow(), f.faceLow(), preloadAt(torque, f.threadLow(), f.faceLow())));
+  }
+
+  /**
+   * The torque that a preload needs.
+   *
+   * @param preload preload FM, 0 or more
+   * @return the torque from least (low friction) to greatest (high friction), with stresses and shares
+   * @throws InputException if the preload is negative, or face or friction have not been stated
+   */
+  public TorqueBand torque(Force preload) {
+    Friction f = statedFriction();
+    return new TorqueBand(
+        this,
+        preload,
+        new TighteningState(this, f.threadLow(), f.faceLow(), preload),
+        new TighteningState(this, f.threadHigh(), f.faceHigh(), preload));
+  }
+
+  Force preloadAt(Torque torque, double threadFriction, double faceFriction) {
+    return new Force(
+        TighteningKernel.preload(
+            torque.newtonMillimetre(),
+            thread.pitchDiameter().mm(),
+            thread.lead().mm(),
+            threadFriction,
+            statedFace().frictionDiameter().mm(),
+            faceFriction,
+            prevailing.newtonMillimetre()));
+  }
+
+  Torque torqueAt(Force preload, double threadFriction, double faceFriction) {
+    return new Torque(
+        TighteningKernel.torque(
+            preload.newton(),
+            thread.pitchDiameter().mm(),
+            thread.lead().mm(),
+            threadFriction,
+            statedFace().frictionDiameter().mm(),
+            faceFriction,
+            prevailing.newtonMillimetre()));
+  }
+
+  BearingFace statedFace() {
+    if (face == null) {
+      throw new InputException(
+          "bearing face", "not stated", "stated with bearingFace(outer, inner)", "the tables have no hexagon for " + thread);
+    }
+    return face;
+  }
+
+  Friction statedFriction() {
+    if (friction == null) {
+      throw new InputException(
+          "friction", "not stated", "stated with friction(low, high)", "torque says nothing about preload without friction");
+    }
+    return friction;
+  }
+
+  List<Warning> warnings() {
+    List<Warning> warnings = new ArrayList<>(thread.warnings());
+    if (friction != null) {
+      warnings.addAll(friction.warnings());
+    }
+    return warnings;
+  }
+
+  /** Stud, face and friction in one line. */
+  @Override
+  public String toString() {
+    return thread
+        + (bore.mm() > 0 ? ", bore " + bore : "")
+        + (face == null ? "" : ", " + face)
+        + (friction == null ? "" : ", " + friction)
+        + (prevailing.newtonMillimetre() > 0 ? ", prevailing torque " + prevailing : "");
+  }
+}

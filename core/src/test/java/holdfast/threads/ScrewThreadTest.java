@@ -1,0 +1,123 @@
+package holdfast.threads;
+
+import static holdfast.quantity.Units.*;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdfast.quantity.InputException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ScrewThreadTest {
+  @ParameterizedTest
+  @CsvSource({
+    "M18x1.5, M18x1.5, 18, 1.5, fine, ''",
+    "M10, M10, 10, 1.5, coarse, ''",
+    "M10x1.5, M10, 10, 1.5, coarse, ''",
+    "M10x1.25-6g, M10x1.25, 10, 1.25, fine, 6g",
+    "M10×1.25 - 5g6g, M10x1.25, 10, 1.25, fine, 5g6g",
+    "M6-6H, M6, 6, 1, coarse, 6H",
+    "5/8-18 UNF, 5/8-18 UNF, 15.875, 1.4111111111111112, UNF, ''",
+    "1/4-20 UNC-2A, 1/4-20 UNC, 6.35, 1.27, UNC, 2A",
+    "#10-32, #10-32 UNF, 4.826, 0.79375, UNF, ''",
+    "10-32, #10-32 UNF, 4.826, 0.79375, UNF, ''",
+    "No.10-24 UNC, #10-24 UNC, 4.826, 1.0583333333333333, UNC, ''",
+    "1-1/2-6 UNC, 1-1/2-6 UNC, 38.1, 4.233333333333333, UNC, ''",
+    "1 1/2-12 UNF-3B, 1-1/2-12 UNF, 38.1, 2.1166666666666667, UNF, 3B",
+    "1-8 UN, 1-8 UN, 25.4, 3.175, 8-UN, ''",
+    "1-8 8-UN-2A, 1-8 UN, 25.4, 3.175, 8-UN, 2A",
+    "1-8, 1-8 UNC, 25.4, 3.175, UNC, ''",
+    ".625-18 UNRF, 5/8-18 UNF, 15.875, 1.4111111111111112, UNF, ''",
+    "2-4.5 UNC, 2-4.5 UNC, 50.8, 5.644444444444445, UNC, ''",
+  })
+  void readsDesignations(String text, String name, double d, double pitch, String series, String toleranceClass) {
+    ScrewThread thread = ScrewThread.of(text);
+    assertEquals(name, thread.designation());
+    assertEquals(d, thread.majorDiameter().mm(), 1e-12);
+    assertEquals(pitch, thread.pitch().mm(), 1e-12);
+    assertEquals(series, thread.series());
+    assertEquals(toleranceClass, thread.toleranceClass());
+  }
+
+  @Test
+  void leftHandAndMultipleStart() {
+    ScrewThread thread = ScrewThread.of("M16xPh4P2-6g-LH");
+    assertEquals("M16xPh4P2-6g-LH", thread.toString());
+    assertEquals(4, thread.lead().mm());
+    assertEquals(2, thread.pitch().mm());
+    assertTrue(thread.leftHand());
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', value = {
+    "M18x1.4 | one of M18, M18x2, M18x1.5, M18x1",
+    "M18x1.4 | ScrewThread.custom",
+    "M13 | nearest: M12, M14",
+    "M18y1.5 | character 4 ('y')",
+    "M | the end of the text",
+    "Mx1 | character 2 ('x')",
+    "M10x1.25-6gg | '6gg' is not a tolerance class",
+    "M10x1.25 6g | a tolerance class follows a '-'",
+    "M16xPh3P2 | whole multiple",
+    "M72 | no coarse thread M72",
+    "5/8-17 | one of 5/8-11 UNC, 5/8-18 UNF, 5/8-24 UNEF",
+    "5/8-18 UNC | series 'UNC' does not have this thread; it is [UNF]",
+    "1/0-20 | denominator 0",
+    "#99-32 | nearest",
+    "#1/4-20 | a numbered size is a whole number",
+    "Tr20x4 | character 1 ('T')",
+    "5/8 UNF | threads per inch",
+    "0.51-20 | nearest: 0.5 in, 0.5625 in",
+  })
+  void saysWhereADesignationGoesWrong(String text, String part) {
+    InputException e = assertThrows(InputException.class, () -> ScrewThread.of(text));
+    assertEquals("thread designation", e.parameter());
+    assertTrue(e.getMessage().contains(part), e.getMessage());
+  }
+
+  @Test
+  void emptyTextIsRefused() {
+    assertTrue(assertThrows(InputException.class, () -> ScrewThread.of("  ")).getMessage().contains("it is empty"));
+  }
+
+  @Test
+  void geometryOfM18x1point5() {
+    ScrewThread thread = ScrewThread.of("M18x1.5");
+    assertEquals(17.026, thread.pitchDiameter().mm(), 0.0005);
+    assertEquals(16.376, thread.internalMinorDiameter().mm(), 0.0005);
+    assertEquals(16.160, thread.rootDiameter().mm(), 0.0005);
+    assertEquals(216.23, thread.stressArea().mm2(), 0.005);
+    assertEquals(216, thread.nominalStressArea().mm2(), 1e-9);
+    assertEquals(thread.stressArea().mm2(), thread.explain().result().value());
+    assertTrue(thread.warnings().isEmpty());
+  }
+
+  @Test
+  void geometryOfAnInchThread() {
+    ScrewThread thread = ScrewThread.of("5/8-18 UNF");
+    assertEquals(0.5889, thread.pitchDiameter().mm() / 25.4, 0.00005);
+    assertEquals(0.256, thread.stressArea().mm2() / 645.16, 0.0005);
+    assertEquals(18, thread.threadsPerInch(), 1e-12);
+    assertEquals(thread.stressArea().mm2(), thread.explain().result().value());
+    // Root as a section at minor diameter: area 0.240 in².
+    assertEquals(0.240, ThreadGeometryKernel.ringArea(thread.rootDiameter().mm() / 25.4, 0), 0.0005);
+  }
+
+  @Test
+  void customThreadsCarryAWarning() {
+    ScrewThread metric = ScrewThread.custom(mm(19), mm(1.5));
+    assertEquals("M19x1.5", metric.toString());
+    assertEquals("thread-outside-series", metric.warnings().get(0).code());
+    ScrewThread inch = ScrewThread.customUnified(inch(1), 14);
+    assertEquals("1-14 UNS", inch.toString());
+    assertEquals(0.6799, inch.stressArea().mm2() / 645.16, 0.00005);
+  }
+
+  @Test
+  void aThreadWithoutCoreIsRefused() {
+    InputException e = assertThrows(InputException.class, () -> ScrewThread.custom(mm(2), mm(2)));
+    assertTrue(e.getMessage().contains("major diameter d (2 mm)"), e.getMessage());
+  }
+}
