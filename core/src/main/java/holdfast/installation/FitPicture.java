@@ -22,8 +22,10 @@ final class FitPicture {
 
   private FitPicture(Fit fit) {
     this.fit = fit;
-    double high = Math.max(0, Math.max(um(fit.hole().upper()), um(fit.shaft().upper())));
-    double low = Math.min(0, Math.min(um(fit.hole().lower()), um(fit.shaft().lower())));
+    LimitDeviations hole = fit.hole().deviations();
+    LimitDeviations shaft = fit.shaft().deviations();
+    double high = Math.max(0, Math.max(um(hole.upper()), um(shaft.upper())));
+    double low = Math.min(0, Math.min(um(hole.lower()), um(shaft.lower())));
     this.highest = high;
     this.scale = HEIGHT / (high - low);
   }
@@ -34,11 +36,13 @@ final class FitPicture {
 
   private Block.Picture draw() {
     String title = "Tolerance zones of " + fit.nominalSize() + " " + fit.designation() + ", to scale, deviations in µm";
+    LimitDeviations bore = fit.hole().deviations();
+    LimitDeviations stud = fit.shaft().deviations();
     String description =
-        "bore " + fit.hole() + ", stud " + fit.shaft() + " from the nominal size " + fit.nominalSize() + ": " + fit.kind();
+        "bore " + bore + ", stud " + stud + " from the nominal size " + fit.nominalSize() + ": " + fit.kind();
     List<Map<String, Object>> zones = new ArrayList<>();
-    zones.add(zone("bore", fit.hole(), 110, "url(#hatch)"));
-    zones.add(zone("stud", fit.shaft(), 250, "#ddd"));
+    zones.add(zone("bore", bore, 110, "url(#hatch)"));
+    zones.add(zone("stud", stud, 250, "#ddd"));
     String svg =
         Templates.render(
             "tolerance-zones.svg",
