@@ -8,6 +8,7 @@ module holdfast.core {
   exports holdfast.bearings;
   exports holdfast.fits;
   exports holdfast.quantity;
+  exports holdfast.seats;
   exports holdfast.sheet;
   exports holdfast.threads;
   exports holdfast.trace;

@@ -1,0 +1,37 @@
+package holdfast.seats;
+
+import holdfast.quantity.InputException;
+import holdfast.quantity.Quantity;
+import java.io.Serializable;
+
+/**
+ * The least and the greatest value that a quantity can take.
+ *
+ * @param <Q> kind of quantity
+ * @param least least value
+ * @param greatest greatest value, not below the least
+ */
+public record Band<Q extends Quantity<Q>>(Q least, Q greatest) implements Serializable {
+  // Refuses ends in the wrong order.
+  public Band {
+    if (greatest.compareTo(least) < 0) {
+      throw new InputException("greatest value of a band", greatest.toString(), "at least " + least, "it is not below the least");
+    }
+  }
+
+  /**
+   * Whether a value lies in the band, ends included.
+   *
+   * @param value a value
+   * @return true if least ≤ value ≤ greatest
+   */
+  public boolean contains(Q value) {
+    return least.compareTo(value) <= 0 && value.compareTo(greatest) <= 0;
+  }
+
+  /** Both ends: {@code "12 MPa … 48 MPa"}. */
+  @Override
+  public String toString() {
+    return least + " … " + greatest;
+  }
+}

@@ -1,0 +1,73 @@
+package holdfast.seats;
+
+import holdfast.quantity.Check;
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
+
+/** Equivalent stresses of principal stresses, in MPa. The plane-stress forms take the third as zero. */
+@Source(document = "Ugural & Fenster", locator = "chapter 8, example 8.2, yield theories of a thick ring")
+@Source(document = "derivation", locator = "definitions of the yield theories", provenance = Provenance.DERIVED)
+public final class EquivalentStressKernel {
+  private EquivalentStressKernel() {}
+
+  /**
+   * Von Mises stress in plane stress, {@code √(σ_θ² + σ_r² - σ_θ·σ_r)}.
+   *
+   * @param hoop σ_θ
+   * @param radial σ_r
+   * @return equivalent stress, 0 or more
+   * @throws holdfast.quantity.InputException if a stress is not finite
+   */
+  public static double vonMises(double hoop, double radial) {
+    Check.finite(hoop, "hoop stress", "MPa");
+    Check.finite(radial, "radial stress", "MPa");
+    return Math.sqrt(hoop * hoop + radial * radial - hoop * radial);
+  }
+
+  /**
+   * Von Mises stress of three principal stresses.
+   *
+   * @param first a principal stress
+   * @param second another
+   * @param third the third
+   * @return equivalent stress, 0 or more
+   * @throws holdfast.quantity.InputException if a stress is not finite
+   */
+  public static double vonMises(double first, double second, double third) {
+    Check.finite(first, "first principal stress", "MPa");
+    Check.finite(second, "second principal stress", "MPa");
+    Check.finite(third, "third principal stress", "MPa");
+    double a = first - second;
+    double b = second - third;
+    double c = third - first;
+    return Math.sqrt(0.5 * (a * a + b * b + c * c));
+  }
+
+  /**
+   * Tresca stress in plane stress: the greatest difference among σ_θ, σ_r and 0.
+   *
+   * @param hoop σ_θ
+   * @param radial σ_r
+   * @return equivalent stress, 0 or more; twice the greatest shear stress
+   * @throws holdfast.quantity.InputException if a stress is not finite
+   */
+  public static double tresca(double hoop, double radial) {
+    return tresca(hoop, radial, 0);
+  }
+
+  /**
+   * Tresca stress of three principal stresses: their greatest difference.
+   *
+   * @param first a principal stress
+   * @param second another
+   * @param third the third
+   * @return equivalent stress, 0 or more; twice the greatest shear stress
+   * @throws holdfast.quantity.InputException if a stress is not finite
+   */
+  public static double tresca(double first, double second, double third) {
+    Check.finite(first, "first principal stress", "MPa");
+    Check.finite(second, "second principal stress", "MPa");
+    Check.finite(third, "third principal stress", "MPa");
+    return Math.max(first, Math.max(second, third)) - Math.min(first, Math.min(second, third));
+  }
+}

@@ -1,0 +1,83 @@
+package holdfast.seats;
+
+import holdfast.quantity.Length;
+import holdfast.quantity.Numbers;
+import holdfast.seats.FitLimits.PartLimit;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Warning;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the reader of an interference fit must know. */
+final class FitWarnings {
+  private FitWarnings() {}
+
+  static List<Warning> of(InterferenceFit fit) {
+    List<Warning> warnings = new ArrayList<>();
+    grip(fit, warnings);
+    FitLimits limits = fit.limits(YieldRule.VON_MISES);
+    part("stud", limits.stud(), limits, warnings);
+    part("housing", limits.housing(), limits, warnings);
+    if (fit.stud().material().brittle() || fit.housing().material().brittle()) {
+      warnings.add(
+          new Warning(
+              "brittle-part",
+              "a brittle part can break without yielding when it is pressed, struck or notched; keep well below its limit",
+              SourceRef.commonPractice("grey iron and hardened steel are not driven hard")));
+    }
+    if (fit.stud().roughness().mm() == 0 && fit.housing().roughness().mm() == 0 && fit.smoothing() != RoughnessRule.NONE) {
+      warnings.add(
+          new Warning(
+              "roughness-unknown",
+              "no roughness was stated, so no interference is lost to smoothing; the real grip is weaker",
+              fit.smoothing().source()));
+    }
+    return List.copyOf(warnings);
+  }
+
+  private static void grip(InterferenceFit fit, List<Warning> warnings) {
+    double least = fit.interference().least().mm();
+    double loss = fit.smoothingLoss().mm();
+    if (fit.effectiveInterference().greatest().mm() == 0) {
+      warnings.add(
+          new Warning(
+              "no-grip",
+              "smoothing takes " + fit.smoothingLoss() + ", all of the greatest interference " + fit.interference().greatest(),
+              fit.smoothing().source()));
+    } else if (least - loss <= 0) {
+      warnings.add(
+          new Warning(
+              "loosest-pair-without-grip",
+              "the loosest pair has "
+                  + (least < 0 ? "a clearance of " : "an interference of ")
+                  + new Length(Math.abs(least))
+                  + " before and no grip after smoothing of "
+                  + fit.smoothingLoss(),
+              fit.smoothing().source()));
+    }
+  }
+
+  private static void part(String part, PartLimit limit, FitLimits limits, List<Warning> warnings) {
+    if (limit.pressure().isEmpty()) {
+      warnings.add(
+          new Warning(
+              part + "-strength-unknown",
+              part + ": " + limit.criterion() + ", so its limit was not checked",
+              SourceRef.derived("a limit needs a strength")));
+    } else if (limit.exceeded()) {
+      String pressure = Numbers.fixed(limits.greatestPressure().base(), 1) + " MPa";
+      String limitText = Numbers.fixed(limit.limitPressure(), 1) + " MPa (" + limit.criterion() + ")";
+      warnings.add(
+          limit.brittle()
+              ? new Warning(
+                  part + "-breaks",
+                  "the " + part + " is brittle and may break: pressure " + pressure + " is above " + limitText,
+                  SourceRef.derived("greatest principal stress at the bore against tensile strength"))
+              : new Warning(
+                  part + "-yields",
+                  "the " + part + " yields: pressure " + pressure + " is above " + limitText + "; the elastic result no longer "
+                      + "holds",
+                  SourceRef.derived("equivalent stress at the critical radius against yield strength")));
+    }
+  }
+}

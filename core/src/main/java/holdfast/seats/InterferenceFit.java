@@ -1,0 +1,245 @@
+package holdfast.seats;
+
+import holdfast.fits.Fit;
+import holdfast.quantity.Check;
+import holdfast.quantity.Force;
+import holdfast.quantity.Length;
+import holdfast.quantity.Numbers;
+import holdfast.quantity.Stress;
+import holdfast.quantity.Temperature;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * An interference fit of a stud in a housing: what the interference does to both parts, what it takes to join them and
+ * what it holds. Elastic, plane stress; an elastic-plastic fit takes over where the housing yields.
+ *
+ * @param stud the inner part
+ * @param housing the outer part
+ * @param interference least and greatest interference at 20 °C
+ * @param length length over which stud and bore touch, chamfers not counted
+ * @param smoothing rule for the interference lost to smoothing
+ */
+public record InterferenceFit(
+    InnerPart stud, OuterPart housing, InterferenceBand interference, Length length, RoughnessRule smoothing)
+    implements Traced, Serializable {
+
+  // Refuses a hole that is not smaller than the stud and a housing that is not larger.
+  public InterferenceFit {
+    Objects.requireNonNull(smoothing, "smoothing");
+    Check.positive(length.mm(), "joint length", "mm", "a joint has a length");
+    ThickRingKernel.checkHole(stud.hole().mm(), interference.joint().mm());
+    ThickRingKernel.checkOutside(interference.joint().mm(), housing.shape().pressureDiameter(interference.joint().mm()));
+  }
+
+  /**
+   * From a fit. Smoothing after the 2017 rule.
+   *
+   * @param stud the inner part
+   * @param housing the outer part
+   * @param fit an interference or transition fit
+   * @param length length over which stud and bore touch
+   * @return the fit
+   * @throws holdfast.quantity.InputException if it is a clearance fit or the parts have no wall
+   */
+  public static InterferenceFit of(InnerPart stud, OuterPart housing, Fit fit, Length length) {
+    return of(stud, housing, InterferenceBand.of(fit), length);
+  }
+
+  /**
+   * From a band of interference. Smoothing after the 2017 rule.
+   *
+   * @param stud the inner part
+   * @param housing the outer part
+   * @param interference least and greatest interference at 20 °C
+   * @param length length over which stud and bore touch
+   * @return the fit
+   * @throws holdfast.quantity.InputException if the parts have no wall
+   */
+  public static InterferenceFit of(InnerPart stud, OuterPart housing, InterferenceBand interference, Length length) {
+    return new InterferenceFit(stud, housing, interference, length, RoughnessRule.DIN_7190_1_2017);
+  }
+
+  /**
+   * The same fit with another rule for the interference lost to smoothing.
+   *
+   * @param rule the rule
+   * @return the fit
+   */
+  public InterferenceFit withSmoothing(RoughnessRule rule) {
+    return new InterferenceFit(stud, housing, interference, length, rule);
+  }
+
+  /**
+   * Interference lost to smoothing.
+   *
+   * @return diametral loss G
+   */
+  public Length smoothingLoss() {
+    return smoothing.loss(housing.roughness(), stud.roughness());
+  }
+
+  /**
+   * Effective interference: least and greatest interference less the loss; 0 where nothing is left.
+   *
+   * @return the band
+   */
+  public Band<Length> effectiveInterference() {
+    return new Band<>(new Length(effective(interference.least().mm())), new Length(effective(interference.greatest().mm())));
+  }
+
+  /**
+   * Joint pressure.
+   *
+   * @return the band between the loosest and the tightest pair
+   */
+  public Band<Stress> pressure() {
+    Band<Length> u = effectiveInterference();
+    return new Band<>(new Stress(pressure(u.least().mm())), new Stress(pressure(u.greatest().mm())));
+  }
+
+  /**
+   * Stresses at every critical radius at the greatest pressure.
+   *
+   * @return the places from the axis outwards
+   */
+  public List<CriticalStress> stresses() {
+    return FitStresses.at(this, pressure().greatest().base());
+  }
+
+  /**
+   * Stresses at every critical radius at a pressure.
+   *
+   * @param pressure joint pressure, 0 or more
+   * @return the places from the axis outwards
+   * @throws holdfast.quantity.InputException if the pressure is negative
+   */
+  public List<CriticalStress> stresses(Stress pressure) {
+    return FitStresses.at(this, Check.notNegative(pressure.base(), "joint pressure", "MPa", "a joint cannot pull"));
+  }
+
+  /**
+   * Changes of diameter at the greatest pressure.
+   *
+   * @return the changes
+   */
+  public FitDisplacements displacements() {
+    return FitDisplacements.at(this, pressure().greatest());
+  }
+
+  /**
+   * Elastic limits and safety of both parts.
+   *
+   * @param rule theory of yield for ductile parts
+   * @return the limits
+   */
+  public FitLimits limits(YieldRule rule) {
+    return FitLimits.of(this, rule);
+  }
+
+  /**
+   * Pressing the stud in and out.
+   *
+   * @param friction band of friction while pressing
+   * @return forces, work and cautions
+   */
+  public Pressing pressing(FrictionBand friction) {
+    return Pressing.of(this, friction);
+  }
+
+  /**
+   * Force at the end of the pressing stroke.
+   *
+   * @param friction band of friction while pressing
+   * @return from the loosest pair with the least friction to the tightest with the greatest
+   */
+  public Band<Force> pressInForce(FrictionBand friction) {
+    return pressing(friction).pressIn();
+  }
+
+  /**
+   * Joining by heating the housing or cooling the stud.
+   *
+   * @return a builder with the usual clearance, at a room temperature of 20 °C
+   */
+  public ThermalAssembly.Builder thermalAssembly() {
+    return ThermalAssembly.of(this);
+  }
+
+  /**
+   * Temperature of the housing for a stud at 20 °C and an assembly clearance of a thousandth of the joint diameter.
+   *
+   * @return the temperature
+   */
+  public Temperature heatingTemperature() {
+    return thermalAssembly().build().housingTemperature();
+  }
+
+  /** Derivation of the greatest joint pressure. */
+  @Override
+  public Derivation explain() {
+    return FitDerivation.of(this);
+  }
+
+  /** Doubtful grip, yielding, brittle tension. */
+  @Override
+  public List<Warning> warnings() {
+    return FitWarnings.of(this);
+  }
+
+  /** Parts, interference and pressure in one line. */
+  @Override
+  public String toString() {
+    Band<Stress> p = pressure();
+    return stud
+        + " in "
+        + housing
+        + ", "
+        + interference
+        + ", pressure "
+        + Numbers.fixed(p.least().base(), 1)
+        + " … "
+        + Numbers.fixed(p.greatest().base(), 1)
+        + " MPa";
+  }
+
+  double effective(double u) {
+    return Math.max(0, u - smoothingLoss().mm());
+  }
+
+  /** Pressure in MPa of an effective interference in mm. */
+  double pressure(double effective) {
+    double d = interference.joint().mm();
+    Material i = stud.material();
+    Material o = housing.material();
+    return ThickRingKernel.pressure(
+        effective,
+        d,
+        stud.hole().mm(),
+        housing.shape().pressureDiameter(d),
+        i.elasticModulus().base(),
+        i.poissonRatio(),
+        o.elasticModulus().base(),
+        o.poissonRatio());
+  }
+
+  /** Effective interference in mm of a pressure in MPa. */
+  double interferenceFor(double pressure) {
+    double d = interference.joint().mm();
+    Material i = stud.material();
+    Material o = housing.material();
+    return ThickRingKernel.interference(
+        pressure,
+        d,
+        stud.hole().mm(),
+        housing.shape().pressureDiameter(d),
+        i.elasticModulus().base(),
+        i.poissonRatio(),
+        o.elasticModulus().base(),
+        o.poissonRatio());
+  }
+}

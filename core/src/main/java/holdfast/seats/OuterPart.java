@@ -1,0 +1,68 @@
+package holdfast.seats;
+
+import holdfast.quantity.Check;
+import holdfast.quantity.Length;
+import java.io.Serializable;
+
+/**
+ * The outer part of an interference fit: the housing.
+ *
+ * @param material its material
+ * @param shape its shape round the bore
+ * @param roughness Rz of the bore, 0 if smooth or unknown
+ */
+public record OuterPart(Material material, HousingShape shape, Length roughness) implements Serializable {
+  // Refuses a negative roughness.
+  public OuterPart {
+    Check.notNegative(roughness.mm(), "roughness of the housing bore", "mm", "a roughness height");
+  }
+
+  /**
+   * A housing of a stated shape with a smooth bore.
+   *
+   * @param material its material
+   * @param shape its shape
+   * @return the housing
+   */
+  public static OuterPart of(Material material, HousingShape shape) {
+    return new OuterPart(material, shape, new Length(0));
+  }
+
+  /**
+   * A ring, hub or lever eye.
+   *
+   * @param material its material
+   * @param outside its outside diameter
+   * @return the housing
+   */
+  public static OuterPart ring(Material material, Length outside) {
+    return of(material, HousingShape.ring(outside));
+  }
+
+  /**
+   * A housing so wide on all sides that its outline does not matter.
+   *
+   * @param material its material
+   * @return the housing
+   */
+  public static OuterPart wide(Material material) {
+    return of(material, HousingShape.wide());
+  }
+
+  /**
+   * The same housing with a stated roughness of its bore.
+   *
+   * @param rz Rz, 0 or more
+   * @return the housing
+   * @throws holdfast.quantity.InputException if the height is negative
+   */
+  public OuterPart withRoughness(Length rz) {
+    return new OuterPart(material, shape, rz);
+  }
+
+  /** Shape and material. */
+  @Override
+  public String toString() {
+    return "housing (" + shape + ") of " + material.name();
+  }
+}

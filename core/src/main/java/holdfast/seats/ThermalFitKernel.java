@@ -1,0 +1,143 @@
+package holdfast.seats;
+
+import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
+import holdfast.quantity.Numbers;
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
+
+/**
+ * Fits and temperature: heating and cooling for assembly, interference at working temperature. Diametral lengths in mm,
+ * temperatures in °C, expansion coefficients in 1/K; sizes hold at the reference temperature 20 °C.
+ */
+@Source(document = "DIN 7190-1:2017", locator = "assembly temperatures", provenance = Provenance.MEMORY)
+@Source(document = "Boresi & Schmidt", locator = "example 11.3, assembly temperature")
+@Source(document = "derivation", locator = "free thermal expansion of both parts", provenance = Provenance.DERIVED)
+public final class ThermalFitKernel {
+  /** Reference temperature of sizes (ISO 1) in °C. */
+  public static final double REFERENCE = 20;
+
+  private static final double ABSOLUTE_ZERO = -273.15;
+
+  private ThermalFitKernel() {}
+
+  /**
+   * Temperature of the housing at which it slips over the stud with a given clearance:
+   * {@code θ_A = θ_R + (U + S)/(α_A·D) + (α_I/α_A)·(θ_I - θ_R)}, with θ_R the temperature at which U holds.
+   *
+   * @param interference greatest interference U at the room temperature, in mm, 0 or more
+   * @param clearance assembly clearance S in mm, 0 or more
+   * @param joint joint diameter D in mm, over 0
+   * @param outerExpansion α_A of the housing in 1/K, over 0
+   * @param innerExpansion α_I of the stud in 1/K, 0 or more
+   * @param room room temperature θ_R in °C
+   * @param studTemperature temperature of the stud θ_I in °C
+   * @return θ_A in °C
+   * @throws InputException if a value is out of range
+   */
+  public static double housingTemperature(
+      double interference,
+      double clearance,
+      double joint,
+      double outerExpansion,
+      double innerExpansion,
+      double room,
+      double studTemperature) {
+    double rise = riseToOpen(interference, clearance, joint, outerExpansion);
+    Check.notNegative(innerExpansion, "expansion of the stud", "1/K", "studs grow when warmed");
+    temperature(room, "room temperature");
+    temperature(studTemperature, "temperature of the stud");
+    return room + rise + innerExpansion / outerExpansion * (studTemperature - room);
+  }
+
+  /**
+   * Temperature to which the stud alone must be cooled: {@code θ_I = θ_R - (U + S)/(α_I·D)}.
+   *
+   * @param interference greatest interference U at the room temperature, in mm, 0 or more
+   * @param clearance assembly clearance S in mm, 0 or more
+   * @param joint joint diameter D in mm, over 0
+   * @param innerExpansion contraction coefficient of the stud in 1/K, over 0
+   * @param room room temperature θ_R in °C
+   * @return θ_I in °C; below absolute zero if cooling alone cannot do it
+   * @throws InputException if a value is out of range
+   */
+  public static double studTemperature(
+      double interference, double clearance, double joint, double innerExpansion, double room) {
+    temperature(room, "room temperature");
+    return room - riseToOpen(interference, clearance, joint, innerExpansion);
+  }
+
+  /**
+   * Rise or drop that opens a fit, {@code Δθ = (U + S)/(α·D)}.
+   *
+   * @param interference interference U in mm, 0 or more
+   * @param clearance assembly clearance S in mm, 0 or more
+   * @param joint joint diameter D in mm, over 0
+   * @param expansion α of the part that is heated or cooled in 1/K, over 0
+   * @return Δθ in K
+   * @throws InputException if a value is out of range
+   */
+  public static double riseToOpen(double interference, double clearance, double joint, double expansion) {
+    Check.notNegative(interference, "interference", "mm", "a clearance needs no heat");
+    Check.notNegative(clearance, "assembly clearance", "mm", "the parts must pass");
+    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
+    Check.positive(expansion, "expansion of the part", "1/K", "without expansion heat opens nothing");
+    return (interference + clearance) / (expansion * joint);
+  }
+
+  /**
+   * Interference at working temperatures:
+   * {@code U(θ) = U + D·(α_I·(θ_I - 20) - α_A·(θ_A - 20))}.
+   *
+   * @param interference interference U at 20 °C in mm; a clearance is negative
+   * @param joint joint diameter D in mm, over 0
+   * @param innerExpansion α_I of the stud in 1/K, 0 or more
+   * @param innerTemperature temperature of the stud in °C
+   * @param outerExpansion α_A of the housing in 1/K, 0 or more
+   * @param outerTemperature temperature of the housing in °C
+   * @return interference in mm; a clearance is negative
+   * @throws InputException if a value is out of range
+   */
+  public static double interferenceAt(
+      double interference,
+      double joint,
+      double innerExpansion,
+      double innerTemperature,
+      double outerExpansion,
+      double outerTemperature) {
+    Check.finite(interference, "interference", "mm");
+    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
+    Check.notNegative(innerExpansion, "expansion of the stud", "1/K", "studs grow when warmed");
+    Check.notNegative(outerExpansion, "expansion of the housing", "1/K", "housings grow when warmed");
+    temperature(innerTemperature, "temperature of the stud");
+    temperature(outerTemperature, "temperature of the housing");
+    return interference
+        + joint * (innerExpansion * (innerTemperature - REFERENCE) - outerExpansion * (outerTemperature - REFERENCE));
+  }
+
+  /**
+   * Common temperature of both parts at which the interference is gone:
+   * {@code θ = 20 + U/(D·(α_A - α_I))}. A housing that grows more loses it when warmed, one that grows less when cooled.
+   *
+   * @param interference interference U at 20 °C in mm, 0 or more
+   * @param joint joint diameter D in mm, over 0
+   * @param innerExpansion α_I of the stud in 1/K, 0 or more
+   * @param outerExpansion α_A of the housing in 1/K, 0 or more
+   * @return θ in °C; positive infinity for equal expansion; may lie below absolute zero, which is never reached
+   * @throws InputException if a value is out of range
+   */
+  public static double lossTemperature(double interference, double joint, double innerExpansion, double outerExpansion) {
+    Check.notNegative(interference, "interference", "mm", "a clearance has nothing to lose");
+    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
+    Check.notNegative(innerExpansion, "expansion of the stud", "1/K", "studs grow when warmed");
+    Check.notNegative(outerExpansion, "expansion of the housing", "1/K", "housings grow when warmed");
+    double difference = outerExpansion - innerExpansion;
+    return difference == 0 ? Double.POSITIVE_INFINITY : REFERENCE + interference / (joint * difference);
+  }
+
+  static void temperature(double celsius, String parameter) {
+    if (!(celsius >= ABSOLUTE_ZERO && celsius < Double.POSITIVE_INFINITY)) {
+      throw new InputException(parameter, Numbers.shortest(celsius) + " °C", "-273.15 °C or more", "absolute zero");
+    }
+  }
+}
