@@ -6,6 +6,7 @@ import static holdfast.quantity.Units.hours;
 import static holdfast.quantity.Units.kN;
 import static holdfast.quantity.Units.mm;
 import static holdfast.quantity.Units.rpm;
+import static holdfast.quantity.Units.um;
 
 import holdfast.bearings.LoadRatings;
 import holdfast.bearings.OuterRing;
@@ -25,17 +26,18 @@ final class ExampleJob {
             .stud(mm(18), "h7")
             .thread("M18x1.5")
             .greaseBore(mm(3))
-            .material(Material.of("16MnCr5"))
+            .material(Material.of("16MnCr5"), um(2))
             .ratings(LoadRatings.trackRoller(kN(14.2), kN(17.5), OuterRing.DEFLECTING))
+            .temperatures(degC(-20), degC(110))
             .greatestTorque(Nm(85))
             .build();
     MachineMember lever =
         new MachineMember(
             "traverse lever of the layering head",
-            OuterPart.ring(Material.of("EN-GJS-500-7"), mm(42)),
-            "R7",
+            OuterPart.ring(Material.of("EN-GJS-600-3"), mm(50)).withRoughness(um(4)),
+            "S6",
             mm(16),
-            FrictionBand.pressingOiled());
+            FrictionBand.of(0.08, 0.20));
     Nut nut = new Nut(mm(24.8), mm(19), 0.10, 0.16, Nm(75), 0.04);
     Duty duty = new Duty(kN(2.1), rpm(180), hours(20000), Reliability.ofPercent(95), degC(60));
     return InstallationPlan.of(roller)

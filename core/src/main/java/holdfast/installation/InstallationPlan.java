@@ -77,7 +77,7 @@ public record InstallationPlan(String job, StudRoller roller, MachineMember memb
     if (fit.kind() == FitKind.CLEARANCE) {
       return Optional.empty();
     }
-    InnerPart stud = InnerPart.hollow(roller.material(), roller.greaseBore());
+    InnerPart stud = InnerPart.hollow(roller.material(), roller.greaseBore()).withRoughness(roller.seatRoughness());
     return Optional.of(InterferenceFit.of(stud, member.body(), fit, member.seatLength()));
   }
 

@@ -17,6 +17,8 @@ final class SeatSection {
   private static final SourceRef TILT = 
       SourceRef.derived("rigid stud touching both mouths of the bore: clearance over seat length");
 
+  private static final SourceRef MAKER = SourceRef.commonPractice("as stated by the maker of the roller");
+
   private SeatSection() {}
 
   static Section of(InstallationPlan plan) {
@@ -37,7 +39,8 @@ final class SeatSection {
     Pressing pressing = seat.pressing(plan.member().pressingFriction());
     ThermalAssembly heat =
         seat.thermalAssembly()
-            .ceiling(TemperatureCeiling.completeBearing())
+            .ceiling(new TemperatureCeiling("the roller", plan.roller().hottest(), MAKER))
+            .studFloor(plan.roller().coldest())
             .build();
     Section.Builder section =
         Section.of("Press or heat")

@@ -4,6 +4,7 @@ import holdfast.bearings.LoadRatings;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.Temperature;
 import holdfast.quantity.Torque;
 import holdfast.seats.Material;
 import java.io.Serializable;
@@ -20,7 +21,10 @@ import java.util.Optional;
  * @param thread designation of the stud's thread, for example {@code "M18x1.5"}
  * @param greaseBore diameter of the axial grease bore through the stud; 0 for a solid stud, else below d1
  * @param material material of the stud, with the yield strength that its core has
+ * @param seatRoughness roughness Rz of the stud; 0 if it is not known, then no interference is lost to smoothing
  * @param ratings load ratings as the maker states them
+ * @param coldest lowest temperature that the roller may take, as its maker states it
+ * @param hottest highest temperature that the roller may take, as its maker states it; above the lowest
  * @param greatestTorque greatest tightening torque that the maker permits; null if it is not stated
  */
 public record StudRoller(
@@ -32,7 +36,10 @@ public record StudRoller(
     String thread,
     Length greaseBore,
     Material material,
+    Length seatRoughness,
     LoadRatings ratings,
+    Temperature coldest,
+    Temperature hottest,
     Torque greatestTorque)
     implements Serializable {
 
@@ -41,9 +48,13 @@ public record StudRoller(
     Check.positive(outsideDiameter.mm(), "outside diameter D", "mm", "it is a size");
     Check.positive(ringWidth.mm(), "ring width", "mm", "it is a size");
     Check.positive(studDiameter.mm(), "stud diameter d1", "mm", "it is a size");
+    Check.notNegative(seatRoughness.mm(), "roughness Rz of the stud", "mm", "0 stands for unknown");
     Check.notNegative(greaseBore.mm(), "grease bore", "mm", "0 stands for a solid stud");
     if (studDiameter.compareTo(outsideDiameter) >= 0) {
       throw new InputException("stud diameter d1", studDiameter.toString(), "below D = " + outsideDiameter, "the stud is inside");
+    }
+    if (hottest.compareTo(coldest) <= 0) {
+      throw new InputException("highest temperature", hottest.toString(), "above " + coldest, "it is not below the lowest");
     }
     if (greaseBore.compareTo(studDiameter) >= 0) {
       throw new InputException("grease bore", greaseBore.toString(), "below d1 = " + studDiameter, "the bore is in the stud");
@@ -79,7 +90,10 @@ public record StudRoller(
     private String thread;
     private Length greaseBore;
     private Material material;
+    private Length seatRoughness;
     private LoadRatings ratings;
+    private Temperature coldest;
+    private Temperature hottest;
     private Torque greatestTorque;
 
     private Builder(String name) {
@@ -138,10 +152,12 @@ public record StudRoller(
      * States the material of the stud.
      *
      * @param studMaterial the material, with the yield strength that its core has
+     * @param rz roughness Rz of the seat; 0 mm if it is not known
      * @return this builder
      */
-    public Builder material(Material studMaterial) {
+    public Builder material(Material studMaterial, Length rz) {
       this.material = studMaterial;
+      this.seatRoughness = rz;
       return this;
     }
 
@@ -153,6 +169,19 @@ public record StudRoller(
      */
     public Builder ratings(LoadRatings makersRatings) {
       this.ratings = makersRatings;
+      return this;
+    }
+
+    /**
+     * States the temperatures that the roller may take.
+     *
+     * @param lowest lowest temperature
+     * @param highest highest temperature
+     * @return this builder
+     */
+    public Builder temperatures(Temperature lowest, Temperature highest) {
+      this.coldest = lowest;
+      this.hottest = highest;
       return this;
     }
 
@@ -181,9 +210,22 @@ public record StudRoller(
           .need(greaseBore, "grease bore (0 mm for a solid stud)")
           .need(material, "material of the stud")
           .need(ratings, "ratings")
+          .need(coldest, "temperatures")
           .refuse();
       return new StudRoller(
-          name, outsideDiameter, ringWidth, studDiameter, studTolerance, thread, greaseBore, material, ratings, greatestTorque);
+          name,
+          outsideDiameter,
+          ringWidth,
+          studDiameter,
+          studTolerance,
+          thread,
+          greaseBore,
+          material,
+          seatRoughness,
+          ratings,
+          coldest,
+          hottest,
+          greatestTorque);
     }
   }
 }

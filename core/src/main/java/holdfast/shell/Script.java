@@ -3,6 +3,7 @@ package holdfast.shell;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
+import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.EvalException;
 import jdk.jshell.JShell;
 import jdk.jshell.JShellException;
@@ -37,23 +38,44 @@ final class Script {
     }
   }
 
+  /** Line by line, as at the prompt; a statement may run over lines, and a line that starts with '.' continues the last. */
   private boolean feed(String text) {
-    SourceCodeAnalysis analysis = shell.sourceCodeAnalysis();
-    String rest = text;
-    while (!rest.isBlank()) {
-      CompletionInfo next = analysis.analyzeCompletion(rest);
-      String source = next.source();
-      if (!next.completeness().isComplete()) {
-        fail(rest.strip(), "the input ends in the middle of this");
+    StringBuilder pending = new StringBuilder();
+    List<String> lines = text.lines().toList();
+    for (int i = 0; i < lines.size(); i++) {
+      pending.append(lines.get(i)).append('\n');
+      boolean continued = i + 1 < lines.size() && lines.get(i + 1).stripLeading().startsWith(".");
+      if (!continued && !evaluateComplete(pending)) {
         return false;
       }
-      for (SnippetEvent event : shell.eval(source)) {
+    }
+    if (!pending.toString().isBlank()) {
+      fail(pending.toString(), "the input ends in the middle of this");
+      return false;
+    }
+    return true;
+  }
+
+  /** Evaluates what is complete and leaves the rest in the buffer; false after the first error. */
+  private boolean evaluateComplete(StringBuilder pending) {
+    while (!pending.toString().isBlank()) {
+      CompletionInfo next = shell.sourceCodeAnalysis().analyzeCompletion(pending.toString());
+      if (next.completeness() == SourceCodeAnalysis.Completeness.EMPTY) {
+        pending.setLength(0);
+        return true;
+      }
+      if (!next.completeness().isComplete() && next.completeness() != SourceCodeAnalysis.Completeness.UNKNOWN) {
+        return true;
+      }
+      pending.setLength(0);
+      pending.append(next.remaining());
+      for (SnippetEvent event : shell.eval(next.source())) {
         if (!report(event)) {
           return false;
         }
       }
-      rest = next.remaining();
     }
+    pending.setLength(0);
     return true;
   }
 
@@ -63,6 +85,11 @@ final class Script {
       StringBuilder why = new StringBuilder();
       shell.diagnostics(snippet).forEach(d -> why.append(d.getMessage(Locale.ROOT)).append('\n'));
       fail(snippet.source(), why.toString().strip());
+      return false;
+    }
+    if (event.status() == Snippet.Status.RECOVERABLE_NOT_DEFINED) {
+      List<String> unknown = shell.unresolvedDependencies((DeclarationSnippet) snippet).toList();
+      fail(snippet.source(), "not known: " + String.join(", ", unknown));
       return false;
     }
     if (event.exception() != null) {
