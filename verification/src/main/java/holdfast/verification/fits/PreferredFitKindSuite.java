@@ -48,7 +48,7 @@ final class PreferredFitKindSuite implements Suite {
         evidence = Evidence.PRINT;
       }
       result.add(
-          Comparison.of(cases.address(row), source, evidence)
+          Comparison.of(cases.text(row, "fit") + ", " + cases.text(row, "basis") + " basis", source, evidence)
               .disclosed(cases.text(row, "disclosed"))
               .words(cases.text(row, "kind") + " fit", kinds(cases.text(row, "fit"))));
     }
