@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 /** Reads a CSV file against its descriptor and refuses what does not fit, naming file and line. */
 final class TableReader {
   /** Digits with a decimal point and perhaps an exponent; no "1d" or "0x1p3", which Java would read too. */
-  private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
+  private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d++(\\.\\d*+)?|\\.\\d++)([eE][+-]?\\d++)?");
   private static final Pattern NOT_FINITE = Pattern.compile("[+-]?(NaN|Inf|Infinity)", Pattern.CASE_INSENSITIVE);
 
   private final String file;
