@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param radian value in rad; finite
  */
 public record Angle(double radian) implements Linear<Angle> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public Angle {
-    Check.finite(radian, "angle", "rad");
+    radian = 0.0 + Check.finite(radian, "angle", "rad");
   }
 
   @Override

@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param mm2 value in mm²; finite
  */
 public record Area(double mm2) implements Linear<Area> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public Area {
-    Check.finite(mm2, "area", "mm²");
+    mm2 = 0.0 + Check.finite(mm2, "area", "mm²");
   }
 
   /**
@@ -16,9 +16,10 @@ public record Area(double mm2) implements Linear<Area> {
    *
    * @param side the other side, not zero
    * @return area / side
+   * @throws InputException if the side is 0
    */
   public Length dividedBy(Length side) {
-    return new Length(mm2 / side.base());
+    return new Length(mm2 / Check.nonZero(side.base(), "side", "mm", "an area cannot be divided by 0"));
   }
 
   @Override

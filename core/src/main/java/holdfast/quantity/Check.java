@@ -18,7 +18,24 @@ public final class Check {
    */
   public static double finite(double value, String parameter, String unit) {
     if (!Double.isFinite(value)) {
-      throw new InputException(parameter, text(value, unit), "a finite number", "NaN and infinity are not sizes");
+      throw new InputException(parameter, text(value, unit), "a finite number", "NaN and infinity are refused");
+    }
+    return value;
+  }
+
+  /**
+   * Requires a finite number other than zero.
+   *
+   * @param value the number
+   * @param parameter its name
+   * @param unit its unit, empty for a pure number
+   * @param reason why, or the source of the limit
+   * @return the number
+   * @throws InputException if the value is 0, NaN or infinite
+   */
+  public static double nonZero(double value, String parameter, String unit, String reason) {
+    if (!(Math.abs(value) > 0 && Math.abs(value) < Double.POSITIVE_INFINITY)) {
+      throw new InputException(parameter, text(value, unit), "a finite number other than 0", reason);
     }
     return value;
   }

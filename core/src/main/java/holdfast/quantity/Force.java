@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param newton value in N; finite
  */
 public record Force(double newton) implements Linear<Force> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public Force {
-    Check.finite(newton, "force", "N");
+    newton = 0.0 + Check.finite(newton, "force", "N");
   }
 
   /**
@@ -26,9 +26,10 @@ public record Force(double newton) implements Linear<Force> {
    *
    * @param area area under the force, not zero
    * @return force / area
+   * @throws InputException if the area is 0
    */
   public Stress over(Area area) {
-    return new Stress(newton / area.base());
+    return new Stress(newton / Check.nonZero(area.base(), "area", "mm²", "a force on no area makes no stress"));
   }
 
   @Override

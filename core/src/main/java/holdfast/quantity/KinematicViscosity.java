@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param mm2PerS value in mm²/s; finite
  */
 public record KinematicViscosity(double mm2PerS) implements Linear<KinematicViscosity> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public KinematicViscosity {
-    Check.finite(mm2PerS, "kinematic viscosity", "mm²/s");
+    mm2PerS = 0.0 + Check.finite(mm2PerS, "kinematic viscosity", "mm²/s");
   }
 
   @Override

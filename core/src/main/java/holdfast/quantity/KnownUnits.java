@@ -13,7 +13,7 @@ public final class KnownUnits {
   private KnownUnits() {}
 
   /** Millimetre. */
-  public static final Unit<Length> MM = Unit.of("mm", 1, Length::new, "mm");
+  public static final Unit<Length> MM = Unit.of("mm", 1, Length::new);
   /** Micrometre. */
   public static final Unit<Length> UM = Unit.of("µm", 1e-3, Length::new, "um", "μm");
   /** Centimetre. */

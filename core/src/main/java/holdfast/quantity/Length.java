@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param mm value in mm; finite
  */
 public record Length(double mm) implements Linear<Length> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public Length {
-    Check.finite(mm, "length", "mm");
+    mm = 0.0 + Check.finite(mm, "length", "mm");
   }
 
   /**

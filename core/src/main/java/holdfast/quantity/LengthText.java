@@ -9,7 +9,8 @@ final class LengthText {
     if (mm == 0) {
       return "0 mm";
     }
-    return Math.abs(mm) < 0.1
+    // A hair below 0.1 mm is 0.1 mm: sums of decimal fractions are not exact in binary.
+    return Math.abs(mm) < 0.1 * (1 - 1e-9)
         ? Numbers.significant(mm * 1000, Math.abs(mm) < 0.001 ? 2 : 4) + " µm"
         : Numbers.significant(mm, 8) + " mm";
   }

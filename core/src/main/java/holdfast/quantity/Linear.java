@@ -43,9 +43,10 @@ public sealed interface Linear<Q extends Linear<Q>> extends Quantity<Q>
    *
    * @param factor a finite number
    * @return this · factor
+   * @throws InputException if the factor or the product is not finite
    */
   default Q times(double factor) {
-    return withBase(base() * factor);
+    return withBase(base() * Check.finite(factor, "factor", ""));
   }
 
   /**
@@ -56,7 +57,7 @@ public sealed interface Linear<Q extends Linear<Q>> extends Quantity<Q>
    * @throws InputException if the divisor is 0 or not finite
    */
   default Q dividedBy(double divisor) {
-    return withBase(base() / divisor);
+    return withBase(base() / Check.nonZero(divisor, "divisor", "", "a quantity cannot be divided by 0"));
   }
 
   /**
@@ -67,7 +68,8 @@ public sealed interface Linear<Q extends Linear<Q>> extends Quantity<Q>
    * @throws InputException if the other is zero
    */
   default double ratio(Q other) {
-    return Check.finite(base() / other.base(), "ratio of " + this + " to " + other, "");
+    Check.nonZero(other.base(), "divisor of a ratio", "", "a quantity cannot be divided by 0");
+    return Check.finite(base() / other.base(), "ratio", "");
   }
 
   /**

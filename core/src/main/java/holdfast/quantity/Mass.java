@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param gram value in g; finite
  */
 public record Mass(double gram) implements Linear<Mass> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public Mass {
-    Check.finite(gram, "mass", "g");
+    gram = 0.0 + Check.finite(gram, "mass", "g");
   }
 
   @Override

@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param hours value in h; finite
  */
 public record OperatingTime(double hours) implements Linear<OperatingTime> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public OperatingTime {
-    Check.finite(hours, "operating time", "h");
+    hours = 0.0 + Check.finite(hours, "operating time", "h");
   }
 
   @Override

@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param rpm value in rpm; finite
  */
 public record RotationalSpeed(double rpm) implements Linear<RotationalSpeed> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public RotationalSpeed {
-    Check.finite(rpm, "rotational speed", "rpm");
+    rpm = 0.0 + Check.finite(rpm, "rotational speed", "rpm");
   }
 
   @Override

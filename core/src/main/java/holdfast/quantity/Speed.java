@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param mmPerS value in mm/s; finite
  */
 public record Speed(double mmPerS) implements Linear<Speed> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public Speed {
-    Check.finite(mmPerS, "speed", "mm/s");
+    mmPerS = 0.0 + Check.finite(mmPerS, "speed", "mm/s");
   }
 
   @Override

@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param newtonPerMm value in N/mm; finite
  */
 public record Stiffness(double newtonPerMm) implements Linear<Stiffness> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public Stiffness {
-    Check.finite(newtonPerMm, "stiffness", "N/mm");
+    newtonPerMm = 0.0 + Check.finite(newtonPerMm, "stiffness", "N/mm");
   }
 
   @Override

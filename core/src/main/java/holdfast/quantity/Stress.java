@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param megapascal value in MPa; finite
  */
 public record Stress(double megapascal) implements Linear<Stress> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public Stress {
-    Check.finite(megapascal, "stress", "MPa");
+    megapascal = 0.0 + Check.finite(megapascal, "stress", "MPa");
   }
 
   /**

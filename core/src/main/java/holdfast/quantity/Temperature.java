@@ -10,9 +10,9 @@ public record Temperature(double celsius) implements Quantity<Temperature> {
   /** Absolute zero in °C, exact by the definition of the Celsius scale. */
   private static final double ABSOLUTE_ZERO = -273.15;
 
-  // Refuses NaN, infinity and what is colder than absolute zero.
+  // Refuses NaN, infinity and what is colder than absolute zero; makes -0 an ordinary 0.
   public Temperature {
-    Check.finite(celsius, "temperature", "°C");
+    celsius = 0.0 + Check.finite(celsius, "temperature", "°C");
     if (celsius < ABSOLUTE_ZERO) {
       throw new InputException(
           "temperature", Numbers.shortest(celsius) + " °C", "-273.15 °C or more", "absolute zero");

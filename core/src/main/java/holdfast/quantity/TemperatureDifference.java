@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param kelvin value in K; finite
  */
 public record TemperatureDifference(double kelvin) implements Linear<TemperatureDifference> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public TemperatureDifference {
-    Check.finite(kelvin, "temperature difference", "K");
+    kelvin = 0.0 + Check.finite(kelvin, "temperature difference", "K");
   }
 
   @Override

@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param perKelvin value in 1/K; finite
  */
 public record ThermalExpansion(double perKelvin) implements Linear<ThermalExpansion> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public ThermalExpansion {
-    Check.finite(perKelvin, "coefficient of thermal expansion", "1/K");
+    perKelvin = 0.0 + Check.finite(perKelvin, "coefficient of thermal expansion", "1/K");
   }
 
   @Override

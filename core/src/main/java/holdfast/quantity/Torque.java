@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param newtonMillimetre value in N·mm; finite
  */
 public record Torque(double newtonMillimetre) implements Linear<Torque> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public Torque {
-    Check.finite(newtonMillimetre, "torque", "N·mm");
+    newtonMillimetre = 0.0 + Check.finite(newtonMillimetre, "torque", "N·mm");
   }
 
   /**
@@ -16,9 +16,10 @@ public record Torque(double newtonMillimetre) implements Linear<Torque> {
    *
    * @param arm lever arm, not zero
    * @return torque / arm
+   * @throws InputException if the arm is 0
    */
   public Force over(Length arm) {
-    return new Force(newtonMillimetre / arm.base());
+    return new Force(newtonMillimetre / Check.nonZero(arm.base(), "lever arm", "mm", "no force without an arm makes a torque"));
   }
 
   @Override

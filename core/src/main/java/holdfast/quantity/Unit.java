@@ -1,5 +1,6 @@
 package holdfast.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
 
@@ -67,6 +68,13 @@ public final class Unit<Q extends Quantity<Q>> {
 
   double fromBase(double base) {
     return base / factor - offset;
+  }
+
+  /** The symbol and all other names under which the unit is read. */
+  List<String> names() {
+    List<String> names = new ArrayList<>(aliases);
+    names.add(symbol);
+    return names;
   }
 
   boolean isCalled(String text) {

@@ -7,9 +7,9 @@ import java.util.stream.Collectors;
 
 /** Reads a number with a unit. The decimal sign is the point in every locale; a comma is refused, not guessed. */
 final class UnitParser {
-  private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
-  /** Whole part, then numerator and denominator: 1-1/2, 1 1/2 or 5/8. */
-  private static final Pattern FRACTION = Pattern.compile("([+-]?)(?:(\\d+)[- ]+)?(\\d+)/(\\d+)");
+  private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d++(\\.\\d*+)?|\\.\\d++)([eE][+-]?\\d++)?");
+  /** Whole part, then numerator and denominator: 1-1/2, 1 1/2 or 5/8. "1 - 1/2" would be a sum and is refused. */
+  private static final Pattern FRACTION = Pattern.compile("([+-]?)(?:(\\d+)(?:-| +))?(\\d+)/(\\d+)");
 
   private static final Pattern LEADING_NUMBER =
       Pattern.compile("[+-]?(?:\\d+[- ]+\\d+/\\d+|\\d+/\\d+|[\\d.,]+(?:[eE][+-]?\\d+)?)\\s*");
@@ -17,7 +17,7 @@ final class UnitParser {
   private UnitParser() {}
 
   static <Q extends Quantity<Q>> Q parse(String text, String parameter, List<Unit<Q>> units) {
-    String stripped = text.strip();
+    String stripped = normal(text);
     int split = unitStart(stripped);
     String unitText = stripped.substring(split);
     String numberText = stripped.substring(0, split).strip();
@@ -35,15 +35,20 @@ final class UnitParser {
   }
 
   static double number(String text, String parameter) {
-    String stripped = text.strip();
+    String stripped = normal(text);
     if (DECIMAL.matcher(stripped).matches()) {
       return Double.parseDouble(stripped);
     }
     Matcher fraction = FRACTION.matcher(stripped);
-    if (fraction.matches() && !isZero(fraction.group(4))) {
-      double whole = fraction.group(2) == null ? 0 : Double.parseDouble(fraction.group(2));
-      double value = whole + Double.parseDouble(fraction.group(3)) / Double.parseDouble(fraction.group(4));
-      return fraction.group(1).equals("-") ? -value : value;
+    if (fraction.matches()) {
+      double numerator = Double.parseDouble(fraction.group(3));
+      double denominator = Double.parseDouble(fraction.group(4));
+      boolean mixed = fraction.group(2) != null;
+      // A whole number beside a fraction of one or more ("1-3/2") is a slip of the pen.
+      if (denominator > 0 && !(mixed && numerator >= denominator)) {
+        double value = (mixed ? Double.parseDouble(fraction.group(2)) : 0) + numerator / denominator;
+        return fraction.group(1).equals("-") ? -value : value;
+      }
     }
     throw new InputException(
         parameter,
@@ -52,8 +57,9 @@ final class UnitParser {
         stripped.contains(",") ? "the decimal sign is a point" : "it cannot be read as a number");
   }
 
-  private static boolean isZero(String digits) {
-    return digits.chars().allMatch(c -> c == '0');
+  /** Without what typography adds: spaces at the ends, fixed and narrow spaces, the minus sign. */
+  private static String normal(String text) {
+    return text.replace('\u00A0', ' ').replace('\u202F', ' ').replace('\u2009', ' ').replace('\u2212', '-').strip();
   }
 
   /** The unit starts behind the last digit that belongs to the number. */
@@ -61,5 +67,4 @@ final class UnitParser {
     Matcher matcher = LEADING_NUMBER.matcher(text);
     return matcher.lookingAt() ? matcher.end() : 0;
   }
-
 }

@@ -6,9 +6,9 @@ package holdfast.quantity;
  * @param newtonMillimetre value in N·mm; finite
  */
 public record Work(double newtonMillimetre) implements Linear<Work> {
-  // Refuses NaN and infinity.
+  // Refuses NaN and infinity; makes -0 an ordinary 0, so that equal values are equal.
   public Work {
-    Check.finite(newtonMillimetre, "work", "N·mm");
+    newtonMillimetre = 0.0 + Check.finite(newtonMillimetre, "work", "N·mm");
   }
 
   @Override

@@ -14,9 +14,12 @@ import java.util.List;
  */
 public record Derivation(String title, List<Step> steps) implements Serializable {
 
-  // Keeps an unmodifiable copy of the list.
+  // Keeps an unmodifiable copy of the list; without a step there is no result.
   public Derivation {
     steps = List.copyOf(steps);
+    if (steps.isEmpty()) {
+      throw new IllegalArgumentException("a derivation needs at least one step: " + title);
+    }
   }
 
   /**
@@ -101,12 +104,9 @@ public record Derivation(String title, List<Step> steps) implements Serializable
      * Ends the derivation.
      *
      * @return the derivation
-     * @throws IllegalStateException if no step was added
+     * @throws IllegalArgumentException if no step was added
      */
     public Derivation build() {
-      if (steps.isEmpty()) {
-        throw new IllegalStateException("a derivation needs at least one step: " + title);
-      }
       return new Derivation(title, steps);
     }
   }

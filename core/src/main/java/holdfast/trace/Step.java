@@ -20,9 +20,12 @@ public record Step(
     String symbol, String meaning, String expression, List<String> inputs, double value, String unit, SourceRef source)
     implements Serializable {
 
-  // Keeps an unmodifiable copy of the list.
+  // Keeps an unmodifiable copy of the list; a step without a number as value is a fault of the calculation.
   public Step {
     inputs = List.copyOf(inputs);
+    if (Double.isNaN(value)) {
+      throw new IllegalArgumentException("step '" + symbol + "' of a derivation has no value (NaN)");
+    }
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 
 /**
  * A validated table of reference data. Immutable. Rows are addressed by their index from 0 to {@link #size()} - 1 in
@@ -15,7 +16,7 @@ public final class Table {
   /** Column with the documents in which the row was found. */
   static final String CONFIRMED_BY = "confirmed_by";
   /** Column with the documents in which only the mirrored value (same letter, opposite sign) was found. */
-  static final String MIRRORED_BY = "mirrored_by";
+  static final String MIRRORED_BY = "mirror_confirmed_by";
   /** Column with remarks. */
   static final String NOTE = "note";
 
@@ -173,10 +174,8 @@ public final class Table {
    * @return for example {@code "ISO 286-1:2010, Table 1, over 18 up to 30 mm, IT7"}
    */
   public String address(int row) {
-    String place = descriptor.address();
-    for (Map.Entry<String, String[]> column : texts.entrySet()) {
-      place = place.replace("{" + column.getKey() + "}", column.getValue()[row]);
-    }
+    Matcher names = TableDescriptor.NAME_IN_BRACES.matcher(descriptor.address());
+    String place = names.replaceAll(name -> Matcher.quoteReplacement(texts.get(name.group(1))[row]));
     return descriptor.source().document() + ", " + descriptor.source().locator() + ", " + place;
   }
 

@@ -9,15 +9,19 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** Reads a CSV file against its descriptor and refuses what does not fit, naming file and line. */
 final class TableReader {
+  /** Digits with a decimal point and perhaps an exponent; no "1d" or "0x1p3", which Java would read too. */
+  private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d++(\\.\\d*+)?|\\.\\d++)([eE][+-]?\\d++)?");
+  private static final Pattern NOT_FINITE = Pattern.compile("[+-]?(NaN|Inf|Infinity)", Pattern.CASE_INSENSITIVE);
+
   private final String file;
   private final TableDescriptor descriptor;
   private final SourceRegister register;
@@ -31,7 +35,9 @@ final class TableReader {
   static Table read(String file, TableDescriptor descriptor, SourceRegister register, Reader csv) {
     if (!register.contains(descriptor.source().document())) {
       throw new TableFormatException(
-          file, 0, "document '" + descriptor.source().document() + "' is not in the register of sources");
+          descriptor.id() + ".properties",
+          0,
+          "document '" + descriptor.source().document() + "' is not in the register of sources");
     }
     return new TableReader(file, descriptor, register).read(csv);
   }
@@ -40,6 +46,9 @@ final class TableReader {
     List<CsvRecord> records = records(file, csv);
     List<String> header = header(records.get(0));
     int size = records.size() - 1;
+    if (size == 0) {
+      throw new TableFormatException(file, 0, "the table has no rows below the line with the column names");
+    }
     Map<String, String[]> texts = new LinkedHashMap<>();
     Map<String, double[]> numbers = new HashMap<>();
     for (int c = 0; c < header.size(); c++) {
@@ -66,11 +75,17 @@ final class TableReader {
   /** All records, the header first; comment lines start with '#'. Every record has as many fields as the header. */
   static List<CsvRecord> records(String file, Reader csv) {
     List<CsvRecord> records = new ArrayList<>();
+    // Lines with too many or too few fields are let through here: the check below names them better.
     try (CsvReader<CsvRecord> reader =
-        CsvReader.builder().commentStrategy(CommentStrategy.SKIP).ofCsvRecord(csv)) {
+        CsvReader.builder()
+            .commentStrategy(CommentStrategy.SKIP)
+            .allowMissingFields(true)
+            .allowExtraFields(true)
+            .ofCsvRecord(csv)) {
       reader.forEach(records::add);
     } catch (CsvParseException e) {
-      throw new TableFormatException(file, 0, "not readable as CSV: " + e.getMessage());
+      String reason = e.getCause() == null ? e.getMessage() : e.getMessage() + ": " + e.getCause().getMessage();
+      throw new TableFormatException(file, 0, "not readable as CSV: " + reason);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -92,12 +107,17 @@ final class TableReader {
     for (String field : first.getFields()) {
       header.add(field.strip());
     }
-    Set<String> described = descriptor.columns().keySet();
-    if (!new HashSet<>(header).equals(described) || header.size() != described.size()) {
+    Set<String> unknown = new TreeSet<>(header);
+    unknown.removeAll(descriptor.columns().keySet());
+    Set<String> missing = new TreeSet<>(descriptor.columns().keySet());
+    missing.removeAll(header);
+    if (!unknown.isEmpty() || !missing.isEmpty() || header.size() != descriptor.columns().size()) {
+      String fault =
+          (unknown.isEmpty() ? "" : "columns " + unknown + " are not described; ")
+              + (missing.isEmpty() ? "" : "columns " + missing + " are missing; ")
+              + (unknown.isEmpty() && missing.isEmpty() ? "a column occurs twice; " : "");
       throw new TableFormatException(
-          file,
-          first.getStartingLineNumber(),
-          "columns " + header + " differ from those described: " + new TreeSet<>(described));
+          file, first.getStartingLineNumber(), fault + "described are " + descriptor.columns().keySet());
     }
     return header;
   }
@@ -133,13 +153,12 @@ final class TableReader {
   }
 
   private double number(Column column, String text, long line) {
-    double value;
-    try {
-      value = Double.parseDouble(text);
-    } catch (NumberFormatException e) {
+    boolean finite = !NOT_FINITE.matcher(text).matches();
+    if (finite && !DECIMAL.matcher(text).matches()) {
       throw new TableFormatException(
           file, line, "column '" + column.name() + "': '" + text + "' is not a number (decimal point, no unit)");
     }
+    double value = finite ? Double.parseDouble(text) : Double.NaN;
     if (!Double.isFinite(value)) {
       throw new TableFormatException(file, line, "column '" + column.name() + "': '" + text + "' is not a finite number");
     }
@@ -166,9 +185,6 @@ final class TableReader {
     group.remove(descriptor.rangeTo());
     double[] from = numbers.get(descriptor.rangeFrom());
     double[] to = numbers.get(descriptor.rangeTo());
-    if (from == null || to == null) {
-      throw new TableFormatException(file, 0, "the range columns must be number columns");
-    }
     Map<String, Double> lastEnd = new HashMap<>();
     for (int row = 0; row < size; row++) {
       long line = records.get(row + 1).getStartingLineNumber();

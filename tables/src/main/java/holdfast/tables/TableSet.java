@@ -4,9 +4,11 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.Reader;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,11 +16,14 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -31,10 +36,12 @@ import java.util.concurrent.ConcurrentHashMap;
  * Tables are read and validated when first asked for; {@link #all()} reads them all.
  */
 public final class TableSet {
+  private static final String FRAME = "table-set.properties";
+
   private final Opener opener;
   private final String version;
   private final List<String> subjects;
-  private final Map<String, String> tableFiles;
+  private final Set<String> tableFiles;
   private final SourceRegister register;
   private final Map<String, Table> loaded = new ConcurrentHashMap<>();
 
@@ -67,28 +74,34 @@ public final class TableSet {
   private TableSet(Opener opener, Collection<Document> knownDocuments) {
     this.opener = opener;
     Properties p = new Properties();
-    try (Reader reader = reader("table-set.properties")) {
-      p.load(reader);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    Reader frame = reader(FRAME);
+    try {
+      p.load(frame);
+    } catch (IOException | IllegalArgumentException e) {
+      throw new TableFormatException(FRAME, 0, e.getMessage());
     }
-    this.version = p.getProperty("version", "").strip();
-    if (version.isEmpty()) {
-      throw new TableFormatException("table-set.properties", 0, "entry 'version' is missing or empty");
-    }
-    this.subjects = List.of(p.getProperty("subjects", "").strip().split("\\s*,\\s*", -1));
-    List<Document> documents = new ArrayList<>(knownDocuments);
-    this.tableFiles = new LinkedHashMap<>();
+    this.version = required(p, "version");
+    this.subjects = List.of(required(p, "subjects").split("\\s*,\\s*", -1));
+    Map<String, Document> documents = new LinkedHashMap<>();
+    knownDocuments.forEach(document -> documents.put(document.id(), document));
+    this.tableFiles = new LinkedHashSet<>();
+    Set<String> seen = new HashSet<>();
     for (String subject : subjects) {
-      documents.addAll(documents(subject + "/sources.csv"));
-      for (String line : lines(subject + "/contents.txt")) {
-        String path = subject + "/" + line;
-        if (tableFiles.put(path, path) != null) {
-          throw new TableFormatException(subject + "/contents.txt", 0, "table '" + line + "' is listed twice");
-        }
+      if (subject.isEmpty() || !seen.add(subject)) {
+        throw new TableFormatException(FRAME, 0, "entry 'subjects': '" + subject + "' is empty or listed twice");
       }
+      readDocuments(subject + "/sources.csv", documents);
+      readContents(subject);
     }
-    this.register = SourceRegister.of(documents);
+    this.register = SourceRegister.of(documents.values());
+  }
+
+  private static String required(Properties p, String name) {
+    String value = p.getProperty(name, "").strip();
+    if (value.isEmpty()) {
+      throw new TableFormatException(FRAME, 0, "entry '" + name + "' is missing or empty");
+    }
+    return value;
   }
 
   /**
@@ -140,7 +153,7 @@ public final class TableSet {
    * @return the ids in the order of the set
    */
   public List<String> ids() {
-    return List.copyOf(tableFiles.keySet());
+    return List.copyOf(tableFiles);
   }
 
   /**
@@ -161,7 +174,7 @@ public final class TableSet {
    * @throws TableFormatException if its files cannot be used
    */
   public Table table(String id) {
-    if (!tableFiles.containsKey(id)) {
+    if (!tableFiles.contains(id)) {
       throw new IllegalArgumentException("the table set has no table '" + id + "'; it has " + ids());
     }
     return loaded.computeIfAbsent(id, this::read);
@@ -175,7 +188,7 @@ public final class TableSet {
    */
   public List<Table> all() {
     List<Table> tables = new ArrayList<>();
-    for (String id : tableFiles.keySet()) {
+    for (String id : tableFiles) {
       tables.add(table(id));
     }
     return tables;
@@ -188,12 +201,12 @@ public final class TableSet {
    */
   public String digest() {
     TreeSet<String> paths = new TreeSet<>();
-    paths.add("table-set.properties");
+    paths.add(FRAME);
     for (String subject : subjects) {
       paths.add(subject + "/sources.csv");
       paths.add(subject + "/contents.txt");
     }
-    for (String table : tableFiles.keySet()) {
+    for (String table : tableFiles) {
       paths.add(table + ".csv");
       paths.add(table + ".properties");
     }
@@ -215,52 +228,57 @@ public final class TableSet {
   }
 
   private Table read(String id) {
-    try (Reader descriptorText = reader(id + ".properties");
-        Reader csv = reader(id + ".csv")) {
-      TableDescriptor descriptor = TableDescriptor.read(id, id + ".properties", descriptorText);
-      return TableReader.read(id + ".csv", descriptor, register, csv);
+    try {
+      TableDescriptor descriptor = TableDescriptor.read(id, id + ".properties", reader(id + ".properties"));
+      return TableReader.read(id + ".csv", descriptor, register, reader(id + ".csv"));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private List<Document> documents(String file) {
-    List<Document> documents = new ArrayList<>();
-    try (Reader csv = reader(file)) {
-      List<CsvRecord> records = TableReader.records(file, csv);
-      if (!records.get(0).getFields().equals(List.of("id", "title", "kind", "note"))) {
-        throw new TableFormatException(file, 1, "columns must be id,title,kind,note");
-      }
-      for (CsvRecord line : records.subList(1, records.size())) {
-        try {
-          documents.add(new Document(line.getField(0), line.getField(1), line.getField(2), line.getField(3)));
-        } catch (IllegalArgumentException e) {
-          throw new TableFormatException(file, line.getStartingLineNumber(), e.getMessage());
-        }
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  private void readDocuments(String file, Map<String, Document> documents) {
+    List<CsvRecord> records = TableReader.records(file, reader(file));
+    if (!records.get(0).getFields().equals(List.of("id", "title", "kind", "note"))) {
+      throw new TableFormatException(file, records.get(0).getStartingLineNumber(), "columns must be id,title,kind,note");
     }
-    return documents;
+    for (CsvRecord line : records.subList(1, records.size())) {
+      Document document;
+      try {
+        document = new Document(line.getField(0), line.getField(1), line.getField(2), line.getField(3));
+      } catch (IllegalArgumentException e) {
+        throw new TableFormatException(file, line.getStartingLineNumber(), e.getMessage());
+      }
+      if (documents.put(document.id(), document) != null) {
+        throw new TableFormatException(
+            file, line.getStartingLineNumber(), "document '" + document.id() + "' is registered twice");
+      }
+    }
   }
 
-  private List<String> lines(String file) {
-    try (InputStream in = opener.open(file)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8)
-          .lines()
-          .map(String::strip)
-          .filter(line -> !line.isEmpty() && !line.startsWith("#"))
-          .toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  private void readContents(String subject) {
+    String file = subject + "/contents.txt";
+    int number = 0;
+    for (String line : content(file).lines().map(String::strip).toList()) {
+      number++;
+      if (!line.isEmpty() && !line.startsWith("#") && !tableFiles.add(subject + "/" + line)) {
+        throw new TableFormatException(file, number, "table '" + line + "' is listed twice");
+      }
     }
   }
 
   private Reader reader(String path) {
-    try {
-      return new InputStreamReader(opener.open(path), StandardCharsets.UTF_8);
+    return new StringReader(content(path));
+  }
+
+  /** A file as text. A byte order mark, as spreadsheets write it, is dropped. */
+  private String content(String path) {
+    try (InputStream in = opener.open(path)) {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(in.readAllBytes())).toString();
+      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      throw new TableFormatException(path, 0, "the file is not written in UTF-8");
     } catch (IOException e) {
-      throw new UncheckedIOException("table set: cannot open " + path, e);
+      throw new UncheckedIOException("table set: cannot read " + path, e);
     }
   }
 }
