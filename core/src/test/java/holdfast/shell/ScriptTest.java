@@ -29,6 +29,12 @@ class ScriptTest {
   }
 
   @Test
+  void stringsPrintAsTheyAre() {
+    assertEquals(0, run("\"a\\tb\\\\c \\\"q\\\" µ\\nend \\u00e9\""));
+    assertEquals("a\tb\\c \"q\" µ\nend é\n", out.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
   void statementsRunOverLines() {
     assertEquals(0, run("var n = List.of(1, 2)\n    .stream()\n    .count()\nfor (int i = 0; i < 1; i++) {\n}\n// comment\nn"));
     assertEquals("2\n", out.toString(StandardCharsets.UTF_8));
