@@ -35,11 +35,10 @@ final class FitText {
   }
 
   /** The span of clearance or interference of a fit, the smaller amount first. */
-  static String clearances(Fit fit) {
-    boolean inches = fit.hole().origin().inInches();
-    String loose = amount(fit.maximumClearance(), inches);
-    String tight = amount(fit.minimumClearance(), inches);
-    return switch (fit.kind()) {
+  static String clearances(Length least, Length greatest, boolean inches) {
+    String loose = amount(greatest, inches);
+    String tight = amount(least, inches);
+    return switch (FitKind.of(least, greatest)) {
       case CLEARANCE -> tight + " … " + loose + " clearance";
       case INTERFERENCE -> loose + " … " + tight + " interference";
       case TRANSITION -> tight + " interference … " + loose + " clearance";
