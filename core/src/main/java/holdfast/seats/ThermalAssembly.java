@@ -108,9 +108,7 @@ public record ThermalAssembly(
    * @return the cautions
    */
   public List<Caution> cautions() {
-    List<Caution> cautions = new ArrayList<>(SeatCautions.HEATING);
-    cautions.addAll(SeatCautions.COOLING);
-    return List.copyOf(cautions);
+    return SeatCautions.heatingAndCooling();
   }
 
   /** Derivation of the temperature of the housing. */

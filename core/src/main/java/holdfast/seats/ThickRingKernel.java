@@ -12,7 +12,7 @@ import holdfast.tables.Source;
  * the housing ({@link Double#POSITIVE_INFINITY}: wide plate). A single ring has inner radius a and outer radius b.
  *
  * <p>Validity: elastic, equal length of both parts, free axial sliding. Where one part is longer the pressure rises
- * towards the ends of the shorter one; see EndEffect.
+ * towards the ends of the shorter one; see {@link EndEffect}.
  */
 @Source(document = "Boresi & Schmidt", locator = "chapter 11, thick-wall cylinders")
 @Source(document = "thick cylinder notes", locator = "interference of two cylinders")
