@@ -63,7 +63,7 @@ public record ServiceState(
       return Optional.empty();
     }
     double loss =
-        ThermalFitKernel.lossTemperature(
+        ThermalSeatKernel.lossTemperature(
             effective,
             fit.interference().joint().mm(),
             fit.stud().material().thermalExpansion().base(),
@@ -176,7 +176,7 @@ public record ServiceState(
   }
 
   private static double atTemperature(InterferenceFit fit, double u, Temperature stud, Temperature housing) {
-    return ThermalFitKernel.interferenceAt(
+    return ThermalSeatKernel.interferenceAt(
         u,
         fit.interference().joint().mm(),
         fit.stud().material().thermalExpansion().base(),
