@@ -5,9 +5,13 @@ import holdfast.bearings.RatingLife;
 import holdfast.fits.Fit;
 import holdfast.fits.FitKind;
 import holdfast.quantity.Length;
+import holdfast.quantity.Temperature;
+import holdfast.quantity.Torque;
 import holdfast.seats.InnerPart;
 import holdfast.seats.InterferenceFit;
+import holdfast.seats.ServiceState;
 import holdfast.sheet.Sheet;
+import holdfast.threads.Friction;
 import holdfast.threads.PreloadBand;
 import holdfast.threads.ScrewThread;
 import holdfast.threads.Tightening;
@@ -27,6 +31,8 @@ import java.util.Optional;
  */
 public record InstallationPlan(String job, StudRoller roller, MachineMember member, Nut nut, Duty duty)
     implements Serializable {
+  /** Parts are joined and tightened at the reference temperature of ISO 1. */
+  private static final Temperature SHOP = new Temperature(20);
 
   // Refuses a plan with a part left out.
   public InstallationPlan {
@@ -109,6 +115,39 @@ public record InstallationPlan(String job, StudRoller roller, MachineMember memb
    */
   public PreloadBand tightest() {
     return tightening().preload(nut.greatestTorque());
+  }
+
+  /**
+   * The press fit at the temperature of the work.
+   *
+   * @return interference and pressure at work; empty if the fit is a clearance fit
+   */
+  public Optional<ServiceState> seatAtWork() {
+    return seat().map(seat -> seat.atWork(duty.workingTemperature(), duty.workingTemperature()));
+  }
+
+  /**
+   * Greatest torque that passes through the stud while the nut is tightened: pitch and thread friction, with high
+   * friction in the thread and low friction under the face, at the greatest torque of the wrench.
+   *
+   * @return the torque
+   */
+  public Torque torqueThroughStud() {
+    Friction worst =
+        new Friction(nut.greatestFriction(), nut.greatestFriction(), nut.leastFriction(), nut.leastFriction());
+    return tightening().friction(worst).preload(nut.greatestTorque()).greatest().threadTorque();
+  }
+
+  /**
+   * Torque to be held at the head of the stud while the nut is tightened, so that the stud does not turn in its seat.
+   *
+   * @return what the loosest pair does not hold at the temperature of the shop; all of it in a clearance fit
+   */
+  public Torque torqueToBeHeld() {
+    Torque through = torqueThroughStud();
+    return seat()
+        .map(seat -> seat.atWork(SHOP, SHOP).holding(member.pressingFriction()).torqueToBeHeld(through))
+        .orElse(through);
   }
 
   /**

@@ -5,6 +5,7 @@ import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Numbers;
 import holdfast.seats.InterferenceFit;
 import holdfast.seats.Pressing;
+import holdfast.seats.ServiceState;
 import holdfast.seats.TemperatureCeiling;
 import holdfast.seats.ThermalAssembly;
 import holdfast.seats.YieldRule;
@@ -44,23 +45,25 @@ final class SeatSection {
             .build();
     Section.Builder section =
         Section.of("Press or heat")
-            .entry("Joint pressure", band(seat.pressure()), seat.sources())
-            .entry("Press force at the end of the stroke", band(pressing.pressIn()), pressing.sources())
+            .entry("Joint pressure", seat.pressure().toString(), seat.sources())
+            .entry("Press force at the end of the stroke", pressing.pressIn().toString(), pressing.sources())
             .entry("Friction while pressing", pressing.friction().toString(), pressing.friction().source())
             .entry("Limits under the tightest pair", seat.limits(YieldRule.VON_MISES).toString(), seat.sources())
             .entry("Heating the member for a cold stud", heat.advice(), heat.sources());
     if (plan.fit().kind() == FitKind.TRANSITION) {
       section.entry("Tilt that the loosest pair allows", tilt(plan), TILT);
     }
+    ServiceState work = plan.seatAtWork().orElseThrow();
+    section.entry("At work, " + plan.duty().workingTemperature(), "joint pressure " + work.pressure(), work.sources());
+    work.lossTemperature()
+        .ifPresent(loss -> section.entry("The loosest pair lets go at", loss + ", both parts alike", work.sources()));
     return section
         .warnings(seat.warnings())
-        .cautions(pressing.cautions())
+        .warnings(work.warnings())
+        .cautions(Cautions.about("press", 2, 3, 4, 5))
+        .cautions(Cautions.about("drive", 2))
         .blank("Greatest press force seen", KnownUnits.KN.symbol())
         .build();
-  }
-
-  private static String band(holdfast.seats.Band<?> band) {
-    return band.toString();
   }
 
   private static String tilt(InstallationPlan plan) {

@@ -2,16 +2,22 @@ package holdfast.installation;
 
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
+import holdfast.quantity.Torque;
 import holdfast.sheet.Section;
 import holdfast.tables.SourceRef;
 import holdfast.threads.PreloadBand;
 import holdfast.threads.TighteningState;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Tightening of the nut on the drilled stud. */
 final class TightenSection {
   private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
   private static final SourceRef WRENCH = SourceRef.commonPractice("error of the wrench as a share of its setting");
+
+  private static final SourceRef HOLD =
+      SourceRef.derived("torque of pitch and thread friction, less what the friction of the loosest seat holds");
 
   private TightenSection() {}
 
@@ -30,11 +36,26 @@ final class TightenSection {
         .ifPresent(limit -> section.entry("The maker permits at most", limit.toString(), GIVEN));
     section
         .entry("Preload, loosest … tightest", low.leastPreload() + " … " + high.greatestPreload(), high.sources())
-        .entry("Stress in the drilled stud, at most", stress(plan, hardest), hardest.sources())
+        .entry("Stress in the drilled stud, at most", stress(plan, hardest), sources(plan, hardest))
+        .entry("Hold at the head of the stud", held(plan), HOLD)
         .warnings(high.warnings())
         .cautions(Cautions.about("tighten", 2, 4, 8))
         .blank("Torque reached, wrench number", "N·m");
     return section.build();
+  }
+
+  private static String held(InstallationPlan plan) {
+    Torque held = plan.torqueToBeHeld();
+    String through = "up to " + plan.torqueThroughStud() + " passes through the stud";
+    return held.newtonMillimetre() == 0
+        ? "nothing: " + through + ", and the seat holds it"
+        : held + ": " + through + ", and the loosest seat does not hold it";
+  }
+
+  private static List<SourceRef> sources(InstallationPlan plan, TighteningState state) {
+    List<SourceRef> sources = new ArrayList<>(state.sources());
+    sources.add(plan.roller().material().source());
+    return sources;
   }
 
   private static String stress(InstallationPlan plan, TighteningState state) {
