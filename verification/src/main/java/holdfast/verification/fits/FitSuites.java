@@ -24,6 +24,9 @@ public final class FitSuites {
         new DeviationFormulaSuite(),
         new HoleRuleSuite(),
         new DeltaSuite(),
-        new SymmetrySuite());
+        new SymmetrySuite(),
+        new EquivalentSuite(),
+        new StatisticalFitSuite(),
+        new ThermalFitSuite());
   }
 }
