@@ -26,7 +26,8 @@ class InterferenceFitTest {
 
   private static InterferenceFit fit(double least, double greatest) {
     return InterferenceFit.of(
-        InnerPart.hollow(STEEL, mm(6)), OuterPart.ring(STEEL, mm(60)), InterferenceBand.of(mm(30), um(least), um(greatest)), mm(30));
+        InnerPart.hollow(STEEL, mm(6)), OuterPart.ring(STEEL, mm(60)), InterferenceBand.of(
+            mm(30), um(least), um(greatest)), mm(30));
   }
 
   @Test
@@ -45,7 +46,8 @@ class InterferenceFitTest {
     OuterPart housing = OuterPart.ring(STEEL, mm(60)).withRoughness(um(10));
     InterferenceFit seat = InterferenceFit.of(stud, housing, InterferenceBand.of(mm(30), um(20), um(40)), mm(30));
     assertEquals(0.4 * 16.3, seat.smoothingLoss().mm() * 1000, 1e-9);
-    assertEquals(20 - 0.8 * 16.3, seat.withSmoothing(RoughnessRule.DIN_7190_2001).effectiveInterference().least().mm() * 1000, 1e-9);
+    assertEquals(
+        20 - 0.8 * 16.3, seat.withSmoothing(RoughnessRule.DIN_7190_2001).effectiveInterference().least().mm() * 1000, 1e-9);
     assertEquals(40, seat.withSmoothing(RoughnessRule.NONE).effectiveInterference().greatest().mm() * 1000, 1e-9);
   }
 

@@ -1,0 +1,69 @@
+package holdfast.seats;
+
+import static holdfast.quantity.Units.mm;
+import static holdfast.quantity.Units.mrad;
+import static holdfast.quantity.Units.um;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdfast.quantity.InputException;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+
+class SeatTiltTest {
+  @Property
+  void theTiltedStudTouchesBothMouths(
+      @ForAll @DoubleRange(min = 0, max = 1) double s,
+      @ForAll @DoubleRange(min = 5, max = 60) double d,
+      @ForAll @DoubleRange(min = 15, max = 100) double length) {
+    double phi = SeatGeometryKernel.clearanceTilt(s, d, length);
+    assertEquals(d + s, length * Math.sin(phi) + d * Math.cos(phi), 1e-12 * (d + length));
+    assertTrue(SeatGeometryKernel.clearanceTilt(s + 0.01, d, length) > phi);
+  }
+
+  @Test
+  void toFirstOrderItIsClearanceOverEngagement() {
+    assertEquals(0.021 / 30, SeatGeometryKernel.clearanceTilt(0.021, 25, 30), 1e-6);
+    InputException shortSeat = assertThrows(InputException.class, () -> SeatGeometryKernel.clearanceTilt(1, 25, 5));
+    assertEquals("engaged length", shortSeat.parameter());
+  }
+
+  @Test
+  void withoutAClampedFaceTheClearanceGoverns() {
+    SeatTilt tilt = SeatTilt.of(um(21), mm(25), mm(30)).bending(mrad(0.3)).build();
+    assertEquals(0.7 + 0.3, tilt.total().base() * 1000, 1e-3);
+    assertEquals("not-clamped", tilt.warnings().get(0).code());
+    assertEquals(tilt.total(), tilt.totalIfLoose());
+    assertEquals((10 + 30) * 0.7e-3, tilt.shiftAt(mm(10)).mm(), 1e-4);
+  }
+
+  @Test
+  void clampedFacesGovernWhileTheNutIsTight() {
+    SeatTilt tilt =
+        SeatTilt.of(um(21), mm(25), mm(30)).clampedFace(um(5), mm(40)).clampedFace(um(10), mm(40)).build();
+    assertEquals(15e-3 / 40, tilt.total().base(), 1e-9);
+    assertTrue(tilt.totalIfLoose().compareTo(tilt.total()) > 0);
+    assertEquals(tilt.total().base() * 1000, tilt.explain().result().value(), 0);
+    assertTrue(tilt.warnings().isEmpty());
+  }
+
+  @Test
+  void facesThatLeanMoreThanTheFitAllowsBendTheStud() {
+    SeatTilt tilt = SeatTilt.of(um(-10), mm(25), mm(30)).clampedFace(um(20), mm(40)).build();
+    assertEquals(0, tilt.byClearance().base(), 0);
+    assertEquals("faces-bend-the-stud", tilt.warnings().get(0).code());
+    assertThrows(InputException.class, () -> SeatTilt.of(um(1), mm(25), mm(30)).clampedFace(um(-1), mm(40)));
+    assertThrows(InputException.class, () -> SeatTilt.of(um(1), mm(25), mm(30)).bending(mrad(-1)));
+  }
+
+  @Test
+  void chamfersShortenTheEngagement() {
+    assertEquals(25, SeatGeometryKernel.engagedLength(30, 3, 2), 0);
+    assertEquals(3, SeatGeometryKernel.chamferLength(27), 1e-12);
+    InputException error = assertThrows(InputException.class, () -> SeatGeometryKernel.engagedLength(5, 3, 2));
+    assertEquals("chamfers", error.parameter());
+  }
+}
