@@ -11,7 +11,7 @@ final class BearingSources {
   static final SourceRef LOAD_LIMITS =
       SourceRef.published(ISO_281, "5.3.2, 6.3.2, 7.3.2, 8.3.2, load range for the life equation");
   static final SourceRef RING_DEFLECTION =
-      SourceRef.published("Track roller catalogue D", "ratings of one series with and without ring deflection");
+      SourceRef.published("Track roller ratings catalogue", "ratings of one series with and without ring deflection");
 
   private BearingSources() {}
 }
