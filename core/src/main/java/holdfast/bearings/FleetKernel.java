@@ -7,7 +7,6 @@ import java.util.stream.IntStream;
 /** Lives of many bearings at once: parallel arrays in, one array out, no allocation per bearing. */
 @Source(document = "ISO 281:2007", locator = "9.1, equation (29)")
 public final class FleetKernel {
-  private static final BearingFamily[] FAMILIES = BearingFamily.values();
   private static final int CHUNK = 4096;
 
   private FleetKernel() {}
@@ -18,7 +17,7 @@ public final class FleetKernel {
    *
    * @param from first index
    * @param to index after the last
-   * @param family ordinal of the {@link BearingFamily}
+   * @param family families
    * @param c basic dynamic load ratings in N
    * @param cu fatigue load limits in N
    * @param p dynamic equivalent loads in N
@@ -30,7 +29,7 @@ public final class FleetKernel {
    * @param hours receives the lives in h
    * @throws InputException if an array is too short or a value is outside its range; the message names the index
    */
-  public static void hours(int from, int to, byte[] family, double[] c, double[] cu, double[] p, double[] rpm,
+  public static void hours(int from, int to, BearingFamily[] family, double[] c, double[] cu, double[] p, double[] rpm,
       double[] viscosity, double[] dpw, double[] contamination, double[] reliability, double[] hours) {
     checkLengths(to, family.length, c.length, cu.length, p.length, rpm.length, viscosity.length, dpw.length,
         contamination.length, reliability.length, hours.length);
@@ -38,7 +37,7 @@ public final class FleetKernel {
       try {
         double kappa = LubricationKernel.kappa(viscosity[i], rpm[i], dpw[i]);
         double life = LifeModificationKernel.life(
-            family(family[i]), c[i], cu[i], p[i], reliability[i], kappa, contamination[i]);
+            family[i], c[i], cu[i], p[i], reliability[i], kappa, contamination[i]);
         hours[i] = BasicLifeKernel.hours(life, rpm[i]);
       } catch (InputException e) {
         throw new InputException("bearing " + i + ": " + e.parameter(), e.value(), e.permitted(), e.reason());
@@ -49,7 +48,7 @@ public final class FleetKernel {
   /**
    * The same for all bearings, on all processors of the machine.
    *
-   * @param family ordinal of the {@link BearingFamily}
+   * @param family families
    * @param c basic dynamic load ratings in N
    * @param cu fatigue load limits in N
    * @param p dynamic equivalent loads in N
@@ -61,7 +60,7 @@ public final class FleetKernel {
    * @param hours receives the lives in h
    * @throws InputException if the arrays differ in length or a value is outside its range; the message names the index
    */
-  public static void hoursInParallel(byte[] family, double[] c, double[] cu, double[] p, double[] rpm,
+  public static void hoursInParallel(BearingFamily[] family, double[] c, double[] cu, double[] p, double[] rpm,
       double[] viscosity, double[] dpw, double[] contamination, double[] reliability, double[] hours) {
     int size = family.length;
     Refusal.sameLength(size, c.length, "ratings C");
@@ -78,12 +77,5 @@ public final class FleetKernel {
         throw Refusal.of("array", length + " entries", to + " entries or more", "parallel arrays have one entry per bearing");
       }
     }
-  }
-
-  private static BearingFamily family(byte ordinal) {
-    if (ordinal < 0 || ordinal >= FAMILIES.length) {
-      throw Refusal.of("family", String.valueOf(ordinal), "from 0 to 3", "it is the ordinal of a BearingFamily");
-    }
-    return FAMILIES[ordinal];
   }
 }
