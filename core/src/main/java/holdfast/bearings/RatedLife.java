@@ -1,5 +1,6 @@
 package holdfast.bearings;
 
+import holdfast.quantity.Angle;
 import holdfast.quantity.Length;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
@@ -42,5 +43,16 @@ public interface RatedLife extends Traced, Serializable {
    */
   default Length distance(Length diameter) {
     return new Length(1e6 * BasicLifeKernel.kilometres(millionRevolutions(), diameter.mm()));
+  }
+
+  /**
+   * The life in oscillation under the same load. A cycle is four half swings: there, back, to the other end and back.
+   *
+   * @param halfSwing angle φ from the middle position to one end, over 0
+   * @return million cycles, L · 90°/φ
+   * @throws holdfast.quantity.InputException if the angle is not above zero
+   */
+  default double millionOscillations(Angle halfSwing) {
+    return DutyKernel.oscillation(millionRevolutions(), halfSwing.radian());
   }
 }

@@ -1,0 +1,82 @@
+package holdfast.bearings;
+
+import holdfast.tables.Table;
+import holdfast.tables.TableSet;
+
+/** Kinds of lubrication with their cleanliness, for which ISO 281:2007, Annex A gives an equation of eC. */
+public enum Cleanliness {
+  /** Circulating oil filtered in line, β6(c) ≥ 200, ISO 4406 code about -/13/10. */
+  CIRCULATING_13_10("A.1"),
+  /** Circulating oil filtered in line, β12(c) ≥ 200, ISO 4406 code about -/15/12. */
+  CIRCULATING_15_12("A.2"),
+  /** Circulating oil filtered in line, β25(c) ≥ 75, ISO 4406 code about -/17/14. */
+  CIRCULATING_17_14("A.3"),
+  /** Circulating oil filtered in line, β40(c) ≥ 75, ISO 4406 code about -/19/16. */
+  CIRCULATING_19_16("A.4"),
+  /** Oil bath, or circulating oil filtered off line, ISO 4406 code about -/13/10. */
+  BATH_13_10("A.5"),
+  /** Oil bath, or circulating oil filtered off line, ISO 4406 code about -/15/12. */
+  BATH_15_12("A.6"),
+  /** Oil bath, or circulating oil filtered off line, ISO 4406 code about -/17/14. */
+  BATH_17_14("A.7"),
+  /** Oil bath, or circulating oil filtered off line, ISO 4406 code about -/19/16. */
+  BATH_19_16("A.8"),
+  /** Oil bath, or circulating oil filtered off line, ISO 4406 code about -/21/18. */
+  BATH_21_18("A.9"),
+  /** Grease, high cleanliness. */
+  GREASE_HIGH("A.10"),
+  /** Grease, normal cleanliness. */
+  GREASE_NORMAL("A.11"),
+  /** Grease, slight to typical contamination. */
+  GREASE_SLIGHT_TO_TYPICAL("A.12"),
+  /** Grease, severe contamination. */
+  GREASE_SEVERE("A.13"),
+  /** Grease, very severe contamination. */
+  GREASE_VERY_SEVERE("A.14");
+
+  private final String figure;
+  private final String words;
+  private final double a;
+  private final double c;
+  private final double largeFrom;
+  private final double largeC;
+
+  Cleanliness(String figure) {
+    this.figure = figure;
+    Table table = TableSet.bundled().table("bearings/iso-281/2007/contamination-equations");
+    int row = table.find("figure", figure, "dpw_from", "0");
+    int large = table.find("figure", figure, "dpw_from", "500");
+    this.words = table.text(row, "condition");
+    this.a = table.number(row, "a");
+    this.c = table.number(row, "c");
+    this.largeFrom = large < 0 ? Double.POSITIVE_INFINITY : table.number(large, "dpw_from");
+    this.largeC = large < 0 ? c : table.number(large, "c");
+  }
+
+  /**
+   * Contamination factor.
+   *
+   * @param kappa viscosity ratio κ, over 0
+   * @param dpw pitch diameter in mm, over 0
+   * @return eC, from 0 to 1
+   * @throws holdfast.quantity.InputException if an argument is not above zero
+   */
+  public double factor(double kappa, double dpw) {
+    return ContaminationKernel.factor(a, dpw < largeFrom ? c : largeC, kappa, dpw);
+  }
+
+  /**
+   * Figure of the standard that shows the equation.
+   *
+   * @return for example {@code "A.5"}
+   */
+  public String figure() {
+    return figure;
+  }
+
+  /** The condition in words, for example {@code "bath -/15/12"}. */
+  @Override
+  public String toString() {
+    return words;
+  }
+}

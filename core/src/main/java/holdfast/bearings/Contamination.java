@@ -1,0 +1,126 @@
+package holdfast.bearings;
+
+import holdfast.quantity.Length;
+import holdfast.quantity.Numbers;
+import java.io.Serializable;
+
+/** How clean the lubricant is: a source of the contamination factor eC. */
+public sealed interface Contamination extends Serializable {
+  /**
+   * Contamination factor.
+   *
+   * @param kappa viscosity ratio κ, over 0; matters for the equations of Annex A only
+   * @param pitchDiameter pitch diameter Dpw
+   * @return eC, from 0 to 1
+   */
+  double factor(double kappa, Length pitchDiameter);
+
+  /**
+   * A known factor.
+   *
+   * @param eC contamination factor, from 0 to 1
+   * @return the contamination
+   * @throws holdfast.quantity.InputException if the factor is outside its range
+   */
+  static Contamination ofFactor(double eC) {
+    return new Given(eC);
+  }
+
+  /**
+   * A level of Table 13, at the lower, careful end of its range.
+   *
+   * @param level the level
+   * @return the contamination
+   */
+  static Contamination of(ContaminationLevel level) {
+    return new OfLevel(level, 0);
+  }
+
+  /**
+   * A level of Table 13, at a place within its range.
+   *
+   * @param level the level
+   * @param position 0 for the lower, careful end of the range, 1 for the upper
+   * @return the contamination
+   * @throws holdfast.quantity.InputException if the position is outside 0 to 1
+   */
+  static Contamination of(ContaminationLevel level, double position) {
+    return new OfLevel(level, position);
+  }
+
+  /**
+   * A cleanliness with an equation of Annex A.
+   *
+   * @param cleanliness lubrication and cleanliness
+   * @return the contamination
+   */
+  static Contamination of(Cleanliness cleanliness) {
+    return new OfEquation(cleanliness);
+  }
+
+  /**
+   * A known factor.
+   *
+   * @param eC contamination factor
+   */
+  record Given(double eC) implements Contamination {
+    // Refuses what is not a share.
+    public Given {
+      ContaminationKernel.checkFactor(eC);
+    }
+
+    @Override
+    public double factor(double kappa, Length pitchDiameter) {
+      return eC;
+    }
+
+    /** The factor. */
+    @Override
+    public String toString() {
+      return "eC = " + Numbers.significant(eC, 3) + " as given";
+    }
+  }
+
+  /**
+   * A level of Table 13.
+   *
+   * @param level the level
+   * @param position place within its range, 0 to 1
+   */
+  record OfLevel(ContaminationLevel level, double position) implements Contamination {
+    // Refuses places outside the range.
+    public OfLevel {
+      holdfast.quantity.Check.within(position, 0, 1, "place within the range of eC", "", "0 is the careful end");
+    }
+
+    @Override
+    public double factor(double kappa, Length pitchDiameter) {
+      double least = level.least(pitchDiameter);
+      return least + position * (level.greatest(pitchDiameter) - least);
+    }
+
+    /** The level. */
+    @Override
+    public String toString() {
+      return level + ", " + Numbers.significant(position, 2) + " of the way up its range";
+    }
+  }
+
+  /**
+   * An equation of Annex A.
+   *
+   * @param cleanliness lubrication and cleanliness
+   */
+  record OfEquation(Cleanliness cleanliness) implements Contamination {
+    @Override
+    public double factor(double kappa, Length pitchDiameter) {
+      return cleanliness.factor(kappa, pitchDiameter.mm());
+    }
+
+    /** The cleanliness. */
+    @Override
+    public String toString() {
+      return cleanliness + " (Figure " + cleanliness.figure() + ")";
+    }
+  }
+}

@@ -1,0 +1,23 @@
+package holdfast.bearings;
+
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
+
+/** Least load for rolling without sliding. */
+public final class MinimumLoadKernel {
+  private MinimumLoadKernel() {}
+
+  /**
+   * Guiding value of the least load: 0.01 C for ball bearings, 0.02 C for roller bearings.
+   *
+   * @param family family of the bearing
+   * @param c basic dynamic load rating in N, over 0
+   * @return load in N
+   * @throws holdfast.quantity.InputException if the rating is not above zero
+   */
+  @Source(document = "common practice", locator = "least load 0.01 C for ball and 0.02 C for roller bearings",
+      provenance = Provenance.COMMON_PRACTICE)
+  public static double guidingValue(BearingFamily family, double c) {
+    return (family.ball() ? 0.01 : 0.02) * BasicLifeKernel.checkRating(c);
+  }
+}

@@ -1,0 +1,176 @@
+package holdfast.bearings;
+
+import holdfast.quantity.Check;
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
+
+/**
+ * Contact of a ball with a raceway by Hertz, as far as load ratings need it: load for a given greatest contact stress.
+ * Symbols: χ ratio of the axes of the contact ellipse, K and E complete elliptic integrals of first and second kind
+ * with parameter 1 - 1/χ², γ = Dw cos α/Dpw, ρ curvatures (1/mm).
+ */
+public final class PointContactKernel {
+  /** Modulus of elasticity of bearing steel in MPa (recalled; it reproduces the table of f0). */
+  public static final double STEEL_MODULUS = 207000;
+  /** Poisson's ratio of bearing steel (recalled; it reproduces the table of f0). */
+  public static final double STEEL_POISSON = 0.3;
+  private static final double LN_GREATEST_CHI = Math.log(1e5);
+
+  private PointContactKernel() {}
+
+  /**
+   * Complete elliptic integral of the first kind, by the arithmetic-geometric mean.
+   *
+   * @param m parameter (modulus squared), 0 or more, below 1
+   * @return K(m)
+   * @throws holdfast.quantity.InputException if the parameter is outside its range
+   */
+  @Source(document = "derivation", locator = "K = π / (2 agm(1, √(1-m)))", provenance = Provenance.DERIVED)
+  public static double ellipticK(double m) {
+    double a = 1;
+    double b = Math.sqrt(1 - checkParameter(m));
+    while (Math.abs(a - b) > 1e-15 * a) {
+      double mean = 0.5 * (a + b);
+      b = Math.sqrt(a * b);
+      a = mean;
+    }
+    return Math.PI / (2 * a);
+  }
+
+  /**
+   * Complete elliptic integral of the second kind, by the arithmetic-geometric mean.
+   *
+   * @param m parameter (modulus squared), 0 or more, below 1
+   * @return E(m)
+   * @throws holdfast.quantity.InputException if the parameter is outside its range
+   */
+  @Source(document = "derivation", locator = "E = K (1 - Σ 2^(n-1) cn²), arithmetic-geometric mean",
+      provenance = Provenance.DERIVED)
+  public static double ellipticE(double m) {
+    double a = 1;
+    double b = Math.sqrt(1 - checkParameter(m));
+    double sum = 0.5 * m;
+    double power = 1;
+    while (Math.abs(a - b) > 1e-15 * a) {
+      double c = 0.5 * (a - b);
+      double mean = 0.5 * (a + b);
+      b = Math.sqrt(a * b);
+      a = mean;
+      sum += power * c * c;
+      power *= 2;
+    }
+    return Math.PI / (2 * a) * (1 - sum);
+  }
+
+  /**
+   * Ratio χ of the axes, from {@code 1 - 2/(χ²-1) [K/E - 1] - F(ρ) = 0}.
+   *
+   * @param curvatureDifference F(ρ), 0 (circle) or more, below 1
+   * @return χ, 1 or more
+   * @throws holdfast.quantity.InputException if F is outside its range
+   */
+  @Source(document = "ISO 281:2007", locator = "B.3.2, equation for the ratio of the semi-axes")
+  public static double axisRatio(double curvatureDifference) {
+    if (!(curvatureDifference >= 0 && curvatureDifference <= 0.9999999)) {
+      throw Refusal.of("curvature difference F(ρ)", curvatureDifference, "", "from 0 to 0.9999999",
+          "a groove lies between a plane and the ball itself");
+    }
+    if (curvatureDifference < 1e-9) {
+      return 1;
+    }
+    double low = 0;
+    double high = LN_GREATEST_CHI;
+    // Bisection: the left side rises from 0 to 1 with χ; 60 halvings exhaust the accuracy of a double.
+    for (int i = 0; i < 60; i++) {
+      double middle = 0.5 * (low + high);
+      if (curvatureDifferenceOf(Math.exp(middle)) < curvatureDifference) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return Math.exp(0.5 * (low + high));
+  }
+
+  /**
+   * Load at which the greatest contact stress has a given value,
+   * {@code Q = σ³ (32 π χ/3) [(1-ν²)/E · E(χ)/Σρ]²}.
+   *
+   * @param stress greatest contact stress σ in MPa, over 0
+   * @param curvatureSum Σρ in 1/mm, over 0
+   * @param curvatureDifference F(ρ), 0 or more, below 1
+   * @return Q in N, for bearing steel
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "ISO 281:2007", locator = "B.3.2, fatigue limit of the most heavily loaded contact")
+  public static double loadAtStress(double stress, double curvatureSum, double curvatureDifference) {
+    Check.positive(stress, "contact stress σH", "MPa", "a stress above zero is needed");
+    Check.positive(curvatureSum, "curvature sum Σρ", "1/mm", "bodies that touch at a point are curved");
+    double chi = axisRatio(curvatureDifference);
+    double term = (1 - STEEL_POISSON * STEEL_POISSON) / STEEL_MODULUS * ellipticE(1 - 1 / (chi * chi)) / curvatureSum;
+    return stress * stress * stress * 32 * Math.PI * chi / 3 * term * term;
+  }
+
+  /**
+   * Load on the contact of ball and inner ring at a given stress.
+   *
+   * @param stress greatest contact stress in MPa, over 0
+   * @param dw ball diameter in mm, over 0
+   * @param gamma Dw cos α/Dpw, 0 or more, below 1
+   * @param groove groove radius of the inner ring over Dw, over 0.5
+   * @return Q in N
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "ISO 281:2007", locator = "B.3.2, curvatures of the inner ring")
+  public static double innerLoadAtStress(double stress, double dw, double gamma, double groove) {
+    checkRing(dw, gamma, groove);
+    double ring = gamma / (1 - gamma);
+    double conformity = 1 / (2 * groove);
+    double sum = 2 + ring - conformity;
+    return loadAtStress(stress, 2 / dw * sum, (ring + conformity) / sum);
+  }
+
+  /**
+   * Load on the contact of ball and outer ring at a given stress.
+   *
+   * @param stress greatest contact stress in MPa, over 0
+   * @param dw ball diameter in mm, over 0
+   * @param gamma Dw cos α/Dpw, 0 or more, below 1
+   * @param groove groove radius of the outer ring over Dw, over 0.5; (1 + 1/γ)/2 for a spherical raceway
+   * @return Q in N
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "ISO 281:2007", locator = "B.3.2, curvatures of the outer ring")
+  public static double outerLoadAtStress(double stress, double dw, double gamma, double groove) {
+    checkRing(dw, gamma, groove);
+    double ring = gamma / (1 + gamma);
+    double conformity = 1 / (2 * groove);
+    double sum = 2 - ring - conformity;
+    // The difference of a spherical raceway is 0 up to rounding.
+    return loadAtStress(stress, 2 / dw * sum, Math.max(0, (conformity - ring) / sum));
+  }
+
+  private static double curvatureDifferenceOf(double chi) {
+    double m = 1 - 1 / (chi * chi);
+    double excess = chi * chi - 1;
+    // Close to the circle the bracket cancels; 1 - 2/(χ²-1)(K/E - 1) is 3/8 (χ²-1) - … there.
+    return excess < 1e-5 ? 0.375 * excess : 1 - 2 / excess * (ellipticK(m) / ellipticE(m) - 1);
+  }
+
+  private static void checkRing(double dw, double gamma, double groove) {
+    Check.positive(dw, "ball diameter Dw", "mm", "a ball has a diameter");
+    if (!(gamma >= 0 && gamma < 1)) {
+      throw Refusal.of("ratio γ = Dw cos α/Dpw", gamma, "", "0 or more, below 1", "balls lie on a pitch circle wider than they");
+    }
+    if (!(groove > 0.5 && groove < Double.POSITIVE_INFINITY)) {
+      throw Refusal.of("groove radius over Dw", groove, "", "over 0.5", "a groove is wider than its ball");
+    }
+  }
+
+  private static double checkParameter(double m) {
+    if (!(m >= 0 && m < 1)) {
+      throw Refusal.of("parameter m of the elliptic integral", m, "", "0 or more, below 1", "the integrals are defined there");
+    }
+    return m;
+  }
+}
