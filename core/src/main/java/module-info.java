@@ -7,6 +7,7 @@ module holdfast.core {
 
   exports holdfast.bearings;
   exports holdfast.fits;
+  exports holdfast.installation;
   exports holdfast.quantity;
   exports holdfast.seats;
   exports holdfast.sheet;

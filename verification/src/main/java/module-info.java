@@ -5,6 +5,7 @@ module holdfast.verification {
   requires de.siegmar.fastcsv;
 
   exports holdfast.verification;
+  exports holdfast.verification.fits;
 
   // The report's template reads the records of the view.
   opens holdfast.verification to

@@ -25,11 +25,9 @@ final class IsoDerivation {
     String upper = hole ? "ES" : "es";
     String lower = hole ? "EI" : "ei";
     String it = c.grade().name();
-    Cell tolerance = tolerance(c, nominalSize);
-    String itInput = it + " = " + Numbers.shortest(tolerance.value()) + " µm";
-    Derivation.Builder steps =
-        Derivation.of(FitText.nominal(nominalSize, false) + " " + c)
-            .step(it, "standard tolerance", tolerance.address(), tolerance.value(), "µm", tolerance.source());
+    Derivation tolerance = tolerance(c, nominalSize);
+    String itInput = it + " = " + Numbers.shortest(tolerance.result().value()) + " µm";
+    Derivation.Builder steps = Derivation.of(FitText.nominal(nominalSize, false) + " " + c).steps(tolerance);
     String upperRule;
     String lowerRule;
     List<String> upperInputs = List.of(itInput);
@@ -61,6 +59,14 @@ final class IsoDerivation {
         .build();
   }
 
+  /** The cell of the standard tolerance. */
+  static Derivation tolerance(ToleranceClass c, Length nominalSize) {
+    Cell cell = toleranceCell(c, nominalSize);
+    return Derivation.of(cell.address())
+        .step(c.grade().name(), "standard tolerance", cell.address(), cell.value(), "µm", cell.source())
+        .build();
+  }
+
   /** One warning for each cell used that is recalled only or that is marked doubtful. */
   static List<Warning> warnings(ToleranceClass c, Length nominalSize) {
     List<Warning> warnings = new ArrayList<>();
@@ -76,7 +82,7 @@ final class IsoDerivation {
 
   private static List<Cell> cells(ToleranceClass c, Length nominalSize) {
     List<Cell> cells = new ArrayList<>();
-    cells.add(tolerance(c, nominalSize));
+    cells.add(toleranceCell(c, nominalSize));
     if (c.letter() != DeviationLetter.JS) {
       Table table = table(c, nominalSize);
       int row = row(table, c, nominalSize);
@@ -97,7 +103,7 @@ final class IsoDerivation {
     return "fundamental deviation (" + side + " limit deviation)" + (corrected ? " before the correction" : "");
   }
 
-  private static Cell tolerance(ToleranceClass c, Length nominalSize) {
+  private static Cell toleranceCell(ToleranceClass c, Length nominalSize) {
     return cell(IsoTables.TOLERANCES, c.grade(), nominalSize);
   }
 

@@ -40,6 +40,20 @@ public final class LimitDeviationsKernel {
   }
 
   /**
+   * Half tolerance of js and JS in whole micrometres, as the edition of 1988 allowed it for the grades 7 to 11.
+   *
+   * @param nominalSize nominal size D, mm, over 0 up to 3150
+   * @param grade 8 (IT7) to 12 (IT11)
+   * @return half of the greatest even number not above ITn, µm
+   * @throws InputException if the size is outside the tables or the grade is another
+   */
+  @Source(document = "Machine Drawing", locator = "table 15.2, footnote on js (edition of 1988)")
+  public static double roundedHalf(double nominalSize, int grade) {
+    Check.within(grade, 8, 12, "index of the tolerance grade", "", "the footnote is on IT7 (8) to IT11 (12)");
+    return Math.floor(standardTolerance(nominalSize, grade) / 2);
+  }
+
+  /**
    * Upper limit deviation, ES of a hole or es of a shaft.
    *
    * @param nominalSize nominal size D, mm, over 0 up to 3150

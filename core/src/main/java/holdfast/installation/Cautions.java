@@ -61,10 +61,14 @@ public final class Cautions {
   }
 
   private static Caution caution(Table table, int row) {
-    String document = table.text(row, "confirmed_by");
+    String cited = table.text(row, "confirmed_by");
+    String document = cited.isEmpty() ? "common practice" : cited;
+    String place = table.text(row, "place");
+    // The place names the document again where other documents follow; once is enough.
+    String locator = place.startsWith(document) ? place.substring(document.length()).strip() : place;
     return new Caution(
         table.text(row, "text"),
-        new SourceRef(document.isEmpty() ? "common practice" : document, table.text(row, "place"), table.provenance(row)));
+        new SourceRef(document, locator.isEmpty() ? "whole document" : locator, table.provenance(row)));
   }
 
   private static Table table() {

@@ -14,7 +14,7 @@ import java.util.Map;
 /** Draws the tolerance zones of a fit to scale about the zero line. */
 final class FitPicture {
   private static final double TOP = 26;
-  private static final double HEIGHT = 130;
+  private static final double HEIGHT = 96;
 
   private final Fit fit;
   private final double highest;
@@ -51,7 +51,7 @@ final class FitPicture {
                 "description", description,
                 "zones", zones,
                 "zero", px(y(0)),
-                "bottom", px(TOP + HEIGHT + 24)));
+                "bottom", px(TOP + HEIGHT + 14)));
     return new Block.Picture(title, description, svg);
   }
 

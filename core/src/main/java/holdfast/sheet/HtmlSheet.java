@@ -42,7 +42,7 @@ final class HtmlSheet {
         groups.add(Map.of("rows", List.copyOf(rows)));
         rows.clear();
       }
-      List<Integer> marks = Sheet.numbersOf(block, numbers);
+      String marks = Sheet.marks(block, numbers);
       if (block instanceof Block.Entry entry) {
         rows.add(Map.of("label", entry.label(), "value", entry.value(), "marks", marks));
       } else if (block instanceof Block.Blank blank) {

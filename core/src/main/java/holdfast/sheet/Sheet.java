@@ -2,10 +2,10 @@ package holdfast.sheet;
 
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.StringJoiner;
 
 /**
  * A sheet for the bench.
@@ -55,9 +55,20 @@ public record Sheet(String title, String subtitle, List<Section> sections, List<
     return HtmlSheet.render(this);
   }
 
-  static List<Integer> numbersOf(Block block, Map<SourceRef, Integer> numbers) {
-    List<Integer> result = new ArrayList<>();
-    block.sources().forEach(source -> result.add(numbers.get(source)));
-    return result.stream().distinct().sorted().toList();
+  /** The numbers of a block's sources, runs drawn together: {@code "3, 9–14"}; empty if it has none. */
+  static String marks(Block block, Map<SourceRef, Integer> numbers) {
+    int[] sorted = block.sources().stream().mapToInt(numbers::get).distinct().sorted().toArray();
+    StringJoiner marks = new StringJoiner(", ");
+    for (int first = 0; first < sorted.length; ) {
+      int last = first;
+      while (last + 1 < sorted.length && sorted[last + 1] == sorted[last] + 1) {
+        last++;
+      }
+      // Two neighbours are no run worth a dash.
+      String run = last == first ? "" : (last == first + 1 ? ", " : "–") + sorted[last];
+      marks.add(sorted[first] + run);
+      first = last + 1;
+    }
+    return marks.toString();
   }
 }

@@ -58,12 +58,8 @@ final class TextSheet {
   }
 
   private String marks(Block block) {
-    List<Integer> marks = Sheet.numbersOf(block, numbers);
-    StringBuilder text = new StringBuilder();
-    for (int mark : marks) {
-      text.append(text.length() == 0 ? " [" : ",").append(mark);
-    }
-    return marks.isEmpty() ? "" : text.append(']').toString();
+    String marks = Sheet.marks(block, numbers);
+    return marks.isEmpty() ? "" : " [" + marks + "]";
   }
 
   /** Breaks at blanks; lines after the first are indented. A word longer than the line stands on its own line, cut. */

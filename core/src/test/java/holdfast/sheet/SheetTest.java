@@ -33,7 +33,7 @@ class SheetTest {
   void textNumbersItsSourcesInOrderOfUse() {
     String text = sheet().text();
     assertTrue(text.contains("Bore                             18.000 mm [1]"), text);
-    assertTrue(text.contains("1 kN [1,2]"), text);
+    assertTrue(text.contains("1 kN [1, 2]"), text);
     assertTrue(text.contains("CAUTION: Keep hands clear. [2]"), text);
     assertTrue(text.contains("[2] Doc B, eq. 2 [memory]"), text);
     assertTrue(text.contains("Zones: bore above stud"), text);

@@ -11,7 +11,7 @@ import java.io.InputStream;
  * {@code locator}, {@code provenance} and {@code disclosed} (why a disagreement stands; empty when agreement is
  * expected) besides its inputs and published values.
  */
-final class Cases {
+public final class Cases {
   private static final TableSet SET =
       TableSet.load(
           path -> {
@@ -25,21 +25,43 @@ final class Cases {
 
   private Cases() {}
 
-  static TableSet set() {
+  /**
+   * All case tables.
+   *
+   * @return the set
+   */
+  public static TableSet set() {
     return SET;
   }
 
-  static Table table(String id) {
+  /**
+   * A case table.
+   *
+   * @param id its id, for example {@code "fits/limit-deviations"}
+   * @return the table
+   */
+  public static Table table(String id) {
     return SET.table(id);
   }
 
-  /** Where the published values of a row stand. */
-  static SourceRef source(Table cases, int row) {
+  /**
+   * Where the published values of a row stand.
+   *
+   * @param cases a case table
+   * @param row row index
+   * @return document, locator and provenance
+   */
+  public static SourceRef source(Table cases, int row) {
     return new SourceRef(cases.text(row, "source"), cases.text(row, "locator"), cases.provenance(row));
   }
 
-  /** Half a unit of the last digit of a number as it was printed: 0.05 for "12.3", 0.5 for "1200". */
-  static double halfLastDigit(String printed) {
+  /**
+   * Half a unit of the last digit of a number as it was printed.
+   *
+   * @param printed the number as printed
+   * @return 0.05 for "12.3", 0.5 for "1200"
+   */
+  public static double halfLastDigit(String printed) {
     int point = printed.indexOf('.');
     int decimals = point < 0 ? 0 : printed.length() - point - 1;
     return 0.5 * Math.pow(10, -decimals);

@@ -1,5 +1,6 @@
 package holdfast.verification;
 
+import holdfast.verification.fits.FitSuites;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,6 +16,7 @@ public final class Suites {
   public static List<Suite> all() {
     List<Suite> suites = new ArrayList<>();
     suites.addAll(List.of(new UnitFactorSuite()));
+    suites.addAll(FitSuites.all());
     return List.copyOf(suites);
   }
 }

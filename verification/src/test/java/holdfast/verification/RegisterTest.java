@@ -21,6 +21,9 @@ class RegisterTest {
   void everyCaseTableLoadsAndCitesKnownDocuments() {
     for (Table cases : Cases.set().all()) {
       assertTrue(cases.size() > 0, cases.descriptor().id() + " has no rows");
+      if (!cases.descriptor().columns().containsKey("source")) {
+        continue; // Reasons that apply to cases found by rule; such a table cites its document once, in its descriptor.
+      }
       for (int row = 0; row < cases.size(); row++) {
         String document = Cases.source(cases, row).document();
         assertTrue(Cases.set().sources().contains(document), cases.address(row) + ": unknown document " + document);

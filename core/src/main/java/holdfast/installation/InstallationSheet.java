@@ -1,0 +1,60 @@
+package holdfast.installation;
+
+import holdfast.sheet.Block;
+import holdfast.sheet.Section;
+import holdfast.sheet.Sheet;
+import holdfast.tables.SourceRef;
+import holdfast.tables.TableSet;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Puts the sheet of a plan together, in the order of the work. */
+final class InstallationSheet {
+  private static final SourceRef DEFERENCE = SourceRef.commonPractice("order of authority on site");
+
+  private InstallationSheet() {}
+
+  static Sheet of(InstallationPlan plan) {
+    List<Section> sections = new ArrayList<>();
+    List<String> stops = Verdict.stops(plan);
+    if (!stops.isEmpty()) {
+      Section.Builder stop = Section.of("Do not install");
+      stops.forEach(reason -> stop.notice(Block.Weight.STOP, reason));
+      sections.add(stop.build());
+    }
+    sections.add(isolate());
+    sections.add(PartsSection.of(plan));
+    sections.add(MeasureSection.of(plan));
+    sections.add(SeatSection.of(plan));
+    sections.add(TightenSection.of(plan));
+    sections.add(LifeSection.of(plan));
+    sections.add(signOff());
+    TableSet tables = TableSet.bundled();
+    return new Sheet(
+        "Installation sheet",
+        plan.job(),
+        sections,
+        List.of("Table set " + tables.version() + ", SHA-256 " + tables.digest()));
+  }
+
+  private static Section isolate() {
+    return Section.of("Isolate and protect")
+        .cautions(Cautions.about("isolate", 1, 4, 5, 7))
+        .cautions(Cautions.about("stored energy", 1))
+        .cautions(Cautions.about("protective equipment", 2))
+        .notice(
+            Block.Weight.ADVICE,
+            "The instructions of the roller's maker, the rules of the site and the judgement of a licensed engineer go before"
+                + " this sheet.",
+            DEFERENCE)
+        .build();
+  }
+
+  private static Section signOff() {
+    return Section.of("Sign-off")
+        .blank("Fitted by, date", "")
+        .blank("Checked by, date", "")
+        .blank("Deviations, concessions", "")
+        .build();
+  }
+}

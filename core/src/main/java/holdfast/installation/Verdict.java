@@ -1,0 +1,66 @@
+package holdfast.installation;
+
+import holdfast.fits.FitKind;
+import holdfast.quantity.OperatingTime;
+import holdfast.quantity.Stress;
+import holdfast.quantity.Torque;
+import holdfast.seats.FitLimits;
+import holdfast.seats.YieldRule;
+import holdfast.threads.TighteningState;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reasons not to install: what the plan's own numbers forbid. */
+final class Verdict {
+  private Verdict() {}
+
+  static List<String> stops(InstallationPlan plan) {
+    List<String> stops = new ArrayList<>();
+    overTorque(plan).ifPresent(stops::add);
+    overstressedStud(plan).ifPresent(stops::add);
+    brokenHousing(plan).ifPresent(stops::add);
+    shortLife(plan).ifPresent(stops::add);
+    return stops;
+  }
+
+  private static Optional<String> shortLife(InstallationPlan plan) {
+    Duty duty = plan.duty();
+    OperatingTime life = plan.life().hours(duty.speed());
+    return life.compareTo(duty.wantedLife()) >= 0
+        ? Optional.empty()
+        : Optional.of(
+            "the life with " + duty.reliability() + " reliability is " + life + ", less than the " + duty.wantedLife()
+                + " wanted: take a larger roller, a lower load or a shorter replacement interval");
+  }
+
+  private static Optional<String> overTorque(InstallationPlan plan) {
+    Torque greatest = plan.nut().greatestTorque();
+    return plan.roller()
+        .statedTorque()
+        .filter(limit -> greatest.compareTo(limit) > 0)
+        .map(limit -> "the wrench may give " + greatest + ", more than the " + limit + " that the roller's maker permits");
+  }
+
+  private static Optional<String> overstressedStud(InstallationPlan plan) {
+    TighteningState state = plan.tightest().greatest();
+    Stress stress = state.combinedStress();
+    return plan.roller()
+        .material()
+        .yieldStrength()
+        .filter(yield -> stress.compareTo(yield) > 0)
+        .map(
+            yield ->
+                "the drilled stud is stressed to " + stress + " while it is tightened, above its yield strength of " + yield);
+  }
+
+  private static Optional<String> brokenHousing(InstallationPlan plan) {
+    if (plan.fit().kind() == FitKind.CLEARANCE) {
+      return Optional.empty();
+    }
+    FitLimits limits = plan.seat().orElseThrow().limits(YieldRule.VON_MISES);
+    return limits.housing().brittle() && limits.housing().exceeded()
+        ? Optional.of("the press fit cracks the " + plan.member().name() + ": " + limits.housing())
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,79 @@
+package holdfast.shell;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+
+/** Entry of the executable jar. */
+public final class Main {
+  private static final String USAGE =
+      """
+      Holdfast
+        java -jar holdfast.jar                      open JShell with the vocabulary imported
+        java -jar holdfast.jar SCRIPT               run a script of JShell lines and end
+        java -jar holdfast.jar sheet [HTML-FILE]    print the installation sheet of the bundled example job,
+                                                    and write its HTML to the file
+        java -jar holdfast.jar version              versions of the code and of the table set
+      Lines piped in are run like a script.""";
+
+  private Main() {}
+
+  /**
+   * Runs the command line.
+   *
+   * @param args see the usage text
+   * @throws Exception if JShell cannot be started
+   */
+  public static void main(String[] args) throws Exception {
+    // The console may not be UTF-8; the sheet and its symbols are.
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+    PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+    System.setOut(out);
+    System.setErr(err);
+    System.exit(run(args, out, err));
+  }
+
+  private static int run(String[] args, PrintStream out, PrintStream err) throws Exception {
+    if (args.length == 0) {
+      if (Terminal.interactive()) {
+        Interactive.open(out);
+        return 0;
+      }
+      return Script.run(new String(System.in.readAllBytes(), StandardCharsets.UTF_8), "standard input", out, err);
+    }
+    switch (args[0]) {
+      case "sheet" -> {
+        return SheetCommand.run(args, out, err);
+      }
+      case "version" -> {
+        out.println(Versions.text());
+        return 0;
+      }
+      case "help", "-h", "--help" -> {
+        out.println(USAGE);
+        return 0;
+      }
+      default -> {
+        return script(args, out, err);
+      }
+    }
+  }
+
+  private static int script(String[] args, PrintStream out, PrintStream err) throws IOException {
+    if (args.length > 1) {
+      err.println("one script at a time; given: " + String.join(" ", args));
+      err.println(USAGE);
+      return 2;
+    }
+    try {
+      return Script.run(Files.readString(Path.of(args[0])), args[0], out, err);
+    } catch (NoSuchFileException e) {
+      err.println("no script '" + args[0] + "'");
+      err.println(USAGE);
+      return 2;
+    }
+  }
+}

@@ -1,0 +1,24 @@
+package holdfast.shell;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/** The imports with which JShell and scripts start. */
+final class Vocabulary {
+  private Vocabulary() {}
+
+  static String text() {
+    try (InputStream in = Vocabulary.class.getResourceAsStream("/holdfast/shell/vocabulary.jsh")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The class path of this program, for the compiler inside JShell. */
+  static String classPath() {
+    return System.getProperty("java.class.path");
+  }
+}

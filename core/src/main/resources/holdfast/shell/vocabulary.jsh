@@ -1,0 +1,13 @@
+import static holdfast.quantity.KnownUnits.*;
+import static holdfast.quantity.Units.*;
+import holdfast.bearings.*;
+import holdfast.fits.*;
+import holdfast.installation.*;
+import holdfast.quantity.*;
+import holdfast.seats.*;
+import holdfast.sheet.*;
+import holdfast.tables.*;
+import holdfast.threads.*;
+import holdfast.trace.*;
+import java.nio.file.*;
+import java.util.*;

@@ -1,0 +1,93 @@
+package holdfast.verification.fits;
+
+import holdfast.fits.Fit;
+import holdfast.fits.LimitDeviations;
+import holdfast.fits.TolerancedSize;
+import holdfast.quantity.KnownUnits;
+import holdfast.quantity.Length;
+import holdfast.tables.SourceRef;
+import holdfast.tables.Table;
+import holdfast.verification.Cases;
+import holdfast.verification.Comparison;
+import holdfast.verification.Evidence;
+import holdfast.verification.Suite;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** Printed fits: limits of both parts, greatest and least clearance, kind. */
+final class FitExampleSuite implements Suite {
+  private static final Map<String, Function<Fit, Length>> VALUES =
+      Map.of(
+          "hole_upper", fit -> fit.hole().upper(),
+          "hole_lower", fit -> fit.hole().lower(),
+          "shaft_upper", fit -> fit.shaft().upper(),
+          "shaft_lower", fit -> fit.shaft().lower(),
+          "max_clearance", Fit::maximumClearance,
+          "min_clearance", Fit::minimumClearance);
+
+  @Override
+  public String id() {
+    return "fits/fit-examples";
+  }
+
+  @Override
+  public String title() {
+    return "Fits: limits of both parts, clearances and kind against printed fits";
+  }
+
+  @Override
+  public List<String> calculations() {
+    return List.of("holdfast.fits.Fit#of", "holdfast.fits.Fit", "holdfast.fits.LimitDeviationsKernel");
+  }
+
+  @Override
+  public List<Comparison> run() {
+    Table cases = Cases.table("fits/fit-examples");
+    List<Comparison> result = new ArrayList<>();
+    for (int row = 0; row < cases.size(); row++) {
+      SourceRef source = Cases.source(cases, row);
+      Evidence evidence = Evidence.valueOf(cases.text(row, "evidence"));
+      Length size = new Length(cases.number(row, cases.has(row, "nominal_mm") ? "nominal_mm" : "up_to_mm"));
+      Fit fit = Fit.of(part(cases, row, size, "hole", source), part(cases, row, size, "shaft", source));
+      String name = cases.text(row, "nominal_mm") + range(cases, row) + " " + fit.designation();
+      for (String column : List.of("hole_upper", "hole_lower", "shaft_upper", "shaft_lower", "max_clearance", "min_clearance")) {
+        boolean given = !column.contains("clearance") && !cases.has(row, column.substring(0, column.indexOf('_')) + "_class");
+        if (cases.has(row, column) && !given) {
+          // Rounded to a hundredth of a micrometre: the difference of two lengths in mm carries binary noise.
+          double computed = Math.rint(VALUES.get(column).apply(fit).in(KnownUnits.UM) * 100) / 100;
+          result.add(
+              Sizes.exact(
+                  name + ", " + column.replace('_', ' '),
+                  source,
+                  evidence,
+                  cases.text(row, "disclosed"),
+                  cases.number(row, column),
+                  computed));
+        }
+      }
+      if (cases.has(row, "max_clearance") && cases.has(row, "min_clearance")) {
+        result.add(
+            Comparison.of(name + ", kind", source, evidence)
+                .disclosed(cases.text(row, "disclosed"))
+                .words(cases.text(row, "kind") + " fit", fit.kind().toString()));
+      }
+    }
+    return result;
+  }
+
+  private static String range(Table cases, int row) {
+    return cases.has(row, "over_mm") ? "over " + cases.text(row, "over_mm") + " up to " + cases.text(row, "up_to_mm") : "";
+  }
+
+  private static TolerancedSize part(Table cases, int row, Length size, String part, SourceRef source) {
+    if (cases.has(row, part + "_class")) {
+      return TolerancedSize.of(size, cases.text(row, part + "_class"));
+    }
+    LimitDeviations printed =
+        new LimitDeviations(
+            KnownUnits.UM.of(cases.number(row, part + "_lower")), KnownUnits.UM.of(cases.number(row, part + "_upper")));
+    return TolerancedSize.given(size, printed, part.equals("hole") ? "bearing bore" : "bearing outside diameter", source);
+  }
+}

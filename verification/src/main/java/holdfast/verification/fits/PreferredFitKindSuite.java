@@ -1,0 +1,77 @@
+package holdfast.verification.fits;
+
+import holdfast.fits.Fit;
+import holdfast.fits.FitKind;
+import holdfast.fits.ToleranceClass;
+import holdfast.quantity.Length;
+import holdfast.tables.Provenance;
+import holdfast.tables.SourceRef;
+import holdfast.tables.Table;
+import holdfast.tables.TableSet;
+import holdfast.verification.Cases;
+import holdfast.verification.Comparison;
+import holdfast.verification.Evidence;
+import holdfast.verification.Suite;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Kind of each preferred fit against the kinds it has over all size ranges up to 500 mm. */
+final class PreferredFitKindSuite implements Suite {
+  @Override
+  public String id() {
+    return "fits/preferred-fit-kinds";
+  }
+
+  @Override
+  public String title() {
+    return "Kind of the preferred fits, over 1 up to 500 mm";
+  }
+
+  @Override
+  public List<String> calculations() {
+    return List.of("holdfast.fits.Fit#kind");
+  }
+
+  @Override
+  public List<Comparison> run() {
+    Table cases = Cases.table("fits/preferred-fit-kinds");
+    List<Comparison> result = new ArrayList<>();
+    for (int row = 0; row < cases.size(); row++) {
+      SourceRef source = Cases.source(cases, row);
+      Evidence evidence = Evidence.RECOMBINED;
+      if (source.provenance() == Provenance.MEMORY) {
+        evidence = Evidence.RECALLED;
+      } else if (source.document().startsWith("ANSI")) {
+        evidence = Evidence.PRINT;
+      }
+      result.add(
+          Comparison.of(cases.text(row, "fit") + ", " + cases.text(row, "basis") + " basis", source, evidence)
+              .disclosed(cases.text(row, "disclosed"))
+              .words(cases.text(row, "kind") + " fit", kinds(cases.text(row, "fit"))));
+    }
+    return result;
+  }
+
+  /** One kind, or several joined by "or" if it changes with the size. */
+  private static String kinds(String fit) {
+    Set<FitKind> kinds = EnumSet.noneOf(FitKind.class);
+    Table ranges = TableSet.bundled().table("fits/iso-286-1/2010/shaft-deviations-k-to-zc");
+    String[] classes = fit.split("/", -1);
+    for (int row = 0; row < ranges.size(); row++) {
+      Length size = new Length(ranges.number(row, "up_to_mm"));
+      // Letter s has a row for each of the finest size ranges.
+      if (ranges.text(row, "letter").equals("s") && size.mm() <= 500 && defined(classes, size)) {
+        kinds.add(Fit.of(size, fit).kind());
+      }
+    }
+    return kinds.stream().map(FitKind::toString).collect(Collectors.joining(" or "));
+  }
+
+  private static boolean defined(String[] classes, Length size) {
+    return ToleranceClass.of(classes[0]).isDefinedFor(size)
+        && ToleranceClass.of(classes[1]).isDefinedFor(size);
+  }
+}
