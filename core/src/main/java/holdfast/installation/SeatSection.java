@@ -65,6 +65,6 @@ final class SeatSection {
 
   private static String tilt(InstallationPlan plan) {
     double mrad = 1000 * plan.greatestClearance().mm() / plan.member().seatLength().mm();
-    return "up to " + Numbers.significant(mrad, 2) + " mrad";
+    return "up to " + Numbers.significant(mrad, 3) + " mrad";
   }
 }

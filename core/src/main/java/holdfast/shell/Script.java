@@ -113,12 +113,12 @@ final class Script {
     return String.valueOf(exception.getMessage());
   }
 
-  /** JShell puts strings in quotes; a script prints them as they are. */
+  /** JShell quotes and escapes strings; a script prints them as they are. */
   private static String plain(String value) {
     if (value.length() < 2 || !value.startsWith("\"") || !value.endsWith("\"")) {
       return value;
     }
-    return value.substring(1, value.length() - 1);
+    return value.substring(1, value.length() - 1).translateEscapes();
   }
 
   private void fail(String source, String why) {
