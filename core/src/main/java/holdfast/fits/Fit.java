@@ -175,6 +175,16 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
     return FitKind.of(minimumClearance(), maximumClearance());
   }
 
+  /**
+   * The fit of the same letters and grades on the other basis: P7/h6 for H7/p6.
+   *
+   * @return both fits, with the change of the clearances
+   * @throws InputException if the fit is not of ISO 286, is on no basis or on both, or the other class is not defined
+   */
+  public BasisChange onOtherBasis() {
+    return BasisChange.of(this);
+  }
+
   /** The cells used for hole and shaft, then greatest and, as the last step, least clearance. */
   @Override
   public Derivation explain() {
@@ -216,6 +226,7 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
   /** For example {@code "25 H7/p6: interference fit, 1 µm … 35 µm interference"}. */
   @Override
   public String toString() {
-    return name() + ": " + kind() + ", " + FitText.clearances(this);
+    return name() + ": " + kind() + ", "
+        + FitText.clearances(minimumClearance(), maximumClearance(), hole.origin().inInches());
   }
 }

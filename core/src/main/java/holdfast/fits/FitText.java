@@ -41,14 +41,11 @@ final class FitText {
   }
 
   /** The span of clearance or interference of a fit, the smaller amount first; of an inch fit in inches and µm. */
-  static String clearances(Fit fit) {
-    boolean inches = fit.hole().origin().inInches();
-    Length loose = fit.maximumClearance();
-    Length tight = fit.minimumClearance();
-    return switch (fit.kind()) {
-      case CLEARANCE -> span(tight, "", loose, "clearance", inches);
-      case INTERFERENCE -> span(loose, "", tight, "interference", inches);
-      case TRANSITION -> span(tight, " interference", loose, "clearance", inches);
+  static String clearances(Length least, Length greatest, boolean inches) {
+    return switch (FitKind.of(least, greatest)) {
+      case CLEARANCE -> span(least, "", greatest, "clearance", inches);
+      case INTERFERENCE -> span(greatest, "", least, "interference", inches);
+      case TRANSITION -> span(least, " interference", greatest, "clearance", inches);
     };
   }
 

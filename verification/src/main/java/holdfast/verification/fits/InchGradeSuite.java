@@ -7,14 +7,11 @@ import holdfast.fits.TolerancedSize;
 import holdfast.quantity.Length;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
-import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
 import holdfast.verification.Suite;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /** The tolerance of each hole and shaft against the grade that its zone names: two tables printed apart must agree. */
 final class InchGradeSuite implements Suite {
@@ -37,25 +34,19 @@ final class InchGradeSuite implements Suite {
 
   @Override
   public List<Comparison> run() {
-    Table differences = Cases.table("fits/inch-grade-differences");
-    Set<Integer> unused = new HashSet<>();
-    for (int row = 0; row < differences.size(); row++) {
-      unused.add(row);
-    }
+    ListedDifferences differences = new ListedDifferences("fits/inch-grade-differences");
     List<Comparison> result = new ArrayList<>();
     for (Table table : InchCases.fits()) {
       for (int row = 0; row < table.size(); row++) {
         InchFitClass fitClass = InchCases.fitClass(table, row);
         Fit fit = InchCases.fit(table, row);
-        add(result, table, row, differences, unused, "hole", fitClass.holeZone(), fit.hole());
+        add(result, table, row, differences, "hole", fitClass.holeZone(), fit.hole());
         if (!fitClass.shaftZone().isEmpty()) {
-          add(result, table, row, differences, unused, "shaft", fitClass.shaftZone(), fit.shaft());
+          add(result, table, row, differences, "shaft", fitClass.shaftZone(), fit.shaft());
         }
       }
     }
-    if (!unused.isEmpty()) {
-      throw new IllegalStateException("a listed difference is of no row: " + differences.address(unused.iterator().next()));
-    }
+    differences.requireAllUsed();
     return result;
   }
 
@@ -63,23 +54,21 @@ final class InchGradeSuite implements Suite {
       List<Comparison> result,
       Table table,
       int row,
-      Table differences,
-      Set<Integer> unused,
+      ListedDifferences differences,
       String part,
       String zone,
       TolerancedSize size) {
-    int listed =
-        differences.find(
+    String reason =
+        differences.reason(
             "class", table.text(row, "class"), "part", part, "over_in", table.text(row, "over_in"),
             "up_to_in", table.text(row, "up_to_in"));
-    unused.remove(listed);
     Length grade = AnsiGrade.of(Integer.parseInt(zone.replaceAll("\\D", ""))).tolerance(InchCases.upTo(table, row));
     result.add(
         InchCases.exact(
             "tolerance of the " + part + " " + zone + ": " + table.address(row),
             RULE,
             Evidence.RECONSTRUCTION,
-            listed < 0 ? "" : differences.text(listed, "disclosed"),
+            reason,
             InchCases.toleranceThou(size),
             grade));
   }

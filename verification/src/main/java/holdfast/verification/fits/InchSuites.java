@@ -19,6 +19,7 @@ public final class InchSuites {
         new InchClearanceSuite(),
         new InchLimitDeviationSuite(),
         new InchGradeSuite(),
+        new InchLetterSuite(),
         new InchForceFitSuite());
   }
 }

@@ -1,0 +1,145 @@
+package holdfast.fits;
+
+import holdfast.quantity.Check;
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.special.Erf;
+
+/**
+ * Distribution of the difference of two independent sizes, each normal or uniform, in closed form. The difference is
+ * given by its mean and by the standard deviation and shape of both sizes; all lengths in one unit, any. A standard
+ * deviation may be 0: the size is then fixed. Thread-safe.
+ */
+@Source(
+    document = "derivation",
+    locator = "convolution of two independent normal or uniform distributions",
+    provenance = Provenance.DERIVED)
+public final class ClearanceDistributionKernel {
+  private static final double SQRT_2 = Math.sqrt(2);
+  private static final double SQRT_3 = Math.sqrt(3);
+  private static final double INV_SQRT_2_PI = 1 / Math.sqrt(2 * Math.PI);
+  private static final NormalDistribution STANDARD_NORMAL = new NormalDistribution(null, 0, 1);
+  /** Below this ratio of half width to standard deviation the uniform part only adds its variance. */
+  private static final double NARROW = 1e-3;
+
+  private ClearanceDistributionKernel() {}
+
+  /**
+   * Probability that the difference does not exceed a value.
+   *
+   * @param x the value
+   * @param mean mean of the difference
+   * @param deviation1 standard deviation of the first size, 0 or more
+   * @param normal1 whether the first size is normal; uniform otherwise
+   * @param deviation2 standard deviation of the second size, 0 or more
+   * @param normal2 whether the second size is normal; uniform otherwise
+   * @return probability from 0 to 1
+   * @throws holdfast.quantity.InputException if an argument is not finite or a deviation negative
+   */
+  public static double probability(
+      double x, double mean, double deviation1, boolean normal1, double deviation2, boolean normal2) {
+    Check.finite(x, "clearance", "");
+    Check.finite(mean, "mean clearance", "");
+    Check.notNegative(deviation1, "standard deviation of the hole", "", "it is the root of a variance");
+    Check.notNegative(deviation2, "standard deviation of the shaft", "", "it is the root of a variance");
+    double z = x - mean;
+    if (normal1 && normal2) {
+      return normal(z, Math.hypot(deviation1, deviation2));
+    }
+    if (!normal1 && !normal2) {
+      return trapezoid(z, SQRT_3 * deviation1, SQRT_3 * deviation2);
+    }
+    return normal1 ? mixed(z, deviation1, SQRT_3 * deviation2) : mixed(z, deviation2, SQRT_3 * deviation1);
+  }
+
+  /**
+   * Value that the difference does not exceed with a probability.
+   *
+   * @param p the probability, over 0 and under 1
+   * @param mean mean of the difference
+   * @param deviation1 standard deviation of the first size, 0 or more
+   * @param normal1 whether the first size is normal; uniform otherwise
+   * @param deviation2 standard deviation of the second size, 0 or more
+   * @param normal2 whether the second size is normal; uniform otherwise
+   * @return the quantile
+   * @throws holdfast.quantity.InputException if p is not within 0 and 1, an argument not finite or a deviation negative
+   */
+  public static double quantile(
+      double p, double mean, double deviation1, boolean normal1, double deviation2, boolean normal2) {
+    Check.within(p, 1e-300, 1 - 1e-16, "probability p", "", "over 0 and under 1");
+    Check.finite(mean, "mean clearance", "");
+    Check.notNegative(deviation1, "standard deviation of the hole", "", "it is the root of a variance");
+    Check.notNegative(deviation2, "standard deviation of the shaft", "", "it is the root of a variance");
+    double spread = Math.hypot(deviation1, deviation2);
+    if (spread == 0) {
+      return mean;
+    }
+    if (normal1 && normal2) {
+      return mean + spread * STANDARD_NORMAL.inverseCumulativeProbability(p);
+    }
+    // The tails are not longer than those of the normal part beyond the ends of the uniform part.
+    double reach =
+        SQRT_3 * (deviation1 + deviation2)
+            + Math.max(deviation1, deviation2) * (1 + Math.abs(STANDARD_NORMAL.inverseCumulativeProbability(p)));
+    BrentSolver solver = new BrentSolver(1e-14, 1e-13 * spread, 1e-16);
+    double z =
+        solver.solve(500, t -> probability(t, 0, deviation1, normal1, deviation2, normal2) - p, -reach, reach);
+    return mean + z;
+  }
+
+  private static double normal(double z, double deviation) {
+    if (deviation == 0) {
+      return z < 0 ? 0 : 1;
+    }
+    return 0.5 * Erf.erfc(-z / (deviation * SQRT_2));
+  }
+
+  /** Sum of two uniform variables of mean 0 and half widths a and b. */
+  private static double trapezoid(double z, double a, double b) {
+    double wide = Math.max(a, b);
+    double narrow = Math.min(a, b);
+    if (wide == 0) {
+      return z < 0 ? 0 : 1;
+    }
+    double below = z + wide + narrow;
+    if (below <= 0) {
+      return 0;
+    }
+    if (z >= wide + narrow) {
+      return 1;
+    }
+    if (narrow > 0 && z < narrow - wide) {
+      return below * below / (8 * wide * narrow);
+    }
+    if (narrow > 0 && z > wide - narrow) {
+      double above = wide + narrow - z;
+      return 1 - above * above / (8 * wide * narrow);
+    }
+    return (z + wide) / (2 * wide);
+  }
+
+  /** Sum of a normal variable and a uniform one of half width a, both of mean 0. */
+  private static double mixed(double z, double deviation, double a) {
+    if (deviation == 0) {
+      return trapezoid(z, a, 0);
+    }
+    if (a < NARROW * deviation) {
+      // The next cumulant is of the fourth order in a / deviation; the difference quotient would lose more digits.
+      return normal(z, Math.sqrt(deviation * deviation + a * a / 3));
+    }
+    double high = (z + a) / deviation;
+    double low = (z - a) / deviation;
+    // Taken on the side where both terms are small, so that tails keep their digits.
+    if (z > 0) {
+      return 1 - deviation / (2 * a) * (primitive(-low) - primitive(-high));
+    }
+    return deviation / (2 * a) * (primitive(high) - primitive(low));
+  }
+
+  /** Integral of the standard normal distribution function up to t. */
+  private static double primitive(double t) {
+    return t * 0.5 * Erf.erfc(-t / SQRT_2) + INV_SQRT_2_PI * Math.exp(-0.5 * t * t);
+  }
+}
