@@ -26,7 +26,8 @@ final class InchLetterSuite implements Suite {
       Map.of(
           "g", InchFitClass.RC1, "f", InchFitClass.RC3, "e", InchFitClass.RC6, "d", InchFitClass.RC7,
           "c", InchFitClass.RC8, "k", InchFitClass.LT4, "n", InchFitClass.LT5);
-  private static final SourceRef RULE = SourceRef.derived("one letter is one deviation in one size range; tolerance of the grade");
+  private static final SourceRef RULE =
+      SourceRef.derived("one letter is one deviation in one size range; tolerance of the grade");
 
   @Override
   public String id() {
@@ -96,7 +97,8 @@ final class InchLetterSuite implements Suite {
   }
 
   private static String text(Length holeLower, Length holeUpper, Length shaftLower, Length shaftUpper) {
-    return "hole " + thou(holeLower) + " to " + thou(holeUpper) + ", shaft " + thou(shaftLower) + " to " + thou(shaftUpper) + " thou";
+    String hole = "hole " + thou(holeLower) + " to " + thou(holeUpper);
+    return hole + ", shaft " + thou(shaftLower) + " to " + thou(shaftUpper) + " thou";
   }
 
   /** Table values have two decimals. */
