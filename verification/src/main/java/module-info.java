@@ -6,6 +6,7 @@ module holdfast.verification {
 
   exports holdfast.verification;
   exports holdfast.verification.fits;
+  exports holdfast.verification.seats;
 
   // The report's template reads the records of the view.
   opens holdfast.verification to

@@ -23,7 +23,7 @@ public record CriticalStress(Place place, Length radius, Stress radial, Stress h
     STUD_JOINT("stud at the joint"),
     /** Housing at the joint: its bore. */
     HOUSING_BORE("bore of the housing"),
-    /** Outside of the housing. */
+    /** Outside of the housing, at its point nearest to the bore. */
     HOUSING_OUTSIDE("outside of the housing");
 
     private final String label;

@@ -61,34 +61,39 @@ public record FitLimits(YieldRule rule, Stress greatestPressure, PartLimit stud,
 
   static FitLimits of(InterferenceFit fit, YieldRule rule) {
     double p = fit.pressure().greatest().base();
-    double joint = fit.interference().joint().mm();
-    return new FitLimits(
-        rule, new Stress(p), stud(fit, rule, p, joint), housing(fit, rule, p, fit.housing().shape().hoopFactor(joint)));
+    return new FitLimits(rule, new Stress(p), stud(fit, rule, p), housing(fit, rule, p));
   }
 
-  private static PartLimit stud(InterferenceFit fit, YieldRule rule, double p, double joint) {
+  static PartLimit stud(InterferenceFit fit, YieldRule rule, double p) {
     Material material = fit.stud().material();
     if (material.yieldStrength().isEmpty()) {
       return new PartLimit("yield strength of " + material.name() + " unknown", Double.NaN, Double.NaN, false);
     }
     double limit =
-        ElasticLimitKernel.studPressure(rule, material.yieldStrength().get().base(), fit.stud().hole().mm() / joint);
+        ElasticLimitKernel.studPressure(
+            rule, material.yieldStrength().get().base(), fit.stud().hole().mm() / fit.interference().joint().mm());
     return new PartLimit(rule.toString(), limit, limit / p, false);
   }
 
-  private static PartLimit housing(InterferenceFit fit, YieldRule rule, double p, double hoopFactor) {
+  static PartLimit housing(InterferenceFit fit, YieldRule rule, double p) {
     Material material = fit.housing().material();
+    double joint = fit.interference().joint().mm();
+    double hoop = fit.housing().shape().hoopFactor(joint);
+    double outline = fit.housing().shape().outlineFactor(joint);
     if (material.brittle()) {
       if (material.tensileStrength().isEmpty()) {
         return new PartLimit("tensile strength of " + material.name() + " unknown", Double.NaN, Double.NaN, true);
       }
-      double limit = ElasticLimitKernel.brittleHousingPressure(material.tensileStrength().get().base(), hoopFactor);
+      // Near an edge the outline can be stressed higher than the bore.
+      double limit =
+          ElasticLimitKernel.brittleHousingPressure(material.tensileStrength().get().base(), Math.max(hoop, outline));
       return new PartLimit("greatest principal stress", limit, limit / p, true);
     }
     if (material.yieldStrength().isEmpty()) {
       return new PartLimit("yield strength of " + material.name() + " unknown", Double.NaN, Double.NaN, false);
     }
-    double limit = ElasticLimitKernel.housingPressure(rule, material.yieldStrength().get().base(), hoopFactor);
+    double yield = material.yieldStrength().get().base();
+    double limit = Math.min(ElasticLimitKernel.housingPressure(rule, yield, hoop), outline == 0 ? yield : yield / outline);
     return new PartLimit(rule.toString(), limit, limit / p, false);
   }
 

@@ -22,14 +22,16 @@ final class FitStresses {
             ThickRingKernel.hoopStress(a, a, r, 0, pressure));
     CriticalStress studJoint =
         stress(Place.STUD_JOINT, r, -pressure, ThickRingKernel.hoopStress(r, a, r, 0, pressure));
-    // At the bore the shape decides; outside only a ring has one radius.
+    // At bore and outline the shape decides.
     CriticalStress bore = stress(Place.HOUSING_BORE, r, -pressure, shape.hoopFactor(joint) * pressure);
-    if (shape.kind() != HousingShape.Kind.RING) {
+    if (shape.kind() == HousingShape.Kind.WIDE) {
       return List.of(inside, studJoint, bore);
     }
-    double b = shape.size().mm() / 2;
     return List.of(
-        inside, studJoint, bore, stress(Place.HOUSING_OUTSIDE, b, 0, ThickRingKernel.hoopStress(b, r, b, pressure, 0)));
+        inside,
+        studJoint,
+        bore,
+        stress(Place.HOUSING_OUTSIDE, shape.outlineRadius(), 0, shape.outlineFactor(joint) * pressure));
   }
 
   private static CriticalStress stress(Place place, double radius, double radial, double hoop) {

@@ -15,6 +15,7 @@ final class FitWarnings {
   static List<Warning> of(InterferenceFit fit) {
     List<Warning> warnings = new ArrayList<>();
     grip(fit, warnings);
+    warnings.addAll(fit.housing().shape().warnings(fit.interference().joint()));
     FitLimits limits = fit.limits(YieldRule.VON_MISES);
     part("stud", limits.stud(), limits, warnings);
     part("housing", limits.housing(), limits, warnings);

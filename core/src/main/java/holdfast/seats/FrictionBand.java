@@ -57,6 +57,16 @@ public record FrictionBand(double least, double greatest, SourceRef source) impl
     return new FrictionBand(0.15, 0.20, SourceRef.published("shrink fit slides", "usual range of the friction factor"));
   }
 
+  /**
+   * Scatter of published tests of press and shrink fits of steel in steel, dry to lubricated.
+   *
+   * @param torsional whether the joint slips round or along
+   * @return 0.05 to 0.33 round, 0.03 to 0.33 along; recalled and doubtful
+   */
+  public static FrictionBand testScatter(boolean torsional) {
+    return new FrictionBand(torsional ? 0.05 : 0.03, 0.33, SourceRef.memory("Baugher 1931", "tests of press and shrink fits"));
+  }
+
   @Override
   public String toString() {
     return Numbers.significant(least, 3) + " … " + Numbers.significant(greatest, 3);

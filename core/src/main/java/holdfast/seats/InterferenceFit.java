@@ -5,6 +5,7 @@ import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
+import holdfast.quantity.RotationalSpeed;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Temperature;
 import holdfast.trace.Derivation;
@@ -16,7 +17,7 @@ import java.util.Objects;
 
 /**
  * An interference fit of a stud in a housing: what the interference does to both parts, what it takes to join them and
- * what it holds. Elastic, plane stress; an elastic-plastic fit takes over where the housing yields.
+ * what it holds. Elastic, plane stress; {@link ElasticPlasticFit} takes over where the housing yields.
  *
  * @param stud the inner part
  * @param housing the outer part
@@ -139,6 +140,51 @@ public record InterferenceFit(
    */
   public FitLimits limits(YieldRule rule) {
     return FitLimits.of(this, rule);
+  }
+
+  /**
+   * The fit with a housing that may yield.
+   *
+   * @param rule Tresca or modified shear stress
+   * @return plastic zone and pressure at the greatest effective interference
+   * @throws holdfast.quantity.InputException if the housing is brittle, its yield strength unknown, or the rule von Mises
+   */
+  public ElasticPlasticFit elasticPlastic(YieldRule rule) {
+    return ElasticPlasticFit.of(this, rule);
+  }
+
+  /**
+   * The fit at work, standing still.
+   *
+   * @param studTemperature temperature of the stud
+   * @param housingTemperature temperature of the housing
+   * @return interference and pressure at these temperatures
+   */
+  public ServiceState atWork(Temperature studTemperature, Temperature housingTemperature) {
+    return ServiceState.of(this, studTemperature, housingTemperature, new RotationalSpeed(0));
+  }
+
+  /**
+   * The fit at work with both parts turning together.
+   *
+   * @param studTemperature temperature of the stud
+   * @param housingTemperature temperature of the housing
+   * @param speed speed
+   * @return interference and pressure at these temperatures and speed
+   * @throws holdfast.quantity.InputException if a density is unknown or the housing has no end
+   */
+  public ServiceState atWork(Temperature studTemperature, Temperature housingTemperature, RotationalSpeed speed) {
+    return ServiceState.of(this, studTemperature, housingTemperature, speed);
+  }
+
+  /**
+   * What the joint holds at 20 °C, standing still.
+   *
+   * @param adhesion band of adhesion when slipping
+   * @return forces and torques
+   */
+  public Holding holding(FrictionBand adhesion) {
+    return new Holding(pressure(), interference.joint(), length, adhesion);
   }
 
   /**

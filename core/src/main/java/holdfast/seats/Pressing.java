@@ -1,7 +1,11 @@
 package holdfast.seats;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Force;
+import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
+import holdfast.quantity.OperatingTime;
+import holdfast.quantity.Speed;
 import holdfast.quantity.Work;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Caution;
@@ -43,12 +47,53 @@ public record Pressing(InterferenceFit fit, FrictionBand friction, Band<Force> p
   }
 
   /**
+   * Force after part of the stroke.
+   *
+   * @param joined length already joined, from 0 to the joint length
+   * @return the band, in proportion to the length
+   * @throws holdfast.quantity.InputException if the length is out of range
+   */
+  public Band<Force> at(Length joined) {
+    double share =
+        Check.within(joined.mm(), 0, fit.length().mm(), "length already joined", "mm", "part of the joint length")
+            / fit.length().mm();
+    return new Band<>(pressIn.least().times(share), pressIn.greatest().times(share));
+  }
+
+  /**
+   * Length of the chamfer on the edge that goes in first, at about 5° (recalled from DIN 7190-1).
+   *
+   * @return about the cube root of the joint diameter in mm
+   */
+  public Length chamfer() {
+    return new Length(SeatGeometryKernel.chamferLength(fit.interference().joint().mm()));
+  }
+
+  /**
+   * Greatest speed of pressing (recalled from DIN 7190-1).
+   *
+   * @return 50 mm/s
+   */
+  public Speed greatestSpeed() {
+    return new Speed(50);
+  }
+
+  /**
+   * Rest before the full load may come on a pressed joint (recalled from DIN 7190-1).
+   *
+   * @return 24 h
+   */
+  public OperatingTime restBeforeLoad() {
+    return new OperatingTime(24);
+  }
+
+  /**
    * What can hurt while pressing.
    *
    * @return the cautions
    */
   public List<Caution> cautions() {
-    return SeatCautions.PRESSING;
+    return SeatCautions.pressing();
   }
 
   /** Derivation of the greatest force. */

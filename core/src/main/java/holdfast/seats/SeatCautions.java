@@ -1,44 +1,51 @@
 package holdfast.seats;
 
 import holdfast.tables.SourceRef;
+import holdfast.tables.Table;
+import holdfast.tables.TableSet;
 import holdfast.trace.Caution;
+import java.util.ArrayList;
 import java.util.List;
 
-/** Cautions for joining studs and housings. They point to the rules that govern; they do not replace them. */
+/** Cautions for joining studs and housings, from the table of cautions, with what governs above all of them first. */
 final class SeatCautions {
-  private static final SourceRef RULES =
-      SourceRef.commonPractice(
-          "instructions of the makers of machine and press, local safety rules and licensed practice govern");
-
-  static final List<Caution> PRESSING =
-      List.of(
-          caution(
-              "Isolate, lock and support the machine member before work; a press stores energy: stand clear of the line of "
-                  + "force."),
-          caution("Wear eye protection; hardened parts can splinter. Do not strike hardened parts with a hardened hammer."),
-          caution(
-              "Press on the part that carries the fit, in line with the bore, never through a bearing; stop if the force rises "
-                  + "above the band."));
-
-  static final List<Caution> HEATING =
-      List.of(
-          caution("Hot parts burn: wear gloves and face protection, keep others away, and mark hot parts."),
-          caution(
-              "No open flame near oil, grease, solvents or sealed spaces; vapours ignite and closed spaces burst. Ventilate."),
-          caution("Never heat above the ceiling given: seals, grease, temper and coatings suffer before it shows."));
-
-  static final List<Caution> COOLING =
-      List.of(
-          caution(
-              "Dry ice and liquid nitrogen displace the air that you breathe: ventilate, never work in pits or closed rooms."),
-          caution(
-              "They cause burns by cold: insulated gloves and face protection; trained staff only, with the supplier's "
-                  + "instructions."),
-          caution("Cold steel is brittle: do not strike it. Never close a vessel that holds a cold liquid or dry ice."));
+  private static final Caution GOVERNS =
+      new Caution(
+          "The instructions of the makers of machine, press and heater, local safety rules and licensed practice govern; "
+              + "computed forces and temperatures do not replace them.",
+          SourceRef.commonPractice("order of rules on the bench"));
+  private static final Caution BRITTLE =
+      new Caution(
+          "Cold steel and iron are brittle: do not strike a chilled part.",
+          SourceRef.commonPractice("parts chilled in dry ice or liquid nitrogen"));
 
   private SeatCautions() {}
 
-  private static Caution caution(String text) {
-    return new Caution(text, RULES);
+  static List<Caution> pressing() {
+    return about("stored energy", "protective equipment", "press", "drive");
+  }
+
+  static List<Caution> heatingAndCooling() {
+    List<Caution> cautions = new ArrayList<>(about("protective equipment", "heat", "cool"));
+    cautions.add(BRITTLE);
+    return List.copyOf(cautions);
+  }
+
+  private static List<Caution> about(String... topics) {
+    Table table = TableSet.bundled().table("installation/cautions/cautions");
+    List<Caution> cautions = new ArrayList<>();
+    cautions.add(GOVERNS);
+    for (String topic : topics) {
+      for (int row = 0; row < table.size(); row++) {
+        if (table.text(row, "topic").equals(topic)) {
+          String document = table.text(row, "confirmed_by");
+          SourceRef source =
+              new SourceRef(
+                  document.isEmpty() ? "common practice" : document, table.text(row, "place"), table.provenance(row));
+          cautions.add(new Caution(table.text(row, "text"), source));
+        }
+      }
+    }
+    return List.copyOf(cautions);
   }
 }

@@ -108,9 +108,7 @@ public record ThermalAssembly(
    * @return the cautions
    */
   public List<Caution> cautions() {
-    List<Caution> cautions = new ArrayList<>(SeatCautions.HEATING);
-    cautions.addAll(SeatCautions.COOLING);
-    return List.copyOf(cautions);
+    return SeatCautions.heatingAndCooling();
   }
 
   /** Derivation of the temperature of the housing. */
@@ -194,7 +192,7 @@ public record ThermalAssembly(
   }
 
   private static double interferenceAtRoom(InterferenceFit fit, Temperature room) {
-    return ThermalFitKernel.interferenceAt(
+    return ThermalSeatKernel.interferenceAt(
         fit.interference().greatest().mm(),
         fit.interference().joint().mm(),
         fit.stud().material().thermalExpansion().base(),
@@ -213,7 +211,7 @@ public record ThermalAssembly(
   public static final class Builder {
     private final InterferenceFit fit;
     private final List<TemperatureCeiling> ceilings = new ArrayList<>();
-    private Temperature room = new Temperature(ThermalFitKernel.REFERENCE);
+    private Temperature room = new Temperature(ThermalSeatKernel.REFERENCE);
     private Temperature studTemperature;
     private Temperature studFloor = new Temperature(NITROGEN);
     private Length clearance;
@@ -296,7 +294,7 @@ public record ThermalAssembly(
       double interference = Math.max(0, atRoom);
       double gap = Math.max(0, clearance.mm() + Math.min(0, atRoom));
       double housing =
-          ThermalFitKernel.housingTemperature(
+          ThermalSeatKernel.housingTemperature(
               interference,
               gap,
               joint,
@@ -305,7 +303,7 @@ public record ThermalAssembly(
               room.celsius(),
               stud.celsius());
       double cold =
-          ThermalFitKernel.studTemperature(
+          ThermalSeatKernel.studTemperature(
               interference, gap, joint, studExpansion(fit, room, new Temperature(NITROGEN)), room.celsius());
       // A cold stud may clear a housing that is not heated at all.
       Temperature needed = new Temperature(Math.max(housing, room.celsius()));

@@ -12,7 +12,7 @@ import holdfast.tables.Source;
  * the housing ({@link Double#POSITIVE_INFINITY}: wide plate). A single ring has inner radius a and outer radius b.
  *
  * <p>Validity: elastic, equal length of both parts, free axial sliding. Where one part is longer the pressure rises
- * towards the ends of the shorter one; see EndEffect.
+ * towards the ends of the shorter one; see {@link EndEffect}.
  */
 @Source(document = "Boresi & Schmidt", locator = "chapter 11, thick-wall cylinders")
 @Source(document = "thick cylinder notes", locator = "interference of two cylinders")
@@ -123,9 +123,9 @@ public final class ThickRingKernel {
   }
 
   /**
-   * Joint pressure of two parts by their own diameters: {@code p = (D_I - D_B)/(D_I·K_I + D_B·K_A)}, each compliance
-   * taken with its own part's diameter. It differs from {@link #pressure} only where the interference is no longer
-   * small against the wall.
+   * Joint pressure on the bore for two parts by their own diameters, {@code p = (D_I - D_B)/(D_B·(K_I + K_A))}, each
+   * compliance taken with its own part's diameter. The radial force is common, so the pressure on the stud is
+   * {@code p·D_B/D_I}. It differs from {@link #pressure} only where the interference is no longer small against the wall.
    *
    * @param studDiameter outside diameter D_I of the free stud in mm
    * @param boreDiameter bore D_B of the free housing in mm
@@ -139,7 +139,9 @@ public final class ThickRingKernel {
    * @throws InputException for a clearance, or as {@link #pressure} does
    */
   @Source(
-      document = "derivation", locator = "displacements of both free parts add to the overlap", provenance = Provenance.DERIVED)
+      document = "derivation",
+      locator = "common radial force; displacements of both free parts add to the overlap",
+      provenance = Provenance.DERIVED)
   public static double pressureOfParts(
       double studDiameter,
       double boreDiameter,
@@ -153,8 +155,9 @@ public final class ThickRingKernel {
     Check.within(
         studDiameter, boreDiameter, 2 * boreDiameter, "stud diameter", "mm", "the stud is not smaller than its bore");
     return (studDiameter - boreDiameter)
-        / (studDiameter * innerCompliance(hole, studDiameter, innerModulus, innerPoisson)
-            + boreDiameter * outerCompliance(boreDiameter, outside, outerModulus, outerPoisson));
+        / boreDiameter
+        / (innerCompliance(hole, studDiameter, innerModulus, innerPoisson)
+            + outerCompliance(boreDiameter, outside, outerModulus, outerPoisson));
   }
 
   /**
@@ -225,6 +228,29 @@ public final class ThickRingKernel {
   public static double hoopStress(double r, double inner, double outer, double innerPressure, double outerPressure) {
     checkRing(r, inner, outer, innerPressure, outerPressure);
     return mean(inner, outer, innerPressure, outerPressure) + swing(r, inner, outer, innerPressure, outerPressure);
+  }
+
+  /**
+   * Outer radius of a ring whose hoop stress at the bore reaches a limit under a pressure inside,
+   * {@code a·√((σ+p)/(σ-p))}.
+   *
+   * @param inner inner radius a in mm, over 0
+   * @param innerPressure pressure p inside in MPa, 0 or more
+   * @param hoopLimit greatest hoop stress σ in MPa, over p
+   * @return outer radius in mm
+   * @throws InputException if a value is out of range; no wall is thick enough for a limit that is not over the pressure
+   */
+  public static double outerRadiusForHoop(double inner, double innerPressure, double hoopLimit) {
+    Check.positive(inner, "inner radius", "mm", RING);
+    Check.notNegative(innerPressure, "pressure inside", "MPa", "a pressure");
+    if (!(hoopLimit > innerPressure && hoopLimit < Double.POSITIVE_INFINITY)) {
+      throw new InputException(
+          "hoop stress limit",
+          Numbers.shortest(hoopLimit) + " MPa",
+          "over the pressure " + Numbers.shortest(innerPressure) + " MPa",
+          "even an endless wall carries the pressure as hoop stress at its bore");
+    }
+    return inner * Math.sqrt((hoopLimit + innerPressure) / (hoopLimit - innerPressure));
   }
 
   /**

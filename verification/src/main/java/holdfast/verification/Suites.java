@@ -2,6 +2,7 @@ package holdfast.verification;
 
 import holdfast.verification.fits.FitSuites;
 import holdfast.verification.fits.InchSuites;
+import holdfast.verification.seats.SeatSuites;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,6 +20,7 @@ public final class Suites {
     suites.addAll(List.of(new UnitFactorSuite()));
     suites.addAll(FitSuites.all());
     suites.addAll(InchSuites.all());
+    suites.addAll(SeatSuites.all());
     return List.copyOf(suites);
   }
 }

@@ -13,13 +13,13 @@ import holdfast.tables.Source;
 @Source(document = "DIN 7190-1:2017", locator = "assembly temperatures", provenance = Provenance.MEMORY)
 @Source(document = "Boresi & Schmidt", locator = "example 11.3, assembly temperature")
 @Source(document = "derivation", locator = "free thermal expansion of both parts", provenance = Provenance.DERIVED)
-public final class ThermalFitKernel {
+public final class ThermalSeatKernel {
   /** Reference temperature of sizes (ISO 1) in °C. */
   public static final double REFERENCE = 20;
 
   private static final double ABSOLUTE_ZERO = -273.15;
 
-  private ThermalFitKernel() {}
+  private ThermalSeatKernel() {}
 
   /**
    * Temperature of the housing at which it slips over the stud with a given clearance:

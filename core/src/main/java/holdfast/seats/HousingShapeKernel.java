@@ -1,0 +1,180 @@
+package holdfast.seats;
+
+import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
+import holdfast.quantity.Numbers;
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
+import holdfast.tables.Table;
+import holdfast.tables.TableSet;
+
+/**
+ * Housings that are no concentric ring: a bore near the straight edge of a wide plate, and a bore in the middle of a
+ * square block. Sizes are ratios: x is the distance from the centre of the bore to the nearest outline over the bore
+ * diameter (edge distance e/d, or half side w/2d). Stresses are over the joint pressure.
+ *
+ * <p>Valid from x = 0.75; the finite elements reach to x = 3, beyond which the last ratio is kept: there the housing
+ * differs from a wide plate by less than 5 %.
+ */
+public final class HousingShapeKernel {
+  /** Least ratio for which there are results. */
+  public static final double LEAST = 0.75;
+  /** Greatest ratio for which there are results. */
+  public static final double GREATEST = 3;
+
+  private static final Data EDGE = Data.read("edge");
+  private static final Data SQUARE = Data.read("square");
+
+  private HousingShapeKernel() {}
+
+  /**
+   * Outside diameter, over the bore diameter, of the ring whose bore grows under pressure as that near an edge. Linear
+   * between the finite-element results in the ratio to 2x.
+   *
+   * @param x edge distance over bore diameter, 0.75 or more
+   * @return ratio of the equivalent ring; greater than 2x, for the plate helps on the other side
+   * @throws InputException under 0.75
+   */
+  @Source(
+      document = "plane-stress housing models",
+      locator = "edge, equivalent ring",
+      provenance = Provenance.REFERENCE_COMPUTATION)
+  public static double edgeEquivalent(double x) {
+    return 2 * check(x, "edge distance") * EDGE.at(EDGE.equivalentOverSize, x);
+  }
+
+  /**
+   * Greatest hoop stress at a bore near an edge, {@code (4x²+1)/(4x²-1)}: that of a ring of outside diameter 2e.
+   *
+   * @param x edge distance over bore diameter, 0.75 or more
+   * @return stress over pressure
+   * @throws InputException under 0.75
+   */
+  @Source(document = "Jeffery 1920", locator = "hole under pressure near a straight edge", provenance = Provenance.MEMORY)
+  public static double edgeHoop(double x) {
+    double q = 4 * check(x, "edge distance") * x;
+    return (q + 1) / (q - 1);
+  }
+
+  /**
+   * Stress along a straight edge at its point nearest to the bore, {@code 4/(4x²-1)}. It exceeds the hoop stress at the
+   * bore where x is under 0.866.
+   *
+   * @param x edge distance over bore diameter, 0.75 or more
+   * @return stress over pressure
+   * @throws InputException under 0.75
+   */
+  @Source(document = "Jeffery 1920", locator = "hole under pressure near a straight edge", provenance = Provenance.MEMORY)
+  public static double edgeOutline(double x) {
+    return 4 / (4 * check(x, "edge distance") * x - 1);
+  }
+
+  /**
+   * Outside diameter, over the bore diameter, of the ring whose bore grows under pressure as that of a square block.
+   *
+   * @param x half side over bore diameter, 0.75 or more
+   * @return ratio of the equivalent ring
+   * @throws InputException under 0.75
+   */
+  @Source(
+      document = "plane-stress housing models",
+      locator = "square, equivalent ring",
+      provenance = Provenance.REFERENCE_COMPUTATION)
+  public static double squareEquivalent(double x) {
+    return 2 * check(x, "half side") * SQUARE.at(SQUARE.equivalentOverSize, x);
+  }
+
+  /**
+   * Greatest hoop stress at the bore of a square block, on the diagonal: the finite-element results over those of a ring
+   * of outside diameter w, linear between.
+   *
+   * @param x half side over bore diameter, 0.75 or more
+   * @return stress over pressure
+   * @throws InputException under 0.75
+   */
+  @Source(
+      document = "plane-stress housing models",
+      locator = "square, greatest hoop stress",
+      provenance = Provenance.REFERENCE_COMPUTATION)
+  public static double squareHoop(double x) {
+    check(x, "half side");
+    return edgeHoop(x) * SQUARE.at(SQUARE.hoopOverRing, x);
+  }
+
+  /**
+   * Stress along the side of a square block at its middle: the finite-element results over {@link #edgeOutline}, linear
+   * between.
+   *
+   * @param x half side over bore diameter, 0.75 or more
+   * @return stress over pressure
+   * @throws InputException under 0.75
+   */
+  @Source(
+      document = "plane-stress housing models",
+      locator = "square, stress at the middle of a side",
+      provenance = Provenance.REFERENCE_COMPUTATION)
+  public static double squareOutline(double x) {
+    check(x, "half side");
+    return edgeOutline(x) * SQUARE.at(SQUARE.outlineOverEdge, x);
+  }
+
+  private static double check(double x, String parameter) {
+    Check.finite(x, parameter + " over bore diameter", "");
+    if (x < LEAST) {
+      throw new InputException(
+          parameter + " over bore diameter",
+          Numbers.significant(x, 4),
+          "0.75 or more",
+          "a thinner wall has no result here; compute it with finite elements");
+    }
+    return x;
+  }
+
+  /** Results of one kind of model as ratios that vary slowly. */
+  private static final class Data {
+    final double[] x;
+    final double[] equivalentOverSize;
+    final double[] hoopOverRing;
+    final double[] outlineOverEdge;
+
+    Data(int size) {
+      x = new double[size];
+      equivalentOverSize = new double[size];
+      hoopOverRing = new double[size];
+      outlineOverEdge = new double[size];
+    }
+
+    static Data read(String kind) {
+      Table table = TableSet.bundled().table("seats/finite-elements/2.20/housing-shapes");
+      int count = 0;
+      for (int row = 0; row < table.size(); row++) {
+        count += table.text(row, "kind").equals(kind) ? 1 : 0;
+      }
+      Data data = new Data(count);
+      int i = 0;
+      for (int row = 0; row < table.size(); row++) {
+        if (table.text(row, "kind").equals(kind)) {
+          double x = table.number(row, "half_size");
+          data.x[i] = x;
+          data.equivalentOverSize[i] = table.number(row, "equivalent_diameter") / (2 * x);
+          data.hoopOverRing[i] = table.number(row, "greatest_hoop") / edgeHoop(x);
+          data.outlineOverEdge[i] = table.number(row, "outline_stress") / edgeOutline(x);
+          i++;
+        }
+      }
+      return data;
+    }
+
+    double at(double[] y, double at) {
+      int last = x.length - 1;
+      if (at >= x[last]) {
+        return y[last];
+      }
+      int i = 0;
+      while (at >= x[i + 1]) {
+        i++;
+      }
+      return y[i] + (y[i + 1] - y[i]) * (at - x[i]) / (x[i + 1] - x[i]);
+    }
+  }
+}

@@ -1,0 +1,143 @@
+package holdfast.seats;
+
+import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
+import holdfast.quantity.Numbers;
+import holdfast.tables.Source;
+
+/**
+ * Fits whose two parts turn together: growth by centrifugal load, plane stress. Diameters in mm, densities in kg/m³,
+ * moduli in MPa, speed in rpm. A stud that stands still, as under a track roller, does not need this.
+ */
+@Source(document = "Ugural & Fenster", locator = "example 8.4, rotation of a shrink fit")
+public final class RotationKernel {
+  /** rpm to rad/s. */
+  private static final double OMEGA = Math.PI / 30;
+  /** kg/m³ · (mm/s)² to MPa: 1e-3² m²/mm² and 1e-6 MPa/Pa. */
+  private static final double TO_MPA = 1e-12;
+
+  private RotationKernel() {}
+
+  /**
+   * Growth of the bore of a turning ring, {@code 2u = ρω²·D/(4E)·((3+ν)·c² + (1-ν)·b²)} with radii b of the joint and c
+   * outside.
+   *
+   * @param joint joint diameter D
+   * @param outside outside diameter, over D and finite
+   * @param density ρ, over 0
+   * @param modulus E
+   * @param poisson ν
+   * @param speed speed, any sign
+   * @return growth of the diameter in mm
+   * @throws InputException if a value is out of range
+   */
+  public static double boreGrowth(
+      double joint, double outside, double density, double modulus, double poisson, double speed) {
+    return joint * boreHoop(joint, outside, density, poisson, speed) / checked(modulus, poisson, "housing");
+  }
+
+  /**
+   * Growth of a turning stud at the joint, {@code 2u = ρω²·D/(4E)·((3+ν)·a² + (1-ν)·b²)} with radii a of the hole and b
+   * of the joint.
+   *
+   * @param joint joint diameter D
+   * @param hole hole of the stud, 0 to less than D
+   * @param density ρ, over 0
+   * @param modulus E
+   * @param poisson ν
+   * @param speed speed, any sign
+   * @return growth of the diameter in mm
+   * @throws InputException if a value is out of range
+   */
+  public static double studGrowth(double joint, double hole, double density, double modulus, double poisson, double speed) {
+    ThickRingKernel.checkHole(hole, joint);
+    checked(modulus, poisson, "stud");
+    double a = hole / 2;
+    double b = joint / 2;
+    return joint * rim(density, speed) * ((3 + poisson) * a * a + (1 - poisson) * b * b) / (4 * modulus);
+  }
+
+  /**
+   * Hoop stress at the bore of a turning ring without pressure, {@code ρω²/4·((3+ν)·c² + (1-ν)·b²)}.
+   *
+   * @param joint joint diameter D
+   * @param outside outside diameter, over D and finite
+   * @param density ρ, over 0
+   * @param poisson ν
+   * @param speed speed, any sign
+   * @return stress in MPa
+   * @throws InputException if a value is out of range
+   */
+  public static double boreHoop(double joint, double outside, double density, double poisson, double speed) {
+    checkTurning(joint, outside);
+    checked(1, poisson, "housing");
+    double b = joint / 2;
+    double c = outside / 2;
+    return rim(density, speed) * ((3 + poisson) * c * c + (1 - poisson) * b * b) / 4;
+  }
+
+  /**
+   * Interference lost at speed: growth of the bore less growth of the stud.
+   *
+   * @param joint joint diameter D
+   * @param hole hole of the stud, 0 to less than D
+   * @param outside outside diameter of the housing, over D and finite
+   * @param innerDensity ρ of the stud
+   * @param innerModulus E of the stud
+   * @param innerPoisson ν of the stud
+   * @param outerDensity ρ of the housing
+   * @param outerModulus E of the housing
+   * @param outerPoisson ν of the housing
+   * @param speed speed, any sign
+   * @return diametral loss in mm; negative if the stud grows more
+   * @throws InputException if a value is out of range
+   */
+  public static double interferenceLoss(
+      double joint,
+      double hole,
+      double outside,
+      double innerDensity,
+      double innerModulus,
+      double innerPoisson,
+      double outerDensity,
+      double outerModulus,
+      double outerPoisson,
+      double speed) {
+    return boreGrowth(joint, outside, outerDensity, outerModulus, outerPoisson, speed)
+        - studGrowth(joint, hole, innerDensity, innerModulus, innerPoisson, speed);
+  }
+
+  /**
+   * Speed at which an interference is gone. The loss grows with the square of the speed.
+   *
+   * @param interference effective interference at standstill in mm, 0 or more
+   * @param lossAtOneRpm {@link #interferenceLoss} at 1 rpm in mm
+   * @return speed in rpm; infinite if nothing is lost
+   * @throws InputException if the interference is negative
+   */
+  public static double lossSpeed(double interference, double lossAtOneRpm) {
+    Check.notNegative(interference, "interference", "mm", "a clearance has nothing to lose");
+    Check.finite(lossAtOneRpm, "loss at 1 rpm", "mm");
+    return lossAtOneRpm <= 0 ? Double.POSITIVE_INFINITY : Math.sqrt(interference / lossAtOneRpm);
+  }
+
+  private static double rim(double density, double speed) {
+    Check.positive(density, "density", "kg/m³", "a part has mass");
+    Check.within(speed, -1e6, 1e6, "speed", "rpm", "no fit turns faster");
+    double omega = speed * OMEGA;
+    return density * omega * omega * TO_MPA;
+  }
+
+  private static double checked(double modulus, double poisson, String part) {
+    ThickRingKernel.checkElastic(modulus, poisson, part);
+    return modulus;
+  }
+
+  private static void checkTurning(double joint, double outside) {
+    ThickRingKernel.checkOutside(joint, outside);
+    if (Double.isInfinite(outside)) {
+      throw new InputException(
+          "outside diameter of the housing", Numbers.shortest(outside), "finite", "a plate without end cannot turn");
+    }
+  }
+}

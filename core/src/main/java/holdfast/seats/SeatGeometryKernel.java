@@ -1,0 +1,109 @@
+package holdfast.seats;
+
+import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
+import holdfast.quantity.Numbers;
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
+
+/** Chamfers and engagement of a seat, and the angles at which a stud can stand in it. Lengths in mm, angles in rad. */
+public final class SeatGeometryKernel {
+  private SeatGeometryKernel() {}
+
+  /**
+   * Length of the press-fit chamfer, about the cube root of the joint diameter in mm, at about 5°.
+   *
+   * @param joint joint diameter D, over 0
+   * @return length along the axis in mm
+   * @throws InputException if the diameter is out of range
+   */
+  @Source(document = "DIN 7190-1:2017", locator = "chamfer of pressed parts", provenance = Provenance.MEMORY)
+  public static double chamferLength(double joint) {
+    return Math.cbrt(Check.positive(joint, "joint diameter", "mm", "a joint has a size"));
+  }
+
+  /**
+   * Length over which stud and bore really touch.
+   *
+   * @param length length of the bore covered by the stud, over 0
+   * @param studChamfer length of the chamfers of the stud within it, 0 or more
+   * @param boreChamfer length of the chamfers of the bore within it, 0 or more
+   * @return engaged length, over 0
+   * @throws InputException if the chamfers leave nothing
+   */
+  @Source(document = "derivation", locator = "chamfered length carries no pressure", provenance = Provenance.DERIVED)
+  public static double engagedLength(double length, double studChamfer, double boreChamfer) {
+    Check.positive(length, "joint length", "mm", "a joint has a length");
+    Check.notNegative(studChamfer, "chamfer of the stud", "mm", "a length");
+    Check.notNegative(boreChamfer, "chamfer of the bore", "mm", "a length");
+    double engaged = length - studChamfer - boreChamfer;
+    if (!(engaged > 0)) {
+      throw new InputException(
+          "chamfers",
+          Numbers.shortest(studChamfer + boreChamfer) + " mm",
+          "less than the joint length " + Numbers.shortest(length) + " mm",
+          "something must be left to touch");
+    }
+    return engaged;
+  }
+
+  /**
+   * Greatest tilt of a stud in a bore with clearance: it touches both mouths,
+   * {@code L·sin φ + d·cos φ = D}; to first order {@code φ = s/L}.
+   *
+   * @param clearance diametral clearance s = D - d, 0 or more
+   * @param stud stud diameter d, over 0
+   * @param engagement engaged length L, over 0
+   * @return φ in rad
+   * @throws InputException if a value is out of range, or the engagement is too short to stop the stud
+   */
+  @Source(document = "derivation", locator = "a rectangle d by L turned in a gap D", provenance = Provenance.DERIVED)
+  public static double clearanceTilt(double clearance, double stud, double engagement) {
+    Check.notNegative(clearance, "clearance", "mm", "a stud that interferes does not tilt freely");
+    Check.positive(stud, "stud diameter", "mm", "a stud has a size");
+    Check.positive(engagement, "engaged length", "mm", "a seat has a length");
+    double root = engagement * engagement - (2 * stud + clearance) * clearance;
+    if (!(root >= 0)) {
+      throw new InputException(
+          "engaged length",
+          Numbers.shortest(engagement) + " mm",
+          "at least " + Numbers.significant(Math.sqrt((2 * stud + clearance) * clearance), 4) + " mm",
+          "a shorter seat with this clearance does not stop the stud");
+    }
+    // Half-angle tangent of the exact equation; no difference of near numbers.
+    return 2 * Math.atan(clearance / (engagement + Math.sqrt(root)));
+  }
+
+  /**
+   * Tilt of a face that is out of square, {@code atan(t/D_F)}.
+   *
+   * @param runout axial run-out t over the face, 0 or more
+   * @param faceDiameter diameter D_F over which it is measured, over 0
+   * @return angle in rad
+   * @throws InputException if a value is out of range
+   */
+  @Source(
+      document = "derivation", locator = "a flat face leans by its run-out over its diameter", provenance = Provenance.DERIVED)
+  public static double faceTilt(double runout, double faceDiameter) {
+    Check.notNegative(runout, "run-out of the face", "mm", "a run-out has no sign");
+    Check.positive(faceDiameter, "diameter of the face", "mm", "a face has a size");
+    return Math.atan(runout / faceDiameter);
+  }
+
+  /**
+   * Sideways shift of a point outside of the seat by tilt about the far mouth, {@code (a + L)·sin φ}.
+   *
+   * @param tilt φ in rad, from 0 to π/2
+   * @param distance distance a of the point from the near mouth, 0 or more
+   * @param engagement engaged length L, over 0
+   * @return shift in mm
+   * @throws InputException if a value is out of range
+   */
+  @Source(document = "derivation", locator = "rotation about the contact at the far mouth", provenance = Provenance.DERIVED)
+  public static double shift(double tilt, double distance, double engagement) {
+    Check.within(tilt, 0, Math.PI / 2, "tilt", "rad", "an angle of a stud in its seat");
+    Check.notNegative(distance, "distance from the mouth", "mm", "outside of the seat");
+    Check.positive(engagement, "engaged length", "mm", "a seat has a length");
+    return (distance + engagement) * Math.sin(tilt);
+  }
+}

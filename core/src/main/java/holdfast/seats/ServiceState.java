@@ -1,0 +1,211 @@
+package holdfast.seats;
+
+import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
+import holdfast.quantity.RotationalSpeed;
+import holdfast.quantity.Stress;
+import holdfast.quantity.Temperature;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A fit at work: interference and pressure at the temperatures of its parts and, if both turn together, at speed. Elastic
+ * constants are those at room temperature.
+ *
+ * @param fit the fit
+ * @param studTemperature temperature of the stud
+ * @param housingTemperature temperature of the housing
+ * @param speed speed of both parts together; 0 for a stud that stands still
+ * @param interference interference at work before smoothing; negative is clearance
+ * @param pressure joint pressure; 0 where nothing is left
+ */
+public record ServiceState(
+    InterferenceFit fit,
+    Temperature studTemperature,
+    Temperature housingTemperature,
+    RotationalSpeed speed,
+    Band<Length> interference,
+    Band<Stress> pressure)
+    implements Traced, Serializable {
+  private static final SourceRef THERMAL = SourceRef.derived("free thermal expansion of both parts");
+  /** Above this temperature moduli and strengths of common metals fall noticeably. */
+  private static final double WARM = 150;
+
+  static ServiceState of(InterferenceFit fit, Temperature stud, Temperature housing, RotationalSpeed speed) {
+    double loss = speed.rpm() == 0 ? 0 : rotationLoss(fit, speed.rpm());
+    double least = atTemperature(fit, fit.interference().least().mm(), stud, housing) - loss;
+    double greatest = atTemperature(fit, fit.interference().greatest().mm(), stud, housing) - loss;
+    return new ServiceState(
+        fit,
+        stud,
+        housing,
+        speed,
+        new Band<>(new Length(least), new Length(greatest)),
+        new Band<>(
+            new Stress(fit.pressure(fit.effective(least))), new Stress(fit.pressure(fit.effective(greatest)))));
+  }
+
+  /**
+   * Common temperature of both parts at which the loosest pair loses its effective interference, at standstill.
+   *
+   * @return the temperature: above 20 °C if the housing grows more than the stud, below if less; empty if it is never
+   *     reached or the loosest pair has no effective interference at 20 °C
+   */
+  public Optional<Temperature> lossTemperature() {
+    double effective = fit.effectiveInterference().least().mm();
+    if (effective == 0) {
+      return Optional.empty();
+    }
+    double loss =
+        ThermalSeatKernel.lossTemperature(
+            effective,
+            fit.interference().joint().mm(),
+            fit.stud().material().thermalExpansion().base(),
+            fit.housing().material().thermalExpansion().base());
+    return loss < -273.15 || Double.isInfinite(loss) ? Optional.empty() : Optional.of(new Temperature(loss));
+  }
+
+  /**
+   * Stresses at every critical radius at the greatest pressure, without those of rotation itself.
+   *
+   * @return the places from the axis outwards
+   */
+  public List<CriticalStress> stresses() {
+    return FitStresses.at(fit, pressure.greatest().base());
+  }
+
+  /**
+   * Hoop stress at the housing bore by rotation alone.
+   *
+   * @return stress to be added to that of the pressure; 0 at standstill
+   */
+  public Stress rotationHoop() {
+    if (speed.rpm() == 0) {
+      return new Stress(0);
+    }
+    double joint = fit.interference().joint().mm();
+    Material o = fit.housing().material();
+    return new Stress(
+        RotationKernel.boreHoop(
+            joint, fit.housing().shape().pressureDiameter(joint), density(o), o.poissonRatio(), speed.rpm()));
+  }
+
+  /**
+   * What the joint holds at work.
+   *
+   * @param adhesion band of adhesion when slipping
+   * @return forces and torques
+   */
+  public Holding holding(FrictionBand adhesion) {
+    return new Holding(pressure, fit.interference().joint(), fit.length(), adhesion);
+  }
+
+  /** Derivation of the least pressure at work. */
+  @Override
+  public Derivation explain() {
+    Derivation.Builder steps = Derivation.of("Least joint pressure at work");
+    steps.step(
+        "U(θ)",
+        "least interference at work",
+        "U + D·(α_I·(θ_I - 20) - α_A·(θ_A - 20))" + (speed.rpm() == 0 ? "" : " - loss at speed"),
+        interference.least().mm() * 1000,
+        "µm",
+        THERMAL,
+        "U = " + fit.interference().least(),
+        "θ_I = " + studTemperature,
+        "θ_A = " + housingTemperature);
+    if (speed.rpm() != 0) {
+      steps.step(
+          "ΔU",
+          "loss at speed, taken off above",
+          "2·(u_A - u_I), centrifugal growth of bore and stud",
+          rotationLoss(fit, speed.rpm()) * 1000,
+          "µm",
+          SourceRef.published("Ugural & Fenster", "example 8.4, rotation of a shrink fit"),
+          "n = " + speed);
+    }
+    steps.step(
+        "p",
+        "least joint pressure",
+        "max(0, U(θ) - G)/(D·(K_I + K_A))",
+        pressure.least().base(),
+        "MPa",
+        SourceRef.published("Boresi & Schmidt", "chapter 11, thick-wall cylinders"),
+        "G = " + fit.smoothingLoss());
+    return steps.build();
+  }
+
+  @Override
+  public List<Warning> warnings() {
+    List<Warning> warnings = new ArrayList<>();
+    if (pressure.greatest().base() == 0) {
+      warnings.add(new Warning("loose-at-work", "no pair of the fit keeps any grip at work", THERMAL));
+    } else if (pressure.least().base() == 0) {
+      warnings.add(new Warning("loosest-pair-loose-at-work", "the loosest pair has no grip at work", THERMAL));
+    }
+    FitLimits.PartLimit limit = FitLimits.housing(fit, YieldRule.VON_MISES, pressure.greatest().base());
+    if (limit.exceeded()) {
+      warnings.add(new Warning("housing-limit-at-work", "the housing is beyond its limit at work: " + limit, THERMAL));
+    }
+    if (Math.max(studTemperature.celsius(), housingTemperature.celsius()) > WARM) {
+      warnings.add(
+          new Warning(
+              "warm",
+              "above 150 °C moduli and strengths fall; state a material with its values at temperature",
+              SourceRef.commonPractice("room-temperature values hold up to about 150 °C, less for aluminium")));
+    }
+    return List.copyOf(warnings);
+  }
+
+  @Override
+  public String toString() {
+    return "stud at "
+        + studTemperature
+        + ", housing at "
+        + housingTemperature
+        + ": interference "
+        + interference
+        + ", pressure "
+        + pressure;
+  }
+
+  private static double atTemperature(InterferenceFit fit, double u, Temperature stud, Temperature housing) {
+    return ThermalSeatKernel.interferenceAt(
+        u,
+        fit.interference().joint().mm(),
+        fit.stud().material().thermalExpansion().base(),
+        stud.celsius(),
+        fit.housing().material().thermalExpansion().base(),
+        housing.celsius());
+  }
+
+  private static double rotationLoss(InterferenceFit fit, double rpm) {
+    double joint = fit.interference().joint().mm();
+    Material i = fit.stud().material();
+    Material o = fit.housing().material();
+    return RotationKernel.interferenceLoss(
+        joint,
+        fit.stud().hole().mm(),
+        fit.housing().shape().pressureDiameter(joint),
+        density(i),
+        i.elasticModulus().base(),
+        i.poissonRatio(),
+        density(o),
+        o.elasticModulus().base(),
+        o.poissonRatio(),
+        rpm);
+  }
+
+  private static double density(Material material) {
+    return material
+        .density()
+        .orElseThrow(
+            () -> new InputException("density of " + material.name(), "unknown", "stated", "rotation acts on mass"));
+  }
+}

@@ -1,0 +1,88 @@
+package holdfast.seats;
+
+import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
+import holdfast.tables.SourceRef;
+import holdfast.tables.Table;
+import holdfast.tables.TableSet;
+import java.util.Optional;
+
+/**
+ * Roughness of a surface by grade, process or seat. No exact relation between Ra and Rz exists; the values of Rz are
+ * approximate companions.
+ *
+ * @param name grade, process or seat
+ * @param ra arithmetical mean deviation Ra
+ * @param rz greatest height of the profile Rz; empty if not stated
+ * @param source where the values come from
+ */
+public record SurfaceRoughness(String name, Band<Length> ra, Optional<Band<Length>> rz, SourceRef source) {
+  private static final Table GRADES = TableSet.bundled().table("seats/iso-1302/1992/roughness-grades");
+  private static final Table OTHERS = TableSet.bundled().table("seats/collected/2026/surface-roughness");
+
+  /**
+   * A roughness grade.
+   *
+   * @param grade {@code "N1"} to {@code "N12"}
+   * @return the roughness
+   * @throws InputException for another text
+   */
+  public static SurfaceRoughness ofGrade(String grade) {
+    int row = GRADES.find("grade", grade.strip());
+    if (row < 0) {
+      throw new InputException("roughness grade", "'" + grade + "'", "N1 to N12", "ISO 1302 has no other grades");
+    }
+    Length ra = micrometres(GRADES.number(row, "ra"));
+    Band<Length> rz = new Band<>(micrometres(GRADES.number(row, "rz_least")), micrometres(GRADES.number(row, "rz_greatest")));
+    return new SurfaceRoughness(grade.strip(), new Band<>(ra, ra), Optional.of(rz), GRADES.descriptor().source());
+  }
+
+  /**
+   * The usual range of a process.
+   *
+   * @param process for example {@code "reaming"} or {@code "cylindrical grinding"}
+   * @return the roughness
+   * @throws InputException if the table does not hold it
+   */
+  public static SurfaceRoughness ofProcess(String process) {
+    return other("process", process);
+  }
+
+  /**
+   * Guidance for a seat.
+   *
+   * @param seat for example {@code "shaft or stud seat IT6"} or {@code "housing bore IT7"}
+   * @return the roughness
+   * @throws InputException if the table does not hold it
+   */
+  public static SurfaceRoughness ofSeat(String seat) {
+    return other("seat", seat);
+  }
+
+  private static SurfaceRoughness other(String kind, String item) {
+    int row = OTHERS.find("kind", kind, "item", item.strip());
+    if (row < 0) {
+      StringBuilder known = new StringBuilder();
+      for (int i = 0; i < OTHERS.size(); i++) {
+        if (OTHERS.text(i, "kind").equals(kind)) {
+          known.append(known.length() == 0 ? "" : ", ").append(OTHERS.text(i, "item"));
+        }
+      }
+      throw new InputException(kind, "'" + item + "'", "one of: " + known, "the table of roughness does not hold it");
+    }
+    Optional<Band<Length>> rz =
+        OTHERS.has(row, "rz_least")
+            ? Optional.of(
+                new Band<>(micrometres(OTHERS.number(row, "rz_least")), micrometres(OTHERS.number(row, "rz_greatest"))))
+            : Optional.empty();
+    return new SurfaceRoughness(
+        item.strip(),
+        new Band<>(micrometres(OTHERS.number(row, "ra_least")), micrometres(OTHERS.number(row, "ra_greatest"))),
+        rz,
+        new SourceRef(OTHERS.text(row, "source"), OTHERS.text(row, "locator"), OTHERS.provenance(row)));
+  }
+
+  private static Length micrometres(double value) {
+    return new Length(value / 1000);
+  }
+}

@@ -1,0 +1,115 @@
+package holdfast.verification.seats;
+
+import holdfast.seats.RotationKernel;
+import holdfast.seats.ThickRingKernel;
+import holdfast.tables.Table;
+import holdfast.verification.Cases;
+import holdfast.verification.Comparison;
+import holdfast.verification.Evidence;
+import holdfast.verification.Suite;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Shrink fits, compound cylinders and a turning shrink fit: textbook examples. */
+final class ShrinkFitSuite implements Suite {
+  @Override
+  public String id() {
+    return "seats/fit-examples";
+  }
+
+  @Override
+  public String title() {
+    return "Interference fits: pressure, stresses, interference and rotation against worked examples";
+  }
+
+  @Override
+  public List<String> calculations() {
+    return List.of(
+        "holdfast.seats.ThickRingKernel", "holdfast.seats.RotationKernel", "holdfast.seats.InterferenceFit#pressure");
+  }
+
+  @Override
+  public List<Comparison> run() {
+    Table cases = Cases.table("seats/fit-examples");
+    List<Comparison> result = new ArrayList<>();
+    for (int row = 0; row < cases.size(); row++) {
+      result.add(
+          Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.WORKED_EXAMPLE)
+              .disclosed(cases.text(row, "disclosed"))
+              .numbers(
+                  cases.number(row, "published"),
+                  computed(new Row(cases, row)),
+                  Cases.halfLastDigit(cases.text(row, "published")),
+                  cases.text(row, "unit"),
+                  "half a unit of the last printed digit"));
+    }
+    return result;
+  }
+
+  private static double computed(Row c) {
+    double a = c.get("hole") / 2;
+    double r = c.get("joint") / 2;
+    double b = c.get("outside") / 2;
+    double inside = c.or("inner_pressure", 0);
+    return switch (c.text("quantity")) {
+      case "joint pressure" -> pressure(c, c.get("interference"));
+      case "hoop stress, wall of the hole in the stud" -> ThickRingKernel.hoopStress(a, a, r, 0, given(c));
+      case "hoop stress, stud at the joint" -> ThickRingKernel.hoopStress(r, a, r, 0, given(c));
+      case "hoop stress, bore of the housing" -> ThickRingKernel.hoopStress(r, r, b, given(c), 0);
+      case "hoop stress, outside of the housing" -> ThickRingKernel.hoopStress(b, r, b, given(c), 0);
+      // A pressure inside acts on both parts as on one ring; the shrink stresses add.
+      case "hoop stress with pressure inside, wall of the hole in the stud" ->
+          ThickRingKernel.hoopStress(a, a, r, 0, given(c)) + ThickRingKernel.hoopStress(a, a, b, inside, 0);
+      case "hoop stress with pressure inside, bore of the housing" ->
+          ThickRingKernel.hoopStress(r, r, b, given(c), 0) + ThickRingKernel.hoopStress(r, a, b, inside, 0);
+      case "radial interference of a pressure" ->
+          ThickRingKernel.interference(
+                  c.get("pressure"),
+                  2 * r,
+                  2 * a,
+                  2 * b,
+                  c.get("modulus"),
+                  c.get("poisson"),
+                  c.get("modulus"),
+                  c.get("poisson"))
+              / 2;
+      case "radial interference lost at speed" -> lostAtSpeed(c) / 2;
+      case "pressure of the interference lost at speed" -> pressure(c, lostAtSpeed(c));
+      case "hoop stress at standstill of the interference lost at speed" ->
+          ThickRingKernel.hoopStress(r, r, b, pressure(c, lostAtSpeed(c)), 0);
+      case "hoop stress at the bore by rotation" ->
+          RotationKernel.boreHoop(2 * r, 2 * b, c.get("density"), c.get("poisson"), c.get("speed"));
+      default -> throw new IllegalArgumentException("no such quantity: " + c.text("quantity"));
+    };
+  }
+
+  private static double given(Row c) {
+    return c.table().has(c.index(), "pressure") ? c.get("pressure") : pressure(c, c.get("interference"));
+  }
+
+  private static double pressure(Row c, double interference) {
+    return ThickRingKernel.pressure(
+        interference,
+        c.get("joint"),
+        c.get("hole"),
+        c.get("outside"),
+        c.get("modulus"),
+        c.get("poisson"),
+        c.get("modulus"),
+        c.get("poisson"));
+  }
+
+  private static double lostAtSpeed(Row c) {
+    return RotationKernel.interferenceLoss(
+        c.get("joint"),
+        c.get("hole"),
+        c.get("outside"),
+        c.get("density"),
+        c.get("modulus"),
+        c.get("poisson"),
+        c.get("density"),
+        c.get("modulus"),
+        c.get("poisson"),
+        c.get("speed"));
+  }
+}

@@ -1,0 +1,2 @@
+/** Checks of materials, interference fits and housings against worked examples, models and second sources. */
+package holdfast.verification.seats;
