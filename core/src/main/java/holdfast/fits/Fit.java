@@ -3,6 +3,7 @@ package holdfast.fits;
 import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
+import holdfast.quantity.Unit;
 import holdfast.tables.Source;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
@@ -52,26 +53,28 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
   }
 
   /**
-   * Reads a fit of ISO 286.
+   * Reads a fit of ISO 286, or of ANSI B4.1 for inch sizes.
    *
-   * @param nominalSize nominal size D, over 0 up to 3150 mm
-   * @param fit hole class, slash, shaft class, for example {@code "H7/p6"}; spaces are ignored
+   * @param nominalSize nominal size D, over 0 up to 3150 mm; for inch fits up to 19.69 in
+   * @param fit hole class, slash, shaft class, for example {@code "H7/p6"}, or the class of an inch fit, for example
+   *     {@code "FN2"}; spaces are ignored
    * @return the fit
    * @throws InputException if the text is not a fit or a class is not defined for the size
    */
   public static Fit of(Length nominalSize, String fit) {
-    return ClassText.fit(nominalSize, fit);
+    return InchText.isInchFit(fit) ? InchFitClass.of(fit).at(nominalSize) : ClassText.fit(nominalSize, fit);
   }
 
   /**
-   * Reads a size with a fit of ISO 286.
+   * Reads a size with a fit of ISO 286, or of ANSI B4.1 for inch sizes.
    *
-   * @param sizeAndFit nominal size in mm and fit, for example {@code "25 H7/p6"}
+   * @param sizeAndFit nominal size in mm and fit, for example {@code "25 H7/p6"}, or nominal size with its unit and
+   *     the class of an inch fit, for example {@code "5/8 in FN2"}
    * @return the fit
    * @throws InputException if the text cannot be read or a class is not defined for the size
    */
   public static Fit of(String sizeAndFit) {
-    return ClassText.sizedFit(sizeAndFit);
+    return InchText.endsWithInchFit(sizeAndFit) ? InchText.sizedFit(sizeAndFit) : ClassText.sizedFit(sizeAndFit);
   }
 
   /**
@@ -187,19 +190,20 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
   public Derivation explain() {
     Derivation holeSteps = hole.explain();
     Derivation shaftSteps = shaft.explain();
+    Unit<Length> unit = inInches() ? KnownUnits.THOU : KnownUnits.UM;
     String[] deviations = {
-      "ES = " + FitText.deviation(hole.upper()),
-      "EI = " + FitText.deviation(hole.lower()),
-      "es = " + FitText.deviation(shaft.upper()),
-      "ei = " + FitText.deviation(shaft.lower())
+      "ES = " + FitText.signed(hole.upper(), unit),
+      "EI = " + FitText.signed(hole.lower(), unit),
+      "es = " + FitText.signed(shaft.upper(), unit),
+      "ei = " + FitText.signed(shaft.lower(), unit)
     };
     return Derivation.of(name() + ", " + kind())
         .steps(holeSteps)
         .steps(shaftSteps)
         .step("C_max", "greatest clearance (negative: interference)", "ES - ei",
-            maximumClearance().in(KnownUnits.UM), "µm", TERMS, deviations[0], deviations[3])
+            maximumClearance().in(unit), unit.symbol(), TERMS, deviations[0], deviations[3])
         .step("C_min", "least clearance (negative: interference)", "EI - es",
-            minimumClearance().in(KnownUnits.UM), "µm", TERMS, deviations[1], deviations[2])
+            minimumClearance().in(unit), unit.symbol(), TERMS, deviations[1], deviations[2])
         .build();
   }
 
@@ -212,7 +216,11 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
 
   /** Size and designation as on a drawing, for example {@code "25 H7/p6"}. */
   String name() {
-    return FitText.nominal(nominalSize(), hole.origin().inInches()) + " " + designation;
+    return FitText.nominal(nominalSize(), inInches()) + " " + designation;
+  }
+
+  private boolean inInches() {
+    return hole.origin().inInches();
   }
 
   /** For example {@code "25 H7/p6: interference fit, 1 µm … 35 µm interference"}. */

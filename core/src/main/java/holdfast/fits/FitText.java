@@ -3,6 +3,7 @@ package holdfast.fits;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
+import holdfast.quantity.Unit;
 
 /** Sizes and deviations as they stand on a drawing. */
 final class FitText {
@@ -20,50 +21,56 @@ final class FitText {
 
   /** A deviation in µm with its sign, to a hundredth of a micrometre where needed. */
   static String deviation(Length deviation) {
-    return signed(deviation, false);
+    return signed(deviation, KnownUnits.UM);
+  }
+
+  /** A deviation with its sign, to a hundredth of the unit where needed. */
+  static String signed(Length deviation, Unit<Length> unit) {
+    return plus(deviation) + hundredths(deviation, unit) + " " + unit.symbol();
   }
 
   static String deviations(LimitDeviations deviations, boolean inches) {
-    return signed(deviations.upper(), inches) + " / " + signed(deviations.lower(), inches);
+    return inches
+        ? plus(deviations.upper()) + inch(deviations.upper()) + " / " + plus(deviations.lower()) + inch(deviations.lower())
+        : deviations.toString();
   }
 
+  /** Limits in mm; of an inch size in inches, with the mm beside them. */
   static String limits(LimitsOfSize limits, boolean inches) {
-    if (!inches) {
-      return limits.toString();
-    }
-    return decimals(limits.lower().in(KnownUnits.INCH), 4) + " in … " + decimals(limits.upper().in(KnownUnits.INCH), 4) + " in";
+    return inches ? inch(limits.lower()) + " … " + inch(limits.upper()) + " (" + limits + ")" : limits.toString();
   }
 
-  /** The span of clearance or interference of a fit, the smaller amount first. */
+  /** The span of clearance or interference of a fit, the smaller amount first; of an inch fit in inches and µm. */
   static String clearances(Length least, Length greatest, boolean inches) {
-    String loose = amount(greatest, inches);
-    String tight = amount(least, inches);
     return switch (FitKind.of(least, greatest)) {
-      case CLEARANCE -> tight + " … " + loose + " clearance";
-      case INTERFERENCE -> loose + " … " + tight + " interference";
-      case TRANSITION -> tight + " interference … " + loose + " clearance";
+      case CLEARANCE -> span(least, "", greatest, "clearance", inches);
+      case INTERFERENCE -> span(greatest, "", least, "interference", inches);
+      case TRANSITION -> span(least, " interference", greatest, "clearance", inches);
     };
+  }
+
+  private static String span(Length first, String word, Length last, String lastWord, boolean inches) {
+    String text = amount(first, inches) + word + " … " + amount(last, inches) + " " + lastWord;
+    return inches ? text + " (" + amount(first, false) + " … " + amount(last, false) + ")" : text;
   }
 
   /** An amount without sign. */
   static String amount(Length length, boolean inches) {
     Length positive = length.mm() < 0 ? length.negated() : length;
-    return number(positive, inches) + unit(inches);
+    return inches ? inch(positive) : hundredths(positive, KnownUnits.UM) + " µm";
   }
 
-  private static String signed(Length deviation, boolean inches) {
-    String text = number(deviation, inches);
-    return (deviation.mm() > 0 && !text.equals("0") ? "+" : "") + text + unit(inches);
+  private static String plus(Length deviation) {
+    return deviation.mm() > 1e-9 ? "+" : "";
   }
 
-  private static String number(Length length, boolean inches) {
-    double grain = inches ? 1e6 : 100;
-    double value = length.in(inches ? KnownUnits.INCH : KnownUnits.UM);
-    return Numbers.significant(Math.rint(value * grain) / grain, 9);
+  private static String hundredths(Length length, Unit<Length> unit) {
+    return Numbers.significant(Math.rint(length.in(unit) * 100) / 100, 9);
   }
 
-  private static String unit(boolean inches) {
-    return inches ? " in" : " µm";
+  /** Inches with four decimals, or as many more as it takes. */
+  private static String inch(Length length) {
+    return decimals(length.in(KnownUnits.INCH), 4) + " in";
   }
 
   private static String decimals(double value, int decimals) {

@@ -123,8 +123,9 @@ class FitTest {
     Length size = inch("5/8");
     TolerancedSize hole = new TolerancedSize(size, new LimitDeviations(inch(0), inch(0.0007)), new Inch("hole"));
     TolerancedSize shaft = new TolerancedSize(size, new LimitDeviations(inch(0.0012), inch(0.0016)), new Inch("shaft"));
-    assertEquals("0.625 in FN2: interference fit, 0.0005 in … 0.0016 in interference", new Fit("FN2", hole, shaft).toString());
-    assertEquals("0.625 in hole: +0.0007 in / 0 in, 0.6250 in … 0.6257 in", hole.toString());
+    assertEquals(Fit.of(size, "FN2").toString(), new Fit("FN2", hole, shaft).toString());
+    assertEquals(
+        "0.625 in hole: +0.0007 in / 0.0000 in, 0.6250 in … 0.6257 in (15.875 mm … 15.89278 mm)", hole.toString());
   }
 
   @Test

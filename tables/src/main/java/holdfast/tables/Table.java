@@ -16,7 +16,7 @@ public final class Table {
   /** Column with the documents in which the row was found. */
   static final String CONFIRMED_BY = "confirmed_by";
   /** Column with the documents in which only the mirrored value (same letter, opposite sign) was found. */
-  static final String MIRRORED_BY = "mirror_confirmed_by";
+  static final String MIRRORED_BY = "mirrored_by";
   /** Column with remarks. */
   static final String NOTE = "note";
 

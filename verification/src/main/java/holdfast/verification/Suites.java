@@ -1,6 +1,7 @@
 package holdfast.verification;
 
 import holdfast.verification.fits.FitSuites;
+import holdfast.verification.fits.InchSuites;
 import holdfast.verification.seats.SeatSuites;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,7 @@ public final class Suites {
     List<Suite> suites = new ArrayList<>();
     suites.addAll(List.of(new UnitFactorSuite()));
     suites.addAll(FitSuites.all());
+    suites.addAll(InchSuites.all());
     suites.addAll(SeatSuites.all());
     return List.copyOf(suites);
   }

@@ -38,11 +38,11 @@ class TableCoverageTest {
               column.size = text
               column.provenance = provenance optional
               column.confirmed_by = sources optional
-              column.mirror_confirmed_by = sources optional
+              column.mirrored_by = sources optional
               """,
           "s/t.csv",
               """
-              size,provenance,confirmed_by,mirror_confirmed_by
+              size,provenance,confirmed_by,mirrored_by
               1,,a; b,
               2,,a,
               3,,,b

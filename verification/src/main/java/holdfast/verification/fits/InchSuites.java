@@ -1,0 +1,25 @@
+package holdfast.verification.fits;
+
+import holdfast.verification.Suite;
+import java.util.List;
+
+/** The suites of inch limits and fits. */
+public final class InchSuites {
+  private InchSuites() {}
+
+  /**
+   * All of them.
+   *
+   * @return the suites in the order of the report
+   */
+  public static List<Suite> all() {
+    return List.of(
+        new InchSecondPrintSuite(),
+        new InchStandardToleranceSuite(),
+        new InchClearanceSuite(),
+        new InchLimitDeviationSuite(),
+        new InchGradeSuite(),
+        new InchLetterSuite(),
+        new InchForceFitSuite());
+  }
+}
