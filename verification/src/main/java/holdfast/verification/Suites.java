@@ -1,6 +1,7 @@
 package holdfast.verification;
 
 import holdfast.verification.fits.FitSuites;
+import holdfast.verification.contact.ContactSuites;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,6 +18,7 @@ public final class Suites {
     List<Suite> suites = new ArrayList<>();
     suites.addAll(List.of(new UnitFactorSuite()));
     suites.addAll(FitSuites.all());
+    suites.addAll(ContactSuites.all());
     return List.copyOf(suites);
   }
 }
