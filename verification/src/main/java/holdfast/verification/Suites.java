@@ -1,7 +1,7 @@
 package holdfast.verification;
 
-import holdfast.verification.fits.FitSuites;
 import holdfast.verification.contact.ContactSuites;
+import holdfast.verification.fits.FitSuites;
 import java.util.ArrayList;
 import java.util.List;
 
