@@ -4,6 +4,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Unit;
+import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
@@ -22,9 +23,9 @@ import java.util.Set;
  * @param hole the hole
  * @param shaft the shaft; the same nominal size
  */
-@Source(document = "ISO 286-1:2010", locator = "3.3 and 4.3")
+@Source(document = "ISO 286-1:2010", locator = "3.3 and 4.3, terms of fits", provenance = Provenance.MEMORY)
 public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft) implements Traced, Serializable {
-  private static final SourceRef TERMS = SourceRef.published("ISO 286-1:2010", "3.3, terms of fits");
+  private static final SourceRef TERMS = SourceRef.memory("ISO 286-1:2010", "3.3, terms of fits");
 
   // Refuses parts of different nominal size.
   public Fit {

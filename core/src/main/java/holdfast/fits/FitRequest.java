@@ -49,8 +49,8 @@ public record FitRequest(FitSelector selector, Length least, Length greatest) im
    *
    * @return the candidates in order; empty if no fit satisfies it
    */
-  public List<FitCandidate> candidates() {
-    return pairs().stream().map(this::candidate).toList();
+  public FitCandidates candidates() {
+    return candidates(Integer.MAX_VALUE);
   }
 
   /**
@@ -59,8 +59,8 @@ public record FitRequest(FitSelector selector, Length least, Length greatest) im
    * @param limit how many at most
    * @return the candidates in order
    */
-  public List<FitCandidate> candidates(int limit) {
-    return pairs().stream().limit(limit).map(this::candidate).toList();
+  public FitCandidates candidates(int limit) {
+    return new FitCandidates(pairs().stream().limit(limit).map(this::candidate).toList());
   }
 
   /**

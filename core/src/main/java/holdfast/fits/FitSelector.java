@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
  * @param coarsest coarsest grade to search
  * @param preferredOnly whether only fits in a list of preferred or commonly used fits are wanted
  */
-@Source(document = "ISO 286-1:2010", locator = "3.3 and 5.3, Tables 1 to 5")
+@Source(document = "ISO 286-1:2010", locator = "Tables 1 to 5")
 @Source(document = "ANSI B4.2-1978", locator = "description of preferred fits")
 @Source(document = "common practice", locator = "order of the candidates", provenance = Provenance.COMMON_PRACTICE)
 public record FitSelector(

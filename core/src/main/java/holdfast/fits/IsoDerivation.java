@@ -15,7 +15,7 @@ import java.util.Locale;
 
 /** Finds the cells behind the limit deviations of a class and tells how they combine. */
 final class IsoDerivation {
-  private static final SourceRef RULE = SourceRef.published("ISO 286-1:2010", "4.1 and 4.2, tolerance interval");
+  private static final SourceRef RULE = SourceRef.memory("ISO 286-1:2010", "4.1 and 4.2, tolerance interval");
 
   private IsoDerivation() {}
 

@@ -85,10 +85,11 @@ public final class LimitDeviationsKernel {
    * @param nominalSize nominal size D, mm, over 0 up to 3150
    * @param hole code of the class of the hole
    * @param shaft code of the class of the shaft
-   * @param deviations receives ES, EI, es, ei, µm
-   * @throws InputException if the size is outside the tables or a class not defined for it
+   * @param deviations receives ES, EI, es, ei, µm; at least four places
+   * @throws InputException if the size is outside the tables, a class not defined for it, or the array too short
    */
   public static void fit(double nominalSize, int hole, int shaft, double[] deviations) {
+    requirePlaces(deviations, 4);
     int range = range(nominalSize);
     int holeUpper = upperAt(range, nominalSize, hole);
     int shaftUpper = upperAt(range, nominalSize, shaft);
@@ -135,9 +136,11 @@ public final class LimitDeviationsKernel {
    * @param toleranceClass code of the class
    * @param upper receives the upper limit deviations, µm; as long as the sizes
    * @param lower receives the lower limit deviations, µm; as long as the sizes
-   * @throws InputException if a size is outside the tables or the class not defined for it
+   * @throws InputException if a size is outside the tables, the class not defined for it, or an array too short
    */
   public static void limits(double[] nominalSizes, int toleranceClass, double[] upper, double[] lower) {
+    requirePlaces(upper, nominalSizes.length);
+    requirePlaces(lower, nominalSizes.length);
     for (int i = 0; i < nominalSizes.length; i++) {
       int range = range(nominalSizes[i]);
       int top = upperAt(range, nominalSizes[i], toleranceClass);
@@ -165,6 +168,12 @@ public final class LimitDeviationsKernel {
       Check.overUpTo(nominalSize, 0, IsoRanges.MAX, "nominal size D", "mm", "ISO 286-1:2010, Table 1");
     }
     return RANGE[(int) Math.ceil(nominalSize)];
+  }
+
+  private static void requirePlaces(double[] result, int places) {
+    if (result.length < places) {
+      throw new InputException("array for the result", result.length + " places", places + " or more", "nothing is left out");
+    }
   }
 
   private static void requireCode(int toleranceClass) {

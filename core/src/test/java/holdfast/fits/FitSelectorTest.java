@@ -39,6 +39,21 @@ class FitSelectorTest {
   }
 
   @Test
+  void candidatesPrintOneALine() {
+    FitRequest request = FitSelector.holeBasis(mm(25)).interferenceBetween(um(5), um(45));
+    assertEquals(
+        """
+        25 H7/r6: interference fit, 7 µm … 41 µm interference; commonly used, hole basis
+        25 H6/p5: interference fit, 9 µm … 31 µm interference; commonly used, hole basis""",
+        request.candidates(2).toString());
+    FitCandidates all = request.candidates();
+    assertTrue(all.toString().endsWith("… and " + (all.size() - 10) + " more"), all.toString());
+    assertThrows(UnsupportedOperationException.class, () -> all.remove(0));
+    FitCandidates none = FitSelector.holeBasis(mm(25)).interferenceBetween(um(5), um(6)).candidates();
+    assertEquals("no fit of ISO 286 satisfies the request", none.toString());
+  }
+
+  @Test
   void aNarrowRequestLeavesNoCandidate() {
     FitRequest request = FitSelector.shaftBasis(mm(25)).clearanceBetween(um(5), um(5.1));
     assertTrue(request.candidates().isEmpty());

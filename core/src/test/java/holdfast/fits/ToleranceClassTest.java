@@ -123,6 +123,10 @@ class ToleranceClassTest {
     assertThrows(InputException.class, () -> LimitDeviationsKernel.standardTolerance(25, 20));
     assertThrows(InputException.class, () -> LimitDeviationsKernel.standardTolerance(25, -1));
     assertThrows(InputException.class, () -> LimitDeviationsKernel.fit(Double.NaN, code, code, new double[4]));
+    InputException places = assertThrows(InputException.class, () -> LimitDeviationsKernel.fit(25, code, code, new double[3]));
+    assertEquals("4 or more", places.permitted());
+    double[] two = {25, 26};
+    assertThrows(InputException.class, () -> LimitDeviationsKernel.limits(two, code, new double[2], new double[1]));
   }
 
   @Test
