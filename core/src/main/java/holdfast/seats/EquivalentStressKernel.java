@@ -16,11 +16,11 @@ public final class EquivalentStressKernel {
    * @param hoop σ_θ
    * @param radial σ_r
    * @return equivalent stress, 0 or more
-   * @throws holdfast.quantity.InputException if a stress is not finite
+   * @throws holdfast.quantity.InputException if a stress is beyond ±1e9 MPa
    */
   public static double vonMises(double hoop, double radial) {
-    Check.finite(hoop, "hoop stress", "MPa");
-    Check.finite(radial, "radial stress", "MPa");
+    check(hoop, "hoop stress");
+    check(radial, "radial stress");
     return Math.sqrt(hoop * hoop + radial * radial - hoop * radial);
   }
 
@@ -31,12 +31,12 @@ public final class EquivalentStressKernel {
    * @param second another
    * @param third the third
    * @return equivalent stress, 0 or more
-   * @throws holdfast.quantity.InputException if a stress is not finite
+   * @throws holdfast.quantity.InputException if a stress is beyond ±1e9 MPa
    */
   public static double vonMises(double first, double second, double third) {
-    Check.finite(first, "first principal stress", "MPa");
-    Check.finite(second, "second principal stress", "MPa");
-    Check.finite(third, "third principal stress", "MPa");
+    check(first, "first principal stress");
+    check(second, "second principal stress");
+    check(third, "third principal stress");
     double a = first - second;
     double b = second - third;
     double c = third - first;
@@ -49,7 +49,7 @@ public final class EquivalentStressKernel {
    * @param hoop σ_θ
    * @param radial σ_r
    * @return equivalent stress, 0 or more; twice the greatest shear stress
-   * @throws holdfast.quantity.InputException if a stress is not finite
+   * @throws holdfast.quantity.InputException if a stress is beyond ±1e9 MPa
    */
   public static double tresca(double hoop, double radial) {
     return tresca(hoop, radial, 0);
@@ -62,12 +62,16 @@ public final class EquivalentStressKernel {
    * @param second another
    * @param third the third
    * @return equivalent stress, 0 or more; twice the greatest shear stress
-   * @throws holdfast.quantity.InputException if a stress is not finite
+   * @throws holdfast.quantity.InputException if a stress is beyond ±1e9 MPa
    */
   public static double tresca(double first, double second, double third) {
-    Check.finite(first, "first principal stress", "MPa");
-    Check.finite(second, "second principal stress", "MPa");
-    Check.finite(third, "third principal stress", "MPa");
+    check(first, "first principal stress");
+    check(second, "second principal stress");
+    check(third, "third principal stress");
     return Math.max(first, Math.max(second, third)) - Math.min(first, Math.min(second, third));
+  }
+
+  private static void check(double stress, String name) {
+    Check.within(stress, -ThickRingKernel.GREATEST, ThickRingKernel.GREATEST, name, "MPa", "no solid carries more");
   }
 }

@@ -1,6 +1,5 @@
 package holdfast.seats;
 
-import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
@@ -119,12 +118,11 @@ public final class HousingShapeKernel {
   }
 
   private static double check(double x, String parameter) {
-    Check.finite(x, parameter + " over bore diameter", "");
-    if (x < LEAST) {
+    if (!(x >= LEAST && x <= 1e6)) {
       throw new InputException(
           parameter + " over bore diameter",
           Numbers.significant(x, 4),
-          "0.75 or more",
+          "from 0.75 to 1000000",
           "a thinner wall has no result here; compute it with finite elements");
     }
     return x;

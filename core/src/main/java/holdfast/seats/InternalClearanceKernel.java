@@ -27,7 +27,7 @@ public final class InternalClearanceKernel {
    * @throws InputException if a value is out of range
    */
   public static double innerRing(double interference, double bore, double raceway, double shaftHole) {
-    Check.notNegative(interference, "interference on the shaft", "mm", "a clearance takes nothing");
+    SeatChecks.gap(interference, "interference on the shaft", "a clearance takes nothing");
     ThickRingKernel.checkHole(shaftHole, bore);
     over(raceway, bore, "raceway of the inner ring");
     double k = bore / raceway;
@@ -47,8 +47,8 @@ public final class InternalClearanceKernel {
    * @throws InputException if a value is out of range
    */
   public static double outerRing(double interference, double outside, double raceway, double housingOutside) {
-    Check.notNegative(interference, "interference in the housing", "mm", "a clearance takes nothing");
-    Check.positive(raceway, "raceway of the outer ring", "mm", "a raceway has a size");
+    SeatChecks.gap(interference, "interference in the housing", "a clearance takes nothing");
+    SeatChecks.size(raceway, "raceway of the outer ring", "a raceway has a size");
     over(outside, raceway, "outside diameter of the outer ring");
     ThickRingKernel.checkOutside(outside, housingOutside);
     double h = raceway / outside;
@@ -67,9 +67,9 @@ public final class InternalClearanceKernel {
    * @throws InputException if a value is out of range
    */
   public static double byTemperature(double expansion, double difference, double innerRaceway, double outerRaceway) {
-    Check.notNegative(expansion, "expansion of the rings", "1/K", "rings grow when warmed");
+    SeatChecks.expansion(expansion, "expansion of the rings");
     Check.finite(difference, "temperature difference", "K");
-    Check.positive(innerRaceway, "raceway of the inner ring", "mm", "a raceway has a size");
+    SeatChecks.size(innerRaceway, "raceway of the inner ring", "a raceway has a size");
     over(outerRaceway, innerRaceway, "raceway of the outer ring");
     return expansion * difference * (innerRaceway + outerRaceway) / 2;
   }

@@ -291,7 +291,7 @@ public final class Material implements Serializable {
     /**
      * States the elastic constants.
      *
-     * @param modulus modulus of elasticity E, over 0
+     * @param modulus modulus of elasticity E, 1 MPa to 10 TPa
      * @param ratio Poisson's ratio ν, 0 to 0.5
      * @return this builder
      * @throws InputException outside these ranges

@@ -143,7 +143,7 @@ public final class PlasticRingKernel {
       double outerPoisson,
       double yieldDifference) {
     ThickRingKernel.checkElastic(outerModulus, outerPoisson, "housing");
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
+    SeatChecks.joint(joint);
     Check.positive(innerCompliance, "relative yield of the stud", "1/MPa", "a stud yields");
     double p = pressure(plasticRatio, ratio, yieldDifference);
     return joint
@@ -172,7 +172,7 @@ public final class PlasticRingKernel {
       double outerModulus,
       double outerPoisson,
       double yieldDifference) {
-    Check.notNegative(interference, "interference", "mm", "a clearance makes no pressure");
+    SeatChecks.gap(interference, "interference", "a clearance makes no pressure");
     double low = 1;
     double high = greatestPlasticRatio(ratio);
     if (interference <= interference(low, ratio, joint, innerCompliance, outerModulus, outerPoisson, yieldDifference)) {

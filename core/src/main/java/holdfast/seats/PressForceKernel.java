@@ -25,8 +25,8 @@ public final class PressForceKernel {
    */
   public static double axialForce(double pressure, double joint, double length, double friction) {
     Check.notNegative(pressure, "joint pressure", "MPa", "a joint cannot pull");
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
-    Check.positive(length, "joint length", "mm", "a joint has a length");
+    SeatChecks.joint(joint);
+    SeatChecks.size(length, "joint length", "a joint has a length");
     Check.notNegative(friction, "coefficient of friction", "", "friction resists");
     return friction * pressure * Math.PI * joint * length;
   }
@@ -57,7 +57,7 @@ public final class PressForceKernel {
   public static double resultant(double force, double torque, double joint) {
     Check.finite(force, "axial force", "N");
     Check.finite(torque, "torque", "N·mm");
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
+    SeatChecks.joint(joint);
     return Math.hypot(force, 2 * torque / joint);
   }
 
@@ -74,8 +74,8 @@ public final class PressForceKernel {
    */
   public static double pressureToHold(double resultant, double joint, double length, double friction, double safety) {
     Check.notNegative(resultant, "force to be held", "N", "a resultant has no sign");
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
-    Check.positive(length, "joint length", "mm", "a joint has a length");
+    SeatChecks.joint(joint);
+    SeatChecks.size(length, "joint length", "a joint has a length");
     Check.positive(friction, "coefficient of friction", "", "without friction nothing holds");
     Check.positive(safety, "safety against slipping", "", "it multiplies the load");
     return safety * resultant / (friction * Math.PI * joint * length);
@@ -92,7 +92,7 @@ public final class PressForceKernel {
   @Source(document = "derivation", locator = "force in proportion to the length already joined", provenance = Provenance.DERIVED)
   public static double pressWork(double force, double length) {
     Check.notNegative(force, "pressing force", "N", "pressing takes force");
-    Check.positive(length, "joint length", "mm", "a joint has a length");
+    SeatChecks.size(length, "joint length", "a joint has a length");
     return force * length / 2;
   }
 }

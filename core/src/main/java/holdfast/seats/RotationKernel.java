@@ -116,13 +116,13 @@ public final class RotationKernel {
    * @throws InputException if the interference is negative
    */
   public static double lossSpeed(double interference, double lossAtOneRpm) {
-    Check.notNegative(interference, "interference", "mm", "a clearance has nothing to lose");
+    SeatChecks.gap(interference, "interference", "a clearance has nothing to lose");
     Check.finite(lossAtOneRpm, "loss at 1 rpm", "mm");
     return lossAtOneRpm <= 0 ? Double.POSITIVE_INFINITY : Math.sqrt(interference / lossAtOneRpm);
   }
 
   private static double rim(double density, double speed) {
-    Check.positive(density, "density", "kg/m³", "a part has mass");
+    Check.overUpTo(density, 0, 1e6, "density", "kg/m³", "a part has mass");
     Check.within(speed, -1e6, 1e6, "speed", "rpm", "no fit turns faster");
     double omega = speed * OMEGA;
     return density * omega * omega * TO_MPA;

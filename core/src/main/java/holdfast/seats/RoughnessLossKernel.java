@@ -1,6 +1,5 @@
 package holdfast.seats;
 
-import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 
@@ -50,7 +49,7 @@ public final class RoughnessLossKernel {
   }
 
   private static double sum(double outer, double inner) {
-    return Check.notNegative(outer, "roughness of the housing bore", "mm", REASON)
-        + Check.notNegative(inner, "roughness of the stud", "mm", REASON);
+    return SeatChecks.gap(outer, "roughness of the housing bore", REASON)
+        + SeatChecks.gap(inner, "roughness of the stud", REASON);
   }
 }

@@ -19,7 +19,7 @@ public final class SeatGeometryKernel {
    */
   @Source(document = "DIN 7190-1:2017", locator = "chamfer of pressed parts", provenance = Provenance.MEMORY)
   public static double chamferLength(double joint) {
-    return Math.cbrt(Check.positive(joint, "joint diameter", "mm", "a joint has a size"));
+    return Math.cbrt(SeatChecks.joint(joint));
   }
 
   /**
@@ -33,9 +33,9 @@ public final class SeatGeometryKernel {
    */
   @Source(document = "derivation", locator = "chamfered length carries no pressure", provenance = Provenance.DERIVED)
   public static double engagedLength(double length, double studChamfer, double boreChamfer) {
-    Check.positive(length, "joint length", "mm", "a joint has a length");
-    Check.notNegative(studChamfer, "chamfer of the stud", "mm", "a length");
-    Check.notNegative(boreChamfer, "chamfer of the bore", "mm", "a length");
+    SeatChecks.size(length, "joint length", "a joint has a length");
+    SeatChecks.gap(studChamfer, "chamfer of the stud", "a length");
+    SeatChecks.gap(boreChamfer, "chamfer of the bore", "a length");
     double engaged = length - studChamfer - boreChamfer;
     if (!(engaged > 0)) {
       throw new InputException(
@@ -59,9 +59,9 @@ public final class SeatGeometryKernel {
    */
   @Source(document = "derivation", locator = "a rectangle d by L turned in a gap D", provenance = Provenance.DERIVED)
   public static double clearanceTilt(double clearance, double stud, double engagement) {
-    Check.notNegative(clearance, "clearance", "mm", "a stud that interferes does not tilt freely");
-    Check.positive(stud, "stud diameter", "mm", "a stud has a size");
-    Check.positive(engagement, "engaged length", "mm", "a seat has a length");
+    SeatChecks.gap(clearance, "clearance", "a stud that interferes does not tilt freely");
+    SeatChecks.size(stud, "stud diameter", "a stud has a size");
+    SeatChecks.size(engagement, "engaged length", "a seat has a length");
     double root = engagement * engagement - (2 * stud + clearance) * clearance;
     if (!(root >= 0)) {
       throw new InputException(
@@ -86,7 +86,7 @@ public final class SeatGeometryKernel {
       document = "derivation", locator = "a flat face leans by its run-out over its diameter", provenance = Provenance.DERIVED)
   public static double faceTilt(double runout, double faceDiameter) {
     Check.notNegative(runout, "run-out of the face", "mm", "a run-out has no sign");
-    Check.positive(faceDiameter, "diameter of the face", "mm", "a face has a size");
+    SeatChecks.size(faceDiameter, "diameter of the face", "a face has a size");
     return Math.atan(runout / faceDiameter);
   }
 
@@ -102,8 +102,8 @@ public final class SeatGeometryKernel {
   @Source(document = "derivation", locator = "rotation about the contact at the far mouth", provenance = Provenance.DERIVED)
   public static double shift(double tilt, double distance, double engagement) {
     Check.within(tilt, 0, Math.PI / 2, "tilt", "rad", "an angle of a stud in its seat");
-    Check.notNegative(distance, "distance from the mouth", "mm", "outside of the seat");
-    Check.positive(engagement, "engaged length", "mm", "a seat has a length");
+    SeatChecks.gap(distance, "distance from the mouth", "outside of the seat");
+    SeatChecks.size(engagement, "engaged length", "a seat has a length");
     return (distance + engagement) * Math.sin(tilt);
   }
 }

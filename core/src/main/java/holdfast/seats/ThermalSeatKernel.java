@@ -44,7 +44,7 @@ public final class ThermalSeatKernel {
       double room,
       double studTemperature) {
     double rise = riseToOpen(interference, clearance, joint, outerExpansion);
-    Check.notNegative(innerExpansion, "expansion of the stud", "1/K", "studs grow when warmed");
+    SeatChecks.expansion(innerExpansion, "expansion of the stud");
     temperature(room, "room temperature");
     temperature(studTemperature, "temperature of the stud");
     return room + rise + innerExpansion / outerExpansion * (studTemperature - room);
@@ -78,10 +78,10 @@ public final class ThermalSeatKernel {
    * @throws InputException if a value is out of range
    */
   public static double riseToOpen(double interference, double clearance, double joint, double expansion) {
-    Check.notNegative(interference, "interference", "mm", "a clearance needs no heat");
-    Check.notNegative(clearance, "assembly clearance", "mm", "the parts must pass");
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
-    Check.positive(expansion, "expansion of the part", "1/K", "without expansion heat opens nothing");
+    SeatChecks.gap(interference, "interference", "a clearance needs no heat");
+    SeatChecks.gap(clearance, "assembly clearance", "the parts must pass");
+    SeatChecks.joint(joint);
+    SeatChecks.workingExpansion(expansion, "expansion of the part");
     return (interference + clearance) / (expansion * joint);
   }
 
@@ -105,10 +105,10 @@ public final class ThermalSeatKernel {
       double innerTemperature,
       double outerExpansion,
       double outerTemperature) {
-    Check.finite(interference, "interference", "mm");
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
-    Check.notNegative(innerExpansion, "expansion of the stud", "1/K", "studs grow when warmed");
-    Check.notNegative(outerExpansion, "expansion of the housing", "1/K", "housings grow when warmed");
+    Check.within(interference, -1e7, 1e7, "interference", "mm", "a fit");
+    SeatChecks.joint(joint);
+    SeatChecks.expansion(innerExpansion, "expansion of the stud");
+    SeatChecks.expansion(outerExpansion, "expansion of the housing");
     temperature(innerTemperature, "temperature of the stud");
     temperature(outerTemperature, "temperature of the housing");
     return interference
@@ -127,17 +127,17 @@ public final class ThermalSeatKernel {
    * @throws InputException if a value is out of range
    */
   public static double lossTemperature(double interference, double joint, double innerExpansion, double outerExpansion) {
-    Check.notNegative(interference, "interference", "mm", "a clearance has nothing to lose");
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
-    Check.notNegative(innerExpansion, "expansion of the stud", "1/K", "studs grow when warmed");
-    Check.notNegative(outerExpansion, "expansion of the housing", "1/K", "housings grow when warmed");
+    SeatChecks.gap(interference, "interference", "a clearance has nothing to lose");
+    SeatChecks.joint(joint);
+    SeatChecks.expansion(innerExpansion, "expansion of the stud");
+    SeatChecks.expansion(outerExpansion, "expansion of the housing");
     double difference = outerExpansion - innerExpansion;
     return difference == 0 ? Double.POSITIVE_INFINITY : REFERENCE + interference / (joint * difference);
   }
 
   static void temperature(double celsius, String parameter) {
-    if (!(celsius >= ABSOLUTE_ZERO && celsius < Double.POSITIVE_INFINITY)) {
-      throw new InputException(parameter, Numbers.shortest(celsius) + " °C", "-273.15 °C or more", "absolute zero");
+    if (!(celsius >= ABSOLUTE_ZERO && celsius <= 1e6)) {
+      throw new InputException(parameter, Numbers.shortest(celsius) + " °C", "from -273.15 °C to 1000000 °C", "absolute zero");
     }
   }
 }

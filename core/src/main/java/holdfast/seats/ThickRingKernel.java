@@ -21,6 +21,9 @@ public final class ThickRingKernel {
   private static final String PLANE_STRESS = "modulus and Poisson's ratio of an isotropic solid";
   private static final String RING = "the inner radius is smaller than the outer";
 
+  /** Far above any strength, far below overflow: results stay finite. */
+  static final double GREATEST = 1e9;
+
   private ThickRingKernel() {}
 
   /**
@@ -83,7 +86,7 @@ public final class ThickRingKernel {
       double innerPoisson,
       double outerModulus,
       double outerPoisson) {
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
+    SeatChecks.joint(joint);
     Check.within(interference, 0, joint, "interference", "mm", "a clearance makes no pressure, and the parts must go together");
     return interference
         / joint
@@ -115,7 +118,7 @@ public final class ThickRingKernel {
       double outerModulus,
       double outerPoisson) {
     Check.notNegative(pressure, "joint pressure", "MPa", "a joint cannot pull");
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
+    SeatChecks.joint(joint);
     return pressure
         * joint
         * (innerCompliance(hole, joint, innerModulus, innerPoisson)
@@ -151,7 +154,7 @@ public final class ThickRingKernel {
       double innerPoisson,
       double outerModulus,
       double outerPoisson) {
-    Check.positive(boreDiameter, "bore of the housing", "mm", "a bore has a size");
+    SeatChecks.size(boreDiameter, "bore of the housing", "a bore has a size");
     Check.within(
         studDiameter, boreDiameter, 2 * boreDiameter, "stud diameter", "mm", "the stud is not smaller than its bore");
     return (studDiameter - boreDiameter)
@@ -188,7 +191,7 @@ public final class ThickRingKernel {
       throw new InputException(
           "result array", pressures.length + " places", "at least " + interferences.length, "one for each item");
     }
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
+    SeatChecks.joint(joint);
     double compliance =
         innerCompliance(hole, joint, innerModulus, innerPoisson) + outerCompliance(joint, outside, outerModulus, outerPoisson);
     for (int i = 0; i < interferences.length; i++) {
@@ -341,11 +344,11 @@ public final class ThickRingKernel {
   }
 
   static void checkElastic(double modulus, double poisson, String part) {
-    if (!(modulus > 0 && modulus <= 1e7)) {
+    if (!(modulus >= 1 && modulus <= 1e7)) {
       throw new InputException(
           "modulus of elasticity (" + part + ")",
           Numbers.shortest(modulus) + " MPa",
-          "over 0 MPa up to 10000000 MPa",
+          "from 1 MPa to 10000000 MPa",
           PLANE_STRESS);
     }
     if (!(poisson >= 0 && poisson <= 0.5)) {
@@ -354,7 +357,7 @@ public final class ThickRingKernel {
   }
 
   static void checkHole(double hole, double joint) {
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
+    SeatChecks.joint(joint);
     if (!(hole >= 0 && hole < joint)) {
       throw new InputException(
           "hole of the stud",
@@ -365,12 +368,12 @@ public final class ThickRingKernel {
   }
 
   static void checkOutside(double joint, double outside) {
-    Check.positive(joint, "joint diameter", "mm", "a joint has a size");
-    if (!(outside > joint)) {
+    SeatChecks.joint(joint);
+    if (!(outside > joint && (outside <= 1e9 || outside == Double.POSITIVE_INFINITY))) {
       throw new InputException(
           "outside diameter of the housing",
           Numbers.shortest(outside) + " mm",
-          "over the joint diameter " + Numbers.shortest(joint) + " mm",
+          "over the joint diameter " + Numbers.shortest(joint) + " mm, up to 1000000000 mm or infinite",
           "the housing needs a wall");
     }
   }
@@ -381,7 +384,7 @@ public final class ThickRingKernel {
       throw new InputException("outer radius", Numbers.shortest(outer) + " mm", "over " + Numbers.shortest(inner) + " mm", RING);
     }
     Check.within(r, inner, outer, "radius", "mm", "it lies in the ring");
-    Check.finite(innerPressure, "pressure inside", "MPa");
-    Check.finite(outerPressure, "pressure outside", "MPa");
+    Check.within(innerPressure, -GREATEST, GREATEST, "pressure inside", "MPa", "no ring carries more");
+    Check.within(outerPressure, -GREATEST, GREATEST, "pressure outside", "MPa", "no ring carries more");
   }
 }
