@@ -9,6 +9,7 @@ module holdfast.core {
   requires static jdk.jshell;
 
   exports holdfast.bearings;
+  exports holdfast.contact;
   exports holdfast.fits;
   exports holdfast.installation;
   exports holdfast.quantity;

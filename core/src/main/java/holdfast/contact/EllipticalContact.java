@@ -1,0 +1,199 @@
+package holdfast.contact;
+
+import holdfast.quantity.Check;
+import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
+import holdfast.quantity.Numbers;
+import holdfast.quantity.Stress;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A crowned roller on a track, or any two bodies that touch at a point and flatten to an ellipse.
+ *
+ * @param pair the two bodies
+ * @param force normal force, over 0
+ * @param faceWidth width on which the major axis must find room, over 0
+ */
+public record EllipticalContact(ContactPair pair, Force force, Length faceWidth) implements Traced, Serializable {
+  // Refuses lines and surfaces that touch at several places.
+  public EllipticalContact {
+    Check.positive(force.base(), "normal force F", "N", "no contact area without load");
+    Check.positive(faceWidth.mm(), "face width", "mm", "room for the contact");
+    EllipticalContactKernel.axisRatio(pair.greater(), pair.lesser());
+  }
+
+  /**
+   * Major semi-axis.
+   *
+   * @return a
+   */
+  public Length majorSemiAxis() {
+    return new Length(
+        EllipticalContactKernel.majorSemiAxis(force.base(), pair.combinedModulus(), pair.sum(), axisRatio()));
+  }
+
+  /**
+   * Minor semi-axis.
+   *
+   * @return b
+   */
+  public Length minorSemiAxis() {
+    return new Length(axisRatio() * majorSemiAxis().mm());
+  }
+
+  /**
+   * Axis ratio.
+   *
+   * @return k = b/a, over 0 up to 1
+   */
+  public double axisRatio() {
+    return EllipticalContactKernel.axisRatio(pair.greater(), pair.lesser());
+  }
+
+  /**
+   * Peak pressure, in the middle of the ellipse.
+   *
+   * @return p0
+   */
+  public Stress peakPressure() {
+    return new Stress(
+        EllipticalContactKernel.peakPressure(force.base(), majorSemiAxis().mm(), minorSemiAxis().mm()));
+  }
+
+  /**
+   * Mean pressure.
+   *
+   * @return force over area of the ellipse
+   */
+  public Stress meanPressure() {
+    return new Stress(force.base() / (Math.PI * majorSemiAxis().mm() * minorSemiAxis().mm()));
+  }
+
+  /**
+   * Approach of distant points of the two bodies.
+   *
+   * @return δ
+   */
+  public Length approach() {
+    return new Length(
+        EllipticalContactKernel.approach(force.base(), pair.combinedModulus(), majorSemiAxis().mm(), axisRatio()));
+  }
+
+  /**
+   * Largest principal shear stress in the track.
+   *
+   * @return its value and depth
+   */
+  public StressPeak largestShear() {
+    double nu = pair.trackMaterial().poisson();
+    return peak(
+        SubsurfaceKernel.largestShear(axisRatio(), nu), SubsurfaceKernel.depthOfLargestShear(axisRatio(), nu));
+  }
+
+  /**
+   * Largest equivalent stress (von Mises) in the track.
+   *
+   * @return its value and depth
+   */
+  public StressPeak largestEquivalent() {
+    double nu = pair.trackMaterial().poisson();
+    return peak(
+        SubsurfaceKernel.largestEquivalent(axisRatio(), nu),
+        SubsurfaceKernel.depthOfLargestEquivalent(axisRatio(), nu));
+  }
+
+  /**
+   * Shear stress parallel to the surface that reverses as the roller passes in the direction of the minor axis.
+   *
+   * @return its amplitude and depth
+   */
+  public StressPeak orthogonalShear() {
+    return peak(
+        SubsurfaceKernel.orthogonalShear(axisRatio()), SubsurfaceKernel.depthOfOrthogonalShear(axisRatio()));
+  }
+
+  /**
+   * Stresses in the track below the middle of the ellipse.
+   *
+   * @param depth depth below the surface, 0 or more
+   * @return the principal stresses
+   * @throws InputException if the depth is negative
+   */
+  public AxisStress trackStress(Length depth) {
+    return AxisStress.at(
+        axisRatio(), pair.trackMaterial().poisson(), minorSemiAxis().mm(), peakPressure().megapascal(), depth);
+  }
+
+  /**
+   * Force at which the peak pressure reaches a limit.
+   *
+   * @param permitted permitted peak pressure
+   * @return the force
+   * @throws InputException if the pressure is negative
+   */
+  public Force forceAt(Stress permitted) {
+    return new Force(
+        EllipticalContactKernel.forceAtPressure(
+            permitted.megapascal(), pair.combinedModulus(), pair.greater(), pair.lesser()));
+  }
+
+  @Override
+  public Derivation explain() {
+    Derivation.Builder steps = Derivation.of("Elliptical contact under " + force);
+    steps.step(
+        "A + B", "curvature sum of the gap", "½ (1/R1 + 1/R1' + 1/R2 + 1/R2')", pair.sum(), "1/mm", ContactNotes.GEOMETRY,
+        "roller " + pair.roller(), "track " + pair.track(), "crossing " + pair.crossing());
+    steps.step(
+        "B/A", "ratio of the curvatures of the gap", "½ √(Δ1² + Δ2² + 2 Δ1 Δ2 cos 2φ) = B - A",
+        pair.greater() / pair.lesser(), "", ContactNotes.GEOMETRY);
+    ContactNotes.elasticity(steps, pair);
+    steps.step(
+        "k", "axis ratio b/a", "(E(e)/k² - K(e)) / (K(e) - E(e)) = B/A, e² = 1 - k²", axisRatio(), "", ContactNotes.ELLIPSE);
+    steps.step(
+        "a", "major semi-axis", "(2 E(e)/(π k²) · 3F/(4 E* (A + B)))^(1/3)", majorSemiAxis().mm(), "mm", ContactNotes.HERTZ,
+        "F = " + force);
+    steps.step("b", "minor semi-axis", "k a", minorSemiAxis().mm(), "mm", ContactNotes.HERTZ);
+    steps.step(
+        "δ", "approach", "3 F K(e) / (2 π a E*)", approach().mm(), "mm", ContactNotes.HERTZ);
+    steps.step(
+        "τmax", "largest principal shear stress in the track", "largest ½ (σ1 - σ3) on the axis",
+        largestShear().stress().megapascal(), "MPa", ContactNotes.BELOW, "depth " + largestShear().depth());
+    steps.step(
+        "p0", "peak pressure", "3F / (2 π a b)", peakPressure().megapascal(), "MPa", ContactNotes.HERTZ, "F = " + force);
+    return steps.build();
+  }
+
+  @Override
+  public List<Warning> warnings() {
+    List<Warning> warnings = new ArrayList<>();
+    ContactNotes.size(warnings, minorSemiAxis().mm(), pair.greater());
+    ContactNotes.yielding(warnings, pair, axisRatio(), peakPressure().megapascal(), force);
+    if (2 * majorSemiAxis().mm() > faceWidth.mm()) {
+      warnings.add(
+          new Warning(
+              "ellipse-truncated",
+              "the ellipse is " + Numbers.significant(2 * majorSemiAxis().mm(), 4) + " mm long on a face of " + faceWidth
+                  + ": its ends are cut off, the edges carry more than the " + peakPressure() + " given",
+              SourceRef.derived("the major axis 2a is compared with the face width")));
+    }
+    return List.copyOf(warnings);
+  }
+
+  /** For example {@code elliptical contact 2.4 mm × 0.3 mm under 5 kN: peak 1234 MPa}. */
+  @Override
+  public String toString() {
+    return "elliptical contact " + Numbers.significant(2 * majorSemiAxis().mm(), 4) + " mm × "
+        + Numbers.significant(2 * minorSemiAxis().mm(), 4) + " mm under " + force + ": peak " + peakPressure();
+  }
+
+  private StressPeak peak(double stress, double depth) {
+    return new StressPeak(new Stress(stress * peakPressure().megapascal()), new Length(depth * minorSemiAxis().mm()));
+  }
+}

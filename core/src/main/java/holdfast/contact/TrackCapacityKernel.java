@@ -1,0 +1,84 @@
+package holdfast.contact;
+
+import holdfast.quantity.Check;
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
+
+/**
+ * Capacity of a track against its hardness and strength. A Hertz contact carries a load that grows with the square of
+ * the permitted pressure on a line and with its cube on an ellipse; the permitted pressure follows the tensile strength.
+ */
+public final class TrackCapacityKernel {
+  /** Exponent of line contact, a cylindrical outer ring. */
+  public static final int LINE = 2;
+  /** Exponent of elliptical contact, a crowned outer ring. */
+  public static final int ELLIPSE = 3;
+
+  private TrackCapacityKernel() {}
+
+  /**
+   * Capacity of a track relative to one of reference strength.
+   *
+   * @param strength tensile strength Rm of the track in MPa
+   * @param reference tensile strength for which the capacity is known, in MPa
+   * @param exponent {@link #LINE} or {@link #ELLIPSE}
+   * @return (Rm/Rm,ref)^exponent
+   * @throws holdfast.quantity.InputException if a strength is not positive or the exponent is neither
+   */
+  @Source(
+      document = "derivation",
+      locator = "load at a given Hertz pressure: F ~ p² on a line, F ~ p³ on an ellipse; p ~ Rm",
+      provenance = Provenance.DERIVED)
+  @Source(
+      document = "Needle roller bearings catalogue, track rollers",
+      locator = "track load capacity factors: both exponents agree")
+  public static double strengthFactor(double strength, double reference, int exponent) {
+    Check.positive(strength, "tensile strength Rm", "MPa", "strength of the track");
+    Check.positive(reference, "reference strength", "MPa", "strength of the track with the known capacity");
+    Check.within(exponent, LINE, ELLIPSE, "exponent", "", "2 for a line, 3 for an ellipse");
+    double ratio = strength / reference;
+    return exponent == LINE ? ratio * ratio : ratio * ratio * ratio;
+  }
+
+  /**
+   * Value between the rows of a printed table, linear.
+   *
+   * @param hardness Rockwell C hardness of the track
+   * @param hardnesses hardnesses of the table, rising
+   * @param values values of the table
+   * @return the interpolated value; never extrapolated
+   * @throws holdfast.quantity.InputException if the hardness is outside the table
+   */
+  @Source(
+      document = "common practice",
+      locator = "linear between the rows of a table",
+      provenance = Provenance.COMMON_PRACTICE)
+  public static double interpolate(double hardness, double[] hardnesses, double[] values) {
+    int last = hardnesses.length - 1;
+    Check.within(hardness, hardnesses[0], hardnesses[last], "track hardness", "HRC", "range of the printed table");
+    int i = 1;
+    while (hardness > hardnesses[i]) {
+      i++;
+    }
+    double share = (hardness - hardnesses[i - 1]) / (hardnesses[i] - hardnesses[i - 1]);
+    return values[i - 1] + share * (values[i] - values[i - 1]);
+  }
+
+  /**
+   * Peak pressure of a steel cylinder on a flat steel track in shop units: 3237 √(F/(l D)). The constant is that of
+   * E = 30·10⁶ psi and ν = 0.3, printed a little low; a check of {@link LineContactKernel}, not a replacement.
+   *
+   * @param force force F in lbf
+   * @param length effective contact length l in inches
+   * @param diameter diameter D of the roller in inches
+   * @return peak pressure in psi
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, contact stress on a flat steel track")
+  public static double shopPressurePsi(double force, double length, double diameter) {
+    Check.notNegative(force, "force F", "lbf", "a contact only pushes");
+    Check.positive(length, "effective contact length l", "in", "line contact needs a length");
+    Check.positive(diameter, "roller diameter D", "in", "size of the roller");
+    return 3237 * Math.sqrt(force / (length * diameter));
+  }
+}

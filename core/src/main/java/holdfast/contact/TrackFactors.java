@@ -1,0 +1,44 @@
+package holdfast.contact;
+
+import holdfast.tables.SourceRef;
+import holdfast.tables.Table;
+import holdfast.tables.TableSet;
+
+/** A printed table of track factors, read once into arrays. */
+final class TrackFactors {
+  /** Closely spaced, both ring shapes, 20 to 55 HRC. */
+  static final TrackFactors NEEDLE_CATALOGUE = new TrackFactors("contact/needle-catalogue/2300E/track-hardness-factors");
+  /** Cylindrical ring only, 26 to 58 HRC. */
+  static final TrackFactors CAM_FOLLOWER_CATALOGUE =
+      new TrackFactors("contact/cam-followers-catalogue/2008/track-hardness-factors");
+  /** Both ring shapes, 20 to 58 HRC. */
+  static final TrackFactors TRACK_ROLLER_CATALOGUE =
+      new TrackFactors("contact/track-roller-catalogue/undated/track-hardness-factors");
+
+  private final double[] hardness;
+  private final double[] strength;
+  private final double[] line;
+  private final double[] ellipse;
+  private final SourceRef source;
+
+  private TrackFactors(String id) {
+    Table table = TableSet.bundled().table(id);
+    hardness = table.numbers("hardness");
+    strength = table.numbers("strength");
+    line = table.numbers("factor_line");
+    ellipse = table.numbers("factor_ellipse");
+    source = table.descriptor().source();
+  }
+
+  double factor(double hrc, boolean crowned) {
+    return TrackCapacityKernel.interpolate(hrc, hardness, crowned ? ellipse : line);
+  }
+
+  double strength(double hrc) {
+    return TrackCapacityKernel.interpolate(hrc, hardness, strength);
+  }
+
+  SourceRef source() {
+    return source;
+  }
+}

@@ -1,0 +1,266 @@
+package holdfast.seats;
+
+import holdfast.quantity.Check;
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
+
+/**
+ * Stresses of a stud that carries a roller as a cantilever. The load is spread evenly over the width B of the outer
+ * ring; between ring and seat mouth lies the gap g. Forces in N, lengths in mm, moments in N·mm, stresses in MPa.
+ */
+public final class StudBendingKernel {
+  private StudBendingKernel() {}
+
+  /**
+   * Bending moment at the mouth of the seat.
+   *
+   * @param force radial load F
+   * @param width width B over which it is spread
+   * @param gap distance g from the seat mouth to the near edge of the load
+   * @return M = F (B/2 + g)
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, stud strength: M = F (B/2 + gap)")
+  public static double moment(double force, double width, double gap) {
+    checkLoad(force, width, gap);
+    return force * (width / 2 + gap);
+  }
+
+  /**
+   * Bending moment at a distance from the seat mouth.
+   *
+   * @param force radial load F
+   * @param width width B over which it is spread, over 0
+   * @param gap distance g from the seat mouth to the near edge of the load
+   * @param distance distance x from the seat mouth outwards, 0 or more
+   * @return the moment; within the load F (B + g - x)²/(2B), beyond it 0
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "derivation", locator = "equilibrium of the stud beyond the section", provenance = Provenance.DERIVED)
+  public static double momentAt(double force, double width, double gap, double distance) {
+    checkLoad(force, width, gap);
+    Check.positive(width, "load width B", "mm", "the load is spread over it");
+    Check.notNegative(distance, "distance x", "mm", "measured from the seat mouth outwards");
+    if (distance <= gap) {
+      return force * (width / 2 + gap - distance);
+    }
+    double rest = Math.max(0, width + gap - distance);
+    return force * rest * rest / (2 * width);
+  }
+
+  /**
+   * Nominal bending stress.
+   *
+   * @param moment bending moment M
+   * @param diameter stud diameter d
+   * @param bore bore di, 0 for a solid stud
+   * @return σb = 32 M/(π d³ (1 - (di/d)⁴))
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "Gere and Timoshenko 1997", locator = "flexure formula", provenance = Provenance.MEMORY)
+  public static double bendingStress(double moment, double diameter, double bore) {
+    Check.notNegative(moment, "bending moment M", "N·mm", "its size, without direction");
+    return moment / StudSectionKernel.modulus(diameter, bore);
+  }
+
+  /**
+   * Bending stress as an inch catalogue rounds it: 10 M/d³ for a solid stud, 1.8 % low. A check, not a replacement.
+   *
+   * @param moment bending moment M
+   * @param diameter stud diameter d
+   * @return 10 M/d³
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, stud strength: 10 M/d³")
+  public static double roundedBendingStress(double moment, double diameter) {
+    Check.notNegative(moment, "bending moment M", "N·mm", "its size, without direction");
+    Check.positive(diameter, "stud diameter d", "mm", "size of the stud");
+    return 10 * moment / (diameter * diameter * diameter);
+  }
+
+  /**
+   * Radial load at which the nominal bending stress reaches a limit.
+   *
+   * @param stress permitted bending stress
+   * @param width width B over which the load is spread
+   * @param gap distance g from the seat mouth to the near edge of the load; B/2 + g must not be 0
+   * @param diameter stud diameter d
+   * @param bore bore di, 0 for a solid stud
+   * @return F = σ W/(B/2 + g)
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "derivation", locator = "flexure formula solved for the load", provenance = Provenance.DERIVED)
+  public static double loadAtStress(double stress, double width, double gap, double diameter, double bore) {
+    Check.notNegative(stress, "permitted stress", "MPa", "a limit");
+    double arm = Check.positive(moment(1, width, gap), "arm B/2 + g", "mm", "without an arm nothing bends");
+    return stress * StudSectionKernel.modulus(diameter, bore) / arm;
+  }
+
+  /**
+   * Largest shear stress of the radial load, on the neutral axis.
+   *
+   * @param force radial load F
+   * @param diameter stud diameter d
+   * @param bore bore di, 0 for a solid stud
+   * @return 4/3 F/A solid, up to 2 F/A for a thin tube
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "Gere and Timoshenko 1997", locator = "shear stress in circular beams", provenance = Provenance.MEMORY)
+  public static double shearStress(double force, double diameter, double bore) {
+    Check.notNegative(force, "radial load F", "N", "its size, without direction");
+    return StudSectionKernel.shearPeak(diameter, bore) * force / StudSectionKernel.area(diameter, bore);
+  }
+
+  /**
+   * Mean shear stress of a pin held at both ends.
+   *
+   * @param force radial load F on the roller between the ends
+   * @param diameter pin diameter d
+   * @param bore bore di, 0 for a solid pin
+   * @return F/(2A); 2 F/(π d²) for a solid pin
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, yoke pin in double shear")
+  public static double doubleShear(double force, double diameter, double bore) {
+    Check.notNegative(force, "radial load F", "N", "its size, without direction");
+    return force / (2 * StudSectionKernel.area(diameter, bore));
+  }
+
+  /**
+   * Axial stress of the preload.
+   *
+   * @param preload preload of the nut FV
+   * @param diameter stud diameter d
+   * @param bore bore di, 0 for a solid stud
+   * @return σa = FV/A
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "derivation", locator = "force over area", provenance = Provenance.DERIVED)
+  public static double axialStress(double preload, double diameter, double bore) {
+    Check.notNegative(preload, "preload FV", "N", "a nut only pulls");
+    return preload / StudSectionKernel.area(diameter, bore);
+  }
+
+  /**
+   * Torsional stress at the surface, of a tightening torque that is still held in the shank.
+   *
+   * @param torque torque T
+   * @param diameter stud diameter d
+   * @param bore bore di, 0 for a solid stud
+   * @return τt = T/(2W)
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "Gere and Timoshenko 1997", locator = "torsion formula", provenance = Provenance.MEMORY)
+  public static double torsionStress(double torque, double diameter, double bore) {
+    Check.notNegative(torque, "torque T", "N·mm", "its size, without direction");
+    return torque / (2 * StudSectionKernel.modulus(diameter, bore));
+  }
+
+  /**
+   * Equivalent stress (von Mises) on the fibre with the largest bending tension. The shear of the radial load is 0 there.
+   *
+   * @param bending bending stress σb, concentration included if wanted
+   * @param axial axial stress σa
+   * @param torsion torsional stress τt
+   * @return √((σb + σa)² + 3 τt²)
+   * @throws holdfast.quantity.InputException if an argument is not finite
+   */
+  @Source(document = "derivation", locator = "von Mises, uniaxial tension with shear", provenance = Provenance.DERIVED)
+  public static double atTensionFibre(double bending, double axial, double torsion) {
+    return mises(
+        Check.finite(bending, "bending stress", "MPa") + Check.finite(axial, "axial stress", "MPa"),
+        Check.finite(torsion, "torsional stress", "MPa"));
+  }
+
+  /**
+   * Equivalent stress (von Mises) on the neutral axis, where the shears of load and torque add.
+   *
+   * @param axial axial stress σa
+   * @param shear largest shear stress of the radial load τ
+   * @param torsion torsional stress τt
+   * @return √(σa² + 3 (τ + τt)²)
+   * @throws holdfast.quantity.InputException if an argument is not finite
+   */
+  @Source(document = "derivation", locator = "von Mises, uniaxial tension with shear", provenance = Provenance.DERIVED)
+  public static double atNeutralAxis(double axial, double shear, double torsion) {
+    return mises(
+        Check.finite(axial, "axial stress", "MPa"),
+        Check.finite(shear, "shear stress", "MPa") + Check.finite(torsion, "torsional stress", "MPa"));
+  }
+
+  /**
+   * Equivalent stress (von Mises) at the seat mouth of a press fit: tension along the stud with the pressure of the fit
+   * around it.
+   *
+   * @param tension σb + σa along the stud
+   * @param pressure pressure p of the fit, 0 or more
+   * @param diameter stud diameter d
+   * @param bore bore di, 0 for a solid stud
+   * @return von Mises of (σb + σa, -p, -p (1 + Q²)/(1 - Q²)) with Q = di/d
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(
+      document = "derivation",
+      locator = "Lamé stresses of the stud under the pressure of the fit, with axial tension",
+      provenance = Provenance.DERIVED)
+  public static double atPressedMouth(double tension, double pressure, double diameter, double bore) {
+    Check.finite(tension, "axial tension", "MPa");
+    Check.notNegative(pressure, "pressure of the fit", "MPa", "a fit only presses");
+    StudSectionKernel.check(diameter, bore);
+    double q2 = bore * bore / (diameter * diameter);
+    double radial = -pressure;
+    double hoop = -pressure * (1 + q2) / (1 - q2);
+    double a = tension - radial;
+    double b = radial - hoop;
+    double c = hoop - tension;
+    return Math.sqrt(0.5 * (a * a + b * b + c * c));
+  }
+
+  /**
+   * Bearing pressure at the seat mouth if the stud were rigid and the seat soft: linear over the engaged length.
+   *
+   * @param force radial load F
+   * @param arm distance a of its line of action from the seat mouth
+   * @param diameter stud diameter d
+   * @param engaged engaged length L, over 0
+   * @return F/(d L) (4 + 6 a/L)
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "derivation", locator = "equilibrium of a rigid pin, linear pressure", provenance = Provenance.DERIVED)
+  public static double mouthPressure(double force, double arm, double diameter, double engaged) {
+    checkSeat(force, arm, diameter, engaged);
+    return force / (diameter * engaged) * (4 + 6 * arm / engaged);
+  }
+
+  /**
+   * Bearing pressure at the far end of the seat, on the opposite side, if the stud were rigid.
+   *
+   * @param force radial load F
+   * @param arm distance a of its line of action from the seat mouth
+   * @param diameter stud diameter d
+   * @param engaged engaged length L, over 0
+   * @return F/(d L) (2 + 6 a/L), acting against the pressure at the mouth
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "derivation", locator = "equilibrium of a rigid pin, linear pressure", provenance = Provenance.DERIVED)
+  public static double farEndPressure(double force, double arm, double diameter, double engaged) {
+    checkSeat(force, arm, diameter, engaged);
+    return force / (diameter * engaged) * (2 + 6 * arm / engaged);
+  }
+
+  private static double mises(double normal, double shear) {
+    return Math.sqrt(normal * normal + 3 * shear * shear);
+  }
+
+  private static void checkSeat(double force, double arm, double diameter, double engaged) {
+    checkLoad(force, 0, arm);
+    Check.positive(diameter, "stud diameter d", "mm", "size of the stud");
+    Check.positive(engaged, "engaged length L", "mm", "the seat holds the stud over it");
+  }
+
+  static void checkLoad(double force, double width, double gap) {
+    Check.notNegative(force, "radial load F", "N", "its size, without direction");
+    Check.notNegative(width, "load width B", "mm", "the load is spread over it");
+    Check.notNegative(gap, "gap g", "mm", "the load lies outside the seat");
+  }
+}

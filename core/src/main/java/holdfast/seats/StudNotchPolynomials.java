@@ -1,0 +1,64 @@
+package holdfast.seats;
+
+import holdfast.tables.Table;
+import holdfast.tables.TableSet;
+import java.util.Arrays;
+import java.util.Locale;
+
+/** The coefficients of the stress concentration polynomials, read once: for each notch and loading its t/r ranges. */
+final class StudNotchPolynomials {
+  private static final int PER_SET = 12;
+  /** [notch * loadings + loading][range * (2 + 12)]: x from, x to, then C1 … C4 as constant, root, linear. */
+  private static final double[][] SETS = read();
+
+  private StudNotchPolynomials() {}
+
+  /** Start of the range of t/r that applies: the range that holds x, or the nearest one. */
+  static int range(StudNotch notch, StudNotch.Loading loading, double x) {
+    double[] set = set(notch, loading);
+    int start = 0;
+    while (x > set[start + 1] && start + 2 + PER_SET < set.length) {
+      start += 2 + PER_SET;
+    }
+    return start;
+  }
+
+  static double from(StudNotch notch, StudNotch.Loading loading) {
+    return set(notch, loading)[0];
+  }
+
+  static double to(StudNotch notch, StudNotch.Loading loading) {
+    double[] set = set(notch, loading);
+    return set[set.length - PER_SET - 1];
+  }
+
+  static double[] set(StudNotch notch, StudNotch.Loading loading) {
+    return SETS[notch.ordinal() * StudNotch.Loading.values().length + loading.ordinal()];
+  }
+
+  private static double[][] read() {
+    Table table = TableSet.bundled().table("contact/peterson/2/shaft-notch-polynomials");
+    StudNotch.Loading[] loadings = StudNotch.Loading.values();
+    double[][] sets = new double[StudNotch.values().length * loadings.length][0];
+    // Rows come set by set, ranges rising, C1 to C4: the order the file keeps.
+    for (int row = 0; row < table.size(); row += 4) {
+      StudNotch notch = StudNotch.valueOf(table.text(row, "notch").toUpperCase(Locale.ROOT));
+      StudNotch.Loading loading = StudNotch.Loading.valueOf(table.text(row, "load").toUpperCase(Locale.ROOT));
+      int index = notch.ordinal() * loadings.length + loading.ordinal();
+      double[] old = sets[index];
+      double[] grown = Arrays.copyOf(old, old.length + 2 + PER_SET);
+      grown[old.length] = table.number(row, "x_from");
+      grown[old.length + 1] = table.number(row, "x_to");
+      for (int i = 0; i < 4; i++) {
+        if (!table.text(row + i, "coefficient").equals("C" + (i + 1))) {
+          throw new IllegalStateException(table.address(row + i) + ": C1 to C4 must follow each other");
+        }
+        grown[old.length + 2 + 3 * i] = table.number(row + i, "constant");
+        grown[old.length + 3 + 3 * i] = table.number(row + i, "root");
+        grown[old.length + 4 + 3 * i] = table.number(row + i, "linear");
+      }
+      sets[index] = grown;
+    }
+    return sets;
+  }
+}

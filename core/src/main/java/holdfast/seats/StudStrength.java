@@ -1,0 +1,231 @@
+package holdfast.seats;
+
+import holdfast.quantity.Check;
+import holdfast.quantity.Force;
+import holdfast.quantity.Length;
+import holdfast.quantity.Numbers;
+import holdfast.quantity.Stress;
+import holdfast.tables.SourceRef;
+import holdfast.tables.Table;
+import holdfast.tables.TableSet;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Strength of a stud at the seat mouth: bending, preload, held torque and the pressure of the fit together. Stresses are
+ * nominal; a notch enters through {@link #fatigue} or through the concentration factors of {@link StudNotchKernel}.
+ *
+ * @param section the stud
+ * @param load what it carries
+ * @param fitPressure pressure of a press fit at the mouth, 0 for a loose fit
+ */
+public record StudStrength(StudSection section, StudLoad load, Stress fitPressure) implements Traced, Serializable {
+  static final SourceRef FLEXURE = SourceRef.memory("Gere and Timoshenko 1997", "flexure formula");
+  private static final SourceRef MOMENT =
+      SourceRef.published("Cam followers catalogue 2008", "technical section, stud strength: M = F (B/2 + gap)");
+  private static final SourceRef MISES = SourceRef.derived("von Mises of the combined stresses");
+  private static final SourceRef KIRSCH = SourceRef.memory("Kirsch 1898", "factor 3 at a small hole");
+
+  // Refuses a pulling fit.
+  public StudStrength {
+    Check.notNegative(fitPressure.megapascal(), "pressure of the fit", "MPa", "a fit only presses");
+  }
+
+  /**
+   * A stud in a loose fit.
+   *
+   * @param section the stud
+   * @param load what it carries
+   * @return the strength
+   */
+  public static StudStrength of(StudSection section, StudLoad load) {
+    return new StudStrength(section, load, new Stress(0));
+  }
+
+  /**
+   * Allowable stress of bending plus preload in one catalogue, for its own case-hardened studs.
+   *
+   * @param duty how the load changes
+   * @return 1372, 784 or 392 MPa
+   */
+  public static Stress catalogueAllowable(StudDuty duty) {
+    Table table = TableSet.bundled().table("contact/needle-catalogue/2300E/stud-allowable-stresses");
+    return new Stress(table.number(table.find("duty", duty.label()), "allowable"));
+  }
+
+  /**
+   * Nominal bending stress at the seat mouth, on the net section of a cross hole.
+   *
+   * @return σb
+   */
+  public Stress bending() {
+    double moment = StudBendingKernel.moment(load.radial().base(), load.width().mm(), load.gap().mm());
+    return new Stress(
+        moment / StudSectionKernel.netModulus(section.diameter().mm(), section.bore().mm(), section.crossHole().mm()));
+  }
+
+  /**
+   * Axial stress of the preload.
+   *
+   * @return σa
+   */
+  public Stress axial() {
+    return new Stress(
+        StudBendingKernel.axialStress(load.preload().base(), section.diameter().mm(), section.bore().mm()));
+  }
+
+  /**
+   * Torsional stress of the held torque.
+   *
+   * @return τt
+   */
+  public Stress torsion() {
+    return new Stress(
+        StudBendingKernel.torsionStress(load.heldTorque().base(), section.diameter().mm(), section.bore().mm()));
+  }
+
+  /**
+   * Largest shear stress of the radial load, on the neutral axis.
+   *
+   * @return τ
+   */
+  public Stress shear() {
+    return new Stress(
+        StudBendingKernel.shearStress(load.radial().base(), section.diameter().mm(), section.bore().mm()));
+  }
+
+  /**
+   * Bending plus preload: what catalogues compare with their allowable stress.
+   *
+   * @return σb + σa
+   */
+  public Stress tension() {
+    return bending().plus(axial());
+  }
+
+  /**
+   * Governing equivalent stress (von Mises): the greatest of tension fibre, neutral axis and pressed mouth.
+   *
+   * @return σv
+   */
+  public Stress equivalent() {
+    double fibre =
+        StudBendingKernel.atTensionFibre(bending().megapascal(), axial().megapascal(), torsion().megapascal());
+    double axis = StudBendingKernel.atNeutralAxis(axial().megapascal(), shear().megapascal(), torsion().megapascal());
+    double mouth =
+        fitPressure.megapascal() == 0
+            ? 0
+            : StudBendingKernel.atPressedMouth(
+                tension().megapascal(), fitPressure.megapascal(), section.diameter().mm(), section.bore().mm());
+    return new Stress(Math.max(fibre, Math.max(axis, mouth)));
+  }
+
+  /**
+   * Allowable over bending plus preload.
+   *
+   * @param allowable allowable stress, from the stud's own data
+   * @return the margin; below 1 the stud is overloaded
+   * @throws holdfast.quantity.InputException if nothing loads the stud
+   */
+  public double margin(Stress allowable) {
+    return Check.notNegative(allowable.megapascal(), "allowable stress", "MPa", "a limit")
+        / Check.positive(tension().megapascal(), "bending plus preload stress", "MPa", "nothing loads the stud");
+  }
+
+  /**
+   * Radial load at which bending plus preload reaches a limit.
+   *
+   * @param allowable allowable stress
+   * @return the load, 0 if the preload alone takes it up
+   * @throws holdfast.quantity.InputException if the load has no arm
+   */
+  public Force radialLoadAt(Stress allowable) {
+    double left = allowable.megapascal() - axial().megapascal();
+    if (left <= 0) {
+      return new Force(0);
+    }
+    double arm = StudBendingKernel.moment(1, load.width().mm(), load.gap().mm());
+    Check.positive(arm, "arm B/2 + g", "mm", "without an arm nothing bends");
+    return new Force(
+        left * StudSectionKernel.netModulus(section.diameter().mm(), section.bore().mm(), section.crossHole().mm()) / arm);
+  }
+
+  /**
+   * Fatigue of the stud under this load.
+   *
+   * @param duty how the radial load changes; the preload rests
+   * @param notchFactor fatigue notch factor Kf on the bending stress, 1 or more
+   * @param material strengths of the stud
+   * @param criterion how mean stress is weighed
+   * @return the fatigue margin
+   * @throws holdfast.quantity.InputException if the notch factor is below 1 or nothing loads the stud
+   */
+  public StudFatigue fatigue(
+      StudDuty duty, double notchFactor, StudMaterial material, StudFatigueCriterion criterion) {
+    return new StudFatigue(this, duty, notchFactor, material, criterion);
+  }
+
+  @Override
+  public Derivation explain() {
+    Derivation.Builder steps = Derivation.of("Stress of the " + section + " under " + load.radial());
+    double moment = StudBendingKernel.moment(load.radial().base(), load.width().mm(), load.gap().mm());
+    steps.step(
+        "M", "bending moment at the seat mouth", "F (B/2 + g)", moment, "N·mm", MOMENT,
+        "F = " + load.radial(), "B = " + load.width(), "g = " + load.gap());
+    double hole = section.crossHole().mm();
+    steps.step(
+        "W", "section modulus", hole > 0 ? "2/d (π (d⁴ - di⁴)/64 - dh (d³ - di³)/12)" : "π d³ (1 - (di/d)⁴)/32",
+        StudSectionKernel.netModulus(section.diameter().mm(), section.bore().mm(), hole), "mm³",
+        SourceRef.derived("area moment of the section"), section.toString());
+    steps.step("σb", "bending stress", "M/W", bending().megapascal(), "MPa", FLEXURE);
+    steps.step(
+        "σa", "axial stress of the preload", "FV/A", axial().megapascal(), "MPa", SourceRef.derived("force over area"),
+        "FV = " + load.preload());
+    steps.step(
+        "τt", "torsional stress of the held torque", "T/(2W)", torsion().megapascal(), "MPa", FLEXURE,
+        "T = " + load.heldTorque());
+    steps.step(
+        "τ", "shear stress on the neutral axis", "4/3 (d² + d di + di²)/(d² + di²) F/A", shear().megapascal(), "MPa",
+        SourceRef.derived("first moment of the half ring over the width of both walls"));
+    steps.step(
+        "σv", "greatest equivalent stress (von Mises)",
+        "max of √((σb + σa)² + 3 τt²), √(σa² + 3 (τ + τt)²) and the pressed mouth", equivalent().megapascal(), "MPa", MISES,
+        "p = " + fitPressure);
+    return steps.build();
+  }
+
+  @Override
+  public List<Warning> warnings() {
+    List<Warning> warnings = new ArrayList<>();
+    Length diameter = section.diameter();
+    double arm = load.width().mm() / 2 + load.gap().mm();
+    if (arm < diameter.mm()) {
+      warnings.add(
+          new Warning(
+              "short-stud",
+              "the arm of " + Numbers.significant(arm, 4) + " mm is shorter than the stud diameter " + diameter
+                  + ": beam theory is rough here and the load may move inwards as the stud bends",
+              SourceRef.published("Cam followers catalogue 2008", "technical section, tests of stud strength")));
+    }
+    if (section.crossHole().mm() > 0) {
+      warnings.add(
+          new Warning(
+              "cross-hole",
+              "the cross hole in the fibre in tension raises the local stress up to "
+                  + Numbers.significant(StudNotchKernel.CROSS_HOLE, 2) + " times the " + bending()
+                  + " of the net section: turn it out of the load zone",
+              KIRSCH));
+    }
+    return List.copyOf(warnings);
+  }
+
+  /** For example {@code stud 16 mm: bending 210 MPa, with preload 308 MPa, equivalent 312 MPa}. */
+  @Override
+  public String toString() {
+    return section + ": bending " + bending() + ", with preload " + tension() + ", equivalent " + equivalent();
+  }
+}
