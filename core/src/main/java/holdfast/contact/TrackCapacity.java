@@ -72,7 +72,7 @@ public record TrackCapacity(Force capacityAt40, double hardness, boolean crowned
   public Derivation explain() {
     Derivation.Builder steps = Derivation.of("Capacity of a track of " + Numbers.shortest(hardness) + " HRC");
     steps.step(
-        "f", "factor on the capacity at 40 HRC", "linear between the rows of the table", factor(), "", table().source(),
+        "f", "factor on the capacity at 40 HRC", "geometric between the rows of the table", factor(), "", table().source(),
         "hardness " + Numbers.shortest(hardness) + " HRC", crowned ? "crowned ring" : "cylindrical ring");
     steps.step(
         "C_track", "track capacity", "f · capacity at 40 HRC", capacity().base(), "N", table().source(),

@@ -41,11 +41,12 @@ public final class TrackCapacityKernel {
   }
 
   /**
-   * Value between the rows of a printed table, linear.
+   * Value between the rows of a printed table, geometric: the logarithm of the value is linear in the hardness. Between
+   * rows five points apart that meets the rows which another catalogue prints; a straight line would lie above them.
    *
    * @param hardness Rockwell C hardness of the track
    * @param hardnesses hardnesses of the table, rising
-   * @param values values of the table
+   * @param values values of the table, over 0
    * @return the interpolated value; never extrapolated
    * @throws holdfast.quantity.InputException if the hardness is outside the table
    */
@@ -61,7 +62,7 @@ public final class TrackCapacityKernel {
       i++;
     }
     double share = (hardness - hardnesses[i - 1]) / (hardnesses[i] - hardnesses[i - 1]);
-    return values[i - 1] + share * (values[i] - values[i - 1]);
+    return values[i - 1] * Math.pow(values[i] / values[i - 1], share);
   }
 
   /**

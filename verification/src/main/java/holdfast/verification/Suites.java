@@ -1,5 +1,6 @@
 package holdfast.verification;
 
+import holdfast.verification.contact.ContactSuites;
 import holdfast.verification.fits.FitSuites;
 import holdfast.verification.fits.InchSuites;
 import holdfast.verification.seats.SeatSuites;
@@ -21,6 +22,7 @@ public final class Suites {
     suites.addAll(FitSuites.all());
     suites.addAll(InchSuites.all());
     suites.addAll(SeatSuites.all());
+    suites.addAll(ContactSuites.all());
     return List.copyOf(suites);
   }
 }

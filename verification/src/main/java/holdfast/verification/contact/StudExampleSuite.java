@@ -1,0 +1,85 @@
+package holdfast.verification.contact;
+
+import holdfast.contact.ContactGeometryKernel;
+import holdfast.contact.LineContactKernel;
+import holdfast.quantity.KnownUnits;
+import holdfast.quantity.Stress;
+import holdfast.seats.StudBendingKernel;
+import holdfast.seats.StudNotch;
+import holdfast.seats.StudNotchKernel;
+import holdfast.tables.Table;
+import holdfast.verification.Cases;
+import holdfast.verification.Comparison;
+import holdfast.verification.Evidence;
+import holdfast.verification.Suite;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Worked examples and printed shop constants. */
+final class StudExampleSuite implements Suite {
+  @Override
+  public String id() {
+    return "contact/stud-examples";
+  }
+
+  @Override
+  public String title() {
+    return "Bending, notches and shop constants";
+  }
+
+  @Override
+  public List<String> calculations() {
+    return List.of(
+        "holdfast.seats.StudBendingKernel#moment",
+        "holdfast.seats.StudBendingKernel#roundedBendingStress",
+        "holdfast.seats.StudNotchKernel#concentration",
+        "holdfast.contact.LineContactKernel#peakPressure");
+  }
+
+  @Override
+  public List<Comparison> run() {
+    Table cases = Cases.table("contact/stud-examples");
+    List<Comparison> result = new ArrayList<>();
+    for (int row = 0; row < cases.size(); row++) {
+      String printed = cases.text(row, "printed");
+      Evidence evidence =
+          switch (cases.text(row, "kind")) {
+            case "example" -> Evidence.WORKED_EXAMPLE;
+            case "print" -> Evidence.RECOMBINED;
+            case "practice" -> Evidence.PRACTICE;
+            default -> Evidence.RECALLED;
+          };
+      result.add(
+          Comparison.of(cases.address(row), Cases.source(cases, row), evidence)
+              .disclosed(cases.text(row, "disclosed"))
+              .numbers(
+                  Double.parseDouble(printed), compute(cases.text(row, "example")), Cases.halfLastDigit(printed), "",
+                  "half a unit of the last printed digit"));
+    }
+    return result;
+  }
+
+  private static double compute(String example) {
+    return switch (example) {
+      // Depth h of a rectangle: M = σ b h²/6 with the moment of a load spread over the whole length.
+      case "P89" -> Math.sqrt(6 * StudBendingKernel.moment(9000, 3000, 0) / (100 * 30.0));
+      case "P90" -> StudNotchKernel.concentration(StudNotch.FILLET, StudNotch.Loading.TORSION, 7.5, 3.75, 0.5625);
+      case "P90b" -> StudNotchKernel.concentration(StudNotch.FILLET, StudNotch.Loading.TORSION, 7.5, 3.75, 0.9375);
+      case "S1" -> StudBendingKernel.roundedBendingStress(1, 1);
+      // One pound on one inch of length under one inch of diameter.
+      case "S2" -> new Stress(
+              LineContactKernel.peakPressure(
+                  KnownUnits.LBF.of(1).base(), 25.4, 12.7, steel(KnownUnits.PSI.of(30e6).base())))
+          .in(KnownUnits.PSI);
+      // One kilogram-force on one millimetre of length under 1 mm relative radius.
+      case "S3" -> new Stress(
+              LineContactKernel.peakPressure(KnownUnits.KGF.of(1).base(), 1, 1, steel(206000)))
+          .in(KnownUnits.KGF_PER_MM2);
+      default -> throw new IllegalArgumentException("example " + example + " has no computation");
+    };
+  }
+
+  private static double steel(double modulus) {
+    return ContactGeometryKernel.combinedModulus(modulus, 0.3, modulus, 0.3);
+  }
+}

@@ -1,0 +1,2 @@
+/** Checks of contact and stud calculations against worked examples, printed tables and general-purpose libraries. */
+package holdfast.verification.contact;
