@@ -39,7 +39,7 @@ public final class StudNotchKernel {
     double root = Math.sqrt(x);
     double u = (greater - smaller) / greater;
     double[] set = StudNotchPolynomials.set(notch, loading);
-    int start = StudNotchPolynomials.range(notch, loading, x) + 2;
+    int start = StudNotchPolynomials.range(set, x) + 2;
     double sum = 0;
     for (int i = 3; i >= 0; i--) {
       int c = start + 3 * i;
@@ -63,7 +63,7 @@ public final class StudNotchKernel {
   public static boolean isValid(
       StudNotch notch, StudNotch.Loading loading, double greater, double smaller, double radius) {
     double x = depthOverRadius(greater, smaller, radius);
-    return x >= StudNotchPolynomials.from(notch, loading) && x <= StudNotchPolynomials.to(notch, loading);
+    return StudNotchPolynomials.covers(StudNotchPolynomials.set(notch, loading), x);
   }
 
   /**

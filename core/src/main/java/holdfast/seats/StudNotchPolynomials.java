@@ -3,19 +3,20 @@ package holdfast.seats;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 
 /** The coefficients of the stress concentration polynomials, read once: for each notch and loading its t/r ranges. */
 final class StudNotchPolynomials {
   private static final int PER_SET = 12;
-  /** [notch * loadings + loading][range * (2 + 12)]: x from, x to, then C1 … C4 as constant, root, linear. */
-  private static final double[][] SETS = read();
+  /** For each range x from, x to, then C1 … C4 as constant, root, linear. */
+  private static final Map<StudNotch, Map<StudNotch.Loading, double[]>> SETS = read();
 
   private StudNotchPolynomials() {}
 
   /** Start of the range of t/r that applies: the range that holds x, or the nearest one. */
-  static int range(StudNotch notch, StudNotch.Loading loading, double x) {
-    double[] set = set(notch, loading);
+  static int range(double[] set, double x) {
     int start = 0;
     while (x > set[start + 1] && start + 2 + PER_SET < set.length) {
       start += 2 + PER_SET;
@@ -23,29 +24,24 @@ final class StudNotchPolynomials {
     return start;
   }
 
-  static double from(StudNotch notch, StudNotch.Loading loading) {
-    return set(notch, loading)[0];
-  }
-
-  static double to(StudNotch notch, StudNotch.Loading loading) {
-    double[] set = set(notch, loading);
-    return set[set.length - PER_SET - 1];
+  static boolean covers(double[] set, double x) {
+    return x >= set[0] && x <= set[set.length - PER_SET - 1];
   }
 
   static double[] set(StudNotch notch, StudNotch.Loading loading) {
-    return SETS[notch.ordinal() * StudNotch.Loading.values().length + loading.ordinal()];
+    return SETS.get(notch).get(loading);
   }
 
-  private static double[][] read() {
+  private static Map<StudNotch, Map<StudNotch.Loading, double[]>> read() {
     Table table = TableSet.bundled().table("contact/peterson/2/shaft-notch-polynomials");
-    StudNotch.Loading[] loadings = StudNotch.Loading.values();
-    double[][] sets = new double[StudNotch.values().length * loadings.length][0];
+    Map<StudNotch, Map<StudNotch.Loading, double[]>> sets = new EnumMap<>(StudNotch.class);
     // Rows come set by set, ranges rising, C1 to C4: the order the file keeps.
     for (int row = 0; row < table.size(); row += 4) {
       StudNotch notch = StudNotch.valueOf(table.text(row, "notch").toUpperCase(Locale.ROOT));
       StudNotch.Loading loading = StudNotch.Loading.valueOf(table.text(row, "load").toUpperCase(Locale.ROOT));
-      int index = notch.ordinal() * loadings.length + loading.ordinal();
-      double[] old = sets[index];
+      Map<StudNotch.Loading, double[]> ofNotch =
+          sets.computeIfAbsent(notch, unused -> new EnumMap<>(StudNotch.Loading.class));
+      double[] old = ofNotch.getOrDefault(loading, new double[0]);
       double[] grown = Arrays.copyOf(old, old.length + 2 + PER_SET);
       grown[old.length] = table.number(row, "x_from");
       grown[old.length + 1] = table.number(row, "x_to");
@@ -57,7 +53,7 @@ final class StudNotchPolynomials {
         grown[old.length + 3 + 3 * i] = table.number(row + i, "root");
         grown[old.length + 4 + 3 * i] = table.number(row + i, "linear");
       }
-      sets[index] = grown;
+      ofNotch.put(loading, grown);
     }
     return sets;
   }

@@ -49,7 +49,8 @@ final class HertzCoefficientSuite implements Suite {
           Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.RECALLED)
               .disclosed(cases.text(row, "disclosed"))
               .numbers(
-                  Double.parseDouble(printed), computed, Cases.halfLastDigit(printed), "", "half a unit of the last printed digit"));
+                  Double.parseDouble(printed), computed, Cases.halfLastDigit(printed), "",
+                  "half a unit of the last printed digit"));
     }
     return result;
   }

@@ -31,7 +31,7 @@ final class StudExampleSuite implements Suite {
   public List<String> calculations() {
     return List.of(
         "holdfast.seats.StudBendingKernel#moment",
-        "holdfast.seats.StudBendingKernel#roundedBendingStress",
+        "holdfast.seats.StudBendingKernel#bendingStress",
         "holdfast.seats.StudNotchKernel#concentration",
         "holdfast.contact.LineContactKernel#peakPressure");
   }
@@ -45,7 +45,7 @@ final class StudExampleSuite implements Suite {
       Evidence evidence =
           switch (cases.text(row, "kind")) {
             case "example" -> Evidence.WORKED_EXAMPLE;
-            case "print" -> Evidence.RECOMBINED;
+            case "reconstruction" -> Evidence.RECONSTRUCTION;
             case "practice" -> Evidence.PRACTICE;
             default -> Evidence.RECALLED;
           };
@@ -65,7 +65,7 @@ final class StudExampleSuite implements Suite {
       case "P89" -> Math.sqrt(6 * StudBendingKernel.moment(9000, 3000, 0) / (100 * 30.0));
       case "P90" -> StudNotchKernel.concentration(StudNotch.FILLET, StudNotch.Loading.TORSION, 7.5, 3.75, 0.5625);
       case "P90b" -> StudNotchKernel.concentration(StudNotch.FILLET, StudNotch.Loading.TORSION, 7.5, 3.75, 0.9375);
-      case "S1" -> StudBendingKernel.roundedBendingStress(1, 1);
+      case "S1" -> StudBendingKernel.bendingStress(1, 1, 0);
       // One pound on one inch of length under one inch of diameter.
       case "S2" -> new Stress(
               LineContactKernel.peakPressure(
