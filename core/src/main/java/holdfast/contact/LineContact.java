@@ -140,7 +140,7 @@ public record LineContact(ContactPair pair, Force force, Length length) implemen
         "b", "half width of the contact strip", "√(4 F R / (π L E*))", halfWidth().mm(), "mm", ContactNotes.HERTZ,
         "F = " + force, "L = " + length);
     steps.step(
-        "τmax", "largest principal shear stress in the track", "√u · u² p0 with u = (√5 - 1)/2 unless the surface governs",
+        "τmax", "largest principal shear stress in the track", "largest ½ (σ1 - σ3) on the axis",
         largestShear().stress().megapascal(), "MPa", ContactNotes.BELOW, "depth " + largestShear().depth());
     steps.step(
         "p0", "peak pressure", "√(F E* / (π L R))", peakPressure().megapascal(), "MPa", ContactNotes.HERTZ,

@@ -29,7 +29,7 @@ public final class SubsurfaceKernel {
    *
    * @param ratio axis ratio k = b/a, from 0 for line contact to 1
    * @param poisson Poisson's ratio ν of the body
-   * @return z/b; 0 if the surface governs (a narrow ellipse and ν below about 0.2)
+   * @return z/b; for a narrow ellipse and ν below about 0.2 the stress along the major axis governs, near the surface
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static double depthOfLargestShear(double ratio, double poisson) {
