@@ -3,17 +3,41 @@ package holdfast.seats;
 /** A change of section that concentrates stress in a stud. */
 public enum StudNotch {
   /** Shoulder fillet between a greater and a smaller diameter. */
-  FILLET,
+  FILLET("fillet"),
   /** Relief groove with a round bottom. */
-  GROOVE;
+  GROOVE("groove");
+
+  private final String label;
+
+  StudNotch(String label) {
+    this.label = label;
+  }
+
+  /** The word used in reports. */
+  @Override
+  public String toString() {
+    return label;
+  }
 
   /** How a notched stud is loaded. */
   public enum Loading {
     /** Bending. */
-    BENDING,
+    BENDING("bending"),
     /** Tension along the axis. */
-    TENSION,
+    TENSION("tension"),
     /** Torsion. */
-    TORSION
+    TORSION("torsion");
+
+    private final String label;
+
+    Loading(String label) {
+      this.label = label;
+    }
+
+    /** The word used in reports. */
+    @Override
+    public String toString() {
+      return label;
+    }
   }
 }

@@ -95,7 +95,6 @@ class HertzLawsTest {
     assertEquals(2 * one[2], eight[2], 1e-14 * eight[2]);
     assertEquals(4 * one[3], eight[3], 1e-14 * eight[3]);
     assertEquals(force, 2.0 / 3 * Math.PI * one[0] * one[1] * one[2], 1e-14 * force);
-    // Work done: the approach is the derivative of the energy, 2/5 F δ, so δ rises as F^(2/3).
     double back = EllipticalContactKernel.forceAtPressure(one[2], MODULUS, lesser * ratio, lesser);
     assertEquals(force, back, 1e-13 * force);
   }

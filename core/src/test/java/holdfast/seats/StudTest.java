@@ -114,6 +114,20 @@ class StudTest {
   }
 
   @Test
+  void concentrationExplainsItselfAndWarns() {
+    StudConcentration groove =
+        new StudConcentration(StudNotch.GROOVE, StudNotch.Loading.BENDING, mm(20), mm(16), mm(1));
+    assertEquals(groove.factor(), groove.explain().result().value());
+    assertEquals(List.of("recalled-polynomials"), codes(groove));
+    double kf = groove.fatigueFactor(MPa(900));
+    assertTrue(kf > 1 && kf < groove.factor());
+    StudConcentration blunt =
+        new StudConcentration(StudNotch.FILLET, StudNotch.Loading.TORSION, mm(20), mm(16), mm(100));
+    assertEquals(List.of("recalled-polynomials", "notch-outside-range"), codes(blunt));
+    assertTrue(groove.toString().startsWith("groove in bending, 20 mm to 16 mm, radius 1 mm: Kt = "), groove::toString);
+  }
+
+  @Test
   void notchSensitivity() {
     assertEquals(0.0254, StudNotchKernel.materialLength(2070), 1e-12);
     assertEquals(2, StudNotchKernel.fatigueFactor(2, 1, 0), 1e-15);

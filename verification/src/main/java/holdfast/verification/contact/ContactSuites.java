@@ -14,6 +14,7 @@ public final class ContactSuites {
    */
   public static List<Suite> all() {
     return List.of(
+        new ContactGeometrySuite(),
         new EllipticIntegralSuite(),
         new ContactEllipseSuite(),
         new HertzLibrarySuite(),
@@ -26,6 +27,8 @@ public final class ContactSuites {
         new TrackFactorSuite(),
         new CantileverExampleSuite(),
         new StudExampleSuite(),
+        new StudSectionSuite(),
+        new StudFatigueSuite(),
         new StudSeatSuite());
   }
 }

@@ -8,7 +8,9 @@ Writes one CSV file a check into DIRECTORY. Nothing here uses the formulas of th
 - largest shear and equivalent stress on the axis: mpmath, printed solution with incomplete elliptic integrals;
 - largest orthogonal shear: SciPy search over depth and distance, gradient of the ellipsoidal potential;
 - line contact approach: mpmath quadrature of the axial strain;
-- stud in an elastic seat: mpmath solution of the beam equation from its four boundary conditions.
+- stud in an elastic seat: mpmath solution of the beam equation from its four boundary conditions;
+- curvatures of the gap: NumPy eigenvalues of the summed curvature matrices;
+- sections and stresses of studs: SciPy quadrature over the section, stress tensors and root search.
 """
 
 import csv
@@ -18,6 +20,7 @@ import sys
 import mpmath as mp
 import numpy as np
 import scipy
+import scipy.integrate
 import scipy.optimize
 import scipy.special
 
@@ -235,6 +238,58 @@ def seat():
           rows, MPMATH, "beam equation EI y'''' + c y = 0 with its four boundary conditions")
 
 
-for job in (elliptic_integrals, ellipses, axis_stress, maxima, orthogonal_shear, line_approach, seat):
+def geometry():
+    rows = []
+    for c1, c1t, c2, c2t, angle in [(1 / 60, 1 / 130, 1 / 80, 1 / 200, 60), (0.1, 0.002, 0, 0, 0), (0.1, 0.002, -0.02, 0, 0),
+                                    (0.05, 0.001, 0.03, -0.0005, 30), (0.1, 0, 0.1, 0, 90), (0.1, 0, 0.07, 0, 45),
+                                    (0.2, 0.2, -0.19, 0.05, 0), (0.08, 0.004, 0, 0.0125, 2)]:
+        t = np.deg2rad(angle)
+        turn = np.array([[np.cos(t), -np.sin(t)], [np.sin(t), np.cos(t)]])
+        low, high = np.linalg.eigvalsh((np.diag([c1, c1t]) + turn @ np.diag([c2, c2t]) @ turn.T) / 2)
+        for name, value in (("lesser", low), ("greater", high)):
+            rows.append([repr(float(v)) for v in (c1, c1t, c2, c2t)] + [str(angle), name, text(float(value), 16)])
+    write("contact-geometry", ["c1", "c1t", "c2", "c2t", "angle", "quantity", "value"], rows, NUMPY,
+          "eigvalsh of half the summed curvature matrices")
+
+
+def sections():
+    rows = []
+    quad = lambda f, a, b: scipy.integrate.quad(f, a, b, epsabs=1e-13, epsrel=1e-13, limit=400)[0]
+    for d, bore in ((16, 0), (16, 4), (24, 8), (10, 9)):
+        R, r = d / 2, bore / 2
+        area = quad(lambda s: 2 * np.pi * s, r, R)
+        inertia = quad(lambda s: np.pi * s ** 3, r, R)
+        # First moment of the half section above the neutral axis over inertia and width there, for F = A.
+        first = quad(lambda s: 2 * s * s, r, R)
+        rows.append([str(d), str(bore), "0", "area", text(area, 15)])
+        rows.append([str(d), str(bore), "0", "section modulus", text(inertia / R, 15)])
+        rows.append([str(d), str(bore), "0", "shear peak", text(first * area / (inertia * 2 * (R - r)), 15)])
+        for p in (0, 60, 150):
+            # Lame by the displacement u = c1 s + c2/s, from the two boundary pressures.
+            if r > 0:
+                m = np.array([[1, -1 / R ** 2], [1, -1 / r ** 2]])
+                c = np.linalg.solve(m, [-p, 0])
+            else:
+                c = [-p, 0]
+            radial, hoop = c[0] - c[1] / R ** 2, c[0] + c[1] / R ** 2
+            dev = np.diag([220, radial, hoop]) - np.eye(3) * (220 + radial + hoop) / 3
+            rows.append([str(d), str(bore), str(p), "pressed mouth", text(float(np.sqrt(1.5 * np.sum(dev * dev))), 15)])
+    write("stud-sections", ["diameter", "bore", "pressure", "quantity", "value"], rows, SCIPY,
+          "quadrature over the section; Lame stresses from their boundary conditions; tension 220 MPa in the tensor")
+
+
+def fatigue():
+    rows = []
+    lines = {"Goodman": lambda n, a, m: n * a / 320 + n * m / 950 - 1, "Soderberg": lambda n, a, m: n * a / 320 + n * m / 700 - 1,
+             "Gerber": lambda n, a, m: n * a / 320 + (n * m / 950) ** 2 - 1}
+    for a, m in ((100, 0), (100, 150), (50, 400), (200, 30)):
+        for name, line in lines.items():
+            n = scipy.optimize.brentq(lambda x: line(x, a, m), 1e-6, 1e3, xtol=1e-15, rtol=1e-15)
+            rows.append([name, str(a), str(m), text(n, 15)])
+    write("stud-fatigue", ["criterion", "amplitude", "mean", "value"], rows, SCIPY,
+          "brentq on the limit line: endurance 320, yield 700, tensile 950 MPa")
+
+
+for job in (geometry, sections, fatigue, elliptic_integrals, ellipses, axis_stress, maxima, orthogonal_shear, line_approach, seat):
     job()
     print("done:", job.__name__)
