@@ -69,33 +69,41 @@ public final class AxisStressKernel {
   }
 
   static double x(double k, double nu, double depth) {
+    return x(k, nu, depth, majorIntegral(k, depth), minorIntegral(k, depth));
+  }
+
+  static double x(double k, double nu, double depth, double major, double minor) {
     double ta = majorDistance(k, depth);
     double sb = minorDistance(depth);
     return -2 * nu / (ta * sb)
         - (1 - 2 * nu) * k / (ta * (ta + k * sb))
-        + depth * (majorIntegral(k, depth) + nu * minorIntegral(k, depth));
+        + depth * (major + nu * minor);
   }
 
   static double y(double k, double nu, double depth) {
+    return y(k, nu, depth, majorIntegral(k, depth), minorIntegral(k, depth));
+  }
+
+  static double y(double k, double nu, double depth, double major, double minor) {
     double ta = majorDistance(k, depth);
     double sb = minorDistance(depth);
     return -2 * nu / (ta * sb)
         - (1 - 2 * nu) / (sb * (ta + k * sb))
-        + depth * (minorIntegral(k, depth) + nu * majorIntegral(k, depth));
+        + depth * (minor + nu * major);
   }
 
   static double z(double k, double depth) {
     return -1 / (majorDistance(k, depth) * minorDistance(depth));
   }
 
-  static double slopeX(double k, double nu, double depth) {
+  static double slopeX(double k, double nu, double depth, double major, double minor) {
     double ta = majorDistance(k, depth);
-    return majorIntegral(k, depth) + nu * minorIntegral(k, depth) - k * k * depth / (ta * ta * ta * minorDistance(depth));
+    return major + nu * minor - k * k * depth / (ta * ta * ta * minorDistance(depth));
   }
 
-  static double slopeY(double k, double nu, double depth) {
+  static double slopeY(double k, double nu, double depth, double major, double minor) {
     double sb = minorDistance(depth);
-    return minorIntegral(k, depth) + nu * majorIntegral(k, depth) - depth / (majorDistance(k, depth) * sb * sb * sb);
+    return minor + nu * major - depth / (majorDistance(k, depth) * sb * sb * sb);
   }
 
   static double slopeZ(double k, double depth) {
@@ -116,7 +124,7 @@ public final class AxisStressKernel {
   }
 
   /** a b² Ix. */
-  private static double majorIntegral(double k, double depth) {
+  static double majorIntegral(double k, double depth) {
     if (k < LINE) {
       return 0;
     }
@@ -126,7 +134,7 @@ public final class AxisStressKernel {
   }
 
   /** a b² Iy; for the line the integral is elementary. */
-  private static double minorIntegral(double k, double depth) {
+  static double minorIntegral(double k, double depth) {
     double square = depth * depth;
     if (k < LINE) {
       double sb = Math.sqrt(1 + square);

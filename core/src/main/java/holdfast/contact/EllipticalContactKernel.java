@@ -41,7 +41,7 @@ public final class EllipticalContactKernel {
     // ln(B/A) falls with x = ln k at a slope between -2 (line) and -3/2 (circle): that is the bracket.
     double low = -2.0 / 3 * target;
     double high = -0.5 * target;
-    double x = -2 / Math.PI * target;
+    double x = start(target);
     for (int i = 0; i < STEPS; i++) {
       double k = Math.exp(x);
       double s = EllipticIntegralKernel.excess(k);
@@ -62,6 +62,11 @@ public final class EllipticalContactKernel {
       }
     }
     return Math.min(1, Math.exp(x));
+  }
+
+  /** Start of the search: a fit of ours to ln k, within 0.001 up to B/A of 7 million. It saves steps, no more. */
+  private static double start(double target) {
+    return -target * (2.0 / 3 + target * (0.174874 + 0.020566 * target)) / (1 + target * (0.257617 + 0.039768 * target));
   }
 
   /** Derivative of ln(B/A) by ln k. */

@@ -127,8 +127,10 @@ public final class SubsurfaceKernel {
   }
 
   static double shear(double k, double nu, double depth) {
-    double x = AxisStressKernel.x(k, nu, depth);
-    double y = AxisStressKernel.y(k, nu, depth);
+    double major = AxisStressKernel.majorIntegral(k, depth);
+    double minor = AxisStressKernel.minorIntegral(k, depth);
+    double x = AxisStressKernel.x(k, nu, depth, major, minor);
+    double y = AxisStressKernel.y(k, nu, depth, major, minor);
     double z = AxisStressKernel.z(k, depth);
     return 0.5 * (Math.max(x, Math.max(y, z)) - Math.min(x, Math.min(y, z)));
   }
@@ -189,8 +191,10 @@ public final class SubsurfaceKernel {
   }
 
   private static double value(int criterion, double k, double nu, double depth) {
-    double x = AxisStressKernel.x(k, nu, depth);
-    double y = AxisStressKernel.y(k, nu, depth);
+    double major = AxisStressKernel.majorIntegral(k, depth);
+    double minor = AxisStressKernel.minorIntegral(k, depth);
+    double x = AxisStressKernel.x(k, nu, depth, major, minor);
+    double y = AxisStressKernel.y(k, nu, depth, major, minor);
     double z = AxisStressKernel.z(k, depth);
     return switch (criterion) {
       case XZ -> 0.5 * (x - z);
@@ -200,12 +204,14 @@ public final class SubsurfaceKernel {
   }
 
   private static double slope(int criterion, double k, double nu, double depth) {
-    double dx = AxisStressKernel.slopeX(k, nu, depth);
-    double dy = AxisStressKernel.slopeY(k, nu, depth);
+    double major = AxisStressKernel.majorIntegral(k, depth);
+    double minor = AxisStressKernel.minorIntegral(k, depth);
+    double dx = AxisStressKernel.slopeX(k, nu, depth, major, minor);
+    double dy = AxisStressKernel.slopeY(k, nu, depth, major, minor);
     double dz = AxisStressKernel.slopeZ(k, depth);
     if (criterion == EQUIVALENT) {
-      double x = AxisStressKernel.x(k, nu, depth);
-      double y = AxisStressKernel.y(k, nu, depth);
+      double x = AxisStressKernel.x(k, nu, depth, major, minor);
+      double y = AxisStressKernel.y(k, nu, depth, major, minor);
       double z = AxisStressKernel.z(k, depth);
       return (x - y) * (dx - dy) + (y - z) * (dy - dz) + (z - x) * (dz - dx);
     }
