@@ -112,7 +112,7 @@ public record ThreadLimits(
     double d = thread.majorDiameter().mm() / 25.4;
     double p = thread.pitch().mm() / 25.4;
     boolean byDiameter = List.of("UNC", "UNF", "8-UN").contains(thread.series());
-    double base = UnifiedToleranceKernel.basePitchTolerance(d, p, byDiameter ? d : 9 * p);
+    double base = rounded(UnifiedToleranceKernel.basePitchTolerance(d, p, byDiameter ? d : 9 * p), 6);
     double pitchTolerance = rounded(UnifiedToleranceKernel.pitchFactor(number, external) * base, 4);
     double e = rounded(thread.pitchDiameter().mm() / 25.4, 4);
     if (external) {
@@ -128,9 +128,10 @@ public record ThreadLimits(
           inch(top2 - pitchTolerance),
           inch(top2));
     }
-    double minor = thread.internalMinorDiameter().mm() / 25.4;
-    double minorTop = minor + UnifiedToleranceKernel.internalCrest(number, d, p);
-    boolean large = d >= 0.25 - 1e-9;
+    // Each term is rounded to 0.0001 in first; from size 0.138 in on the limits then to 0.001 in, of 3B only the least.
+    double minor = rounded(thread.internalMinorDiameter().mm() / 25.4, 4);
+    double minorTop = minor + rounded(UnifiedToleranceKernel.internalCrest(number, d, p), 4);
+    boolean large = d >= 0.138 - 1e-9;
     return new ThreadLimits(
         thread,
         text,
