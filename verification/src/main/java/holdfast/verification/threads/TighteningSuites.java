@@ -9,7 +9,10 @@ import holdfast.threads.ChartTorque;
 import holdfast.threads.PropertyClass;
 import holdfast.threads.ScatterKernel;
 import holdfast.threads.ScrewThread;
+import holdfast.threads.StressKernel;
+import holdfast.threads.StudSection;
 import holdfast.threads.Tightening;
+import holdfast.threads.TighteningKernel;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
 
@@ -19,6 +22,8 @@ final class TighteningSuites {
     "holdfast.threads.Tightening#assemblyPreload",
     "holdfast.threads.TighteningKernel#threadLever",
     "holdfast.threads.TighteningKernel#faceLever",
+    "holdfast.threads.TighteningKernel#linearThreadLever",
+    "holdfast.threads.TighteningKernel#printedThreadLever",
     "holdfast.threads.TighteningKernel#torque",
     "holdfast.threads.StressKernel#preloadAt",
     "holdfast.threads.SectionKernel#plasticModulus",
@@ -49,11 +54,31 @@ final class TighteningSuites {
       ScrewThread thread = CaseThreads.of(cases.text(row, "thread"));
       String name = cases.text(row, "class").replace("A2/A4-", "A4-").replaceFirst("^A-", "A4-");
       double mu = cases.number(row, "friction");
-      AssemblyPreload assembly =
-          Tightening.of(thread).friction(mu, mu).assemblyPreload(PropertyClass.of(name), 0.9);
-      return cases.text(row, "quantity").equals("FM")
+      Tightening nut = Tightening.of(thread).friction(mu, mu);
+      boolean preload = cases.text(row, "quantity").equals("FM");
+      if (cases.descriptor().columns().containsKey("form") && cases.text(row, "form").equals("linear")) {
+        double newton = linearPreload(nut, PropertyClass.of(name).yieldStress(thread).megapascal(), mu);
+        double d2 = thread.pitchDiameter().mm();
+        double lever = TighteningKernel.printedThreadLever(d2, thread.lead().mm(), mu);
+        double face = TighteningKernel.faceLever(nut.face().frictionDiameter().mm(), mu);
+        return preload
+            ? halfDigit(cases, row, newton / 1000, "kN")
+            : halfDigit(cases, row, newton * (lever + face) / 1000, "N·m");
+      }
+      AssemblyPreload assembly = nut.assemblyPreload(PropertyClass.of(name), 0.9);
+      return preload
           ? halfDigit(cases, row, assembly.preload().newton() / 1000, "kN")
           : halfDigit(cases, row, assembly.torque().newtonMillimetre() / 1000, "N·m");
+    }
+
+    private static double linearPreload(Tightening nut, double yield, double mu) {
+      ScrewThread thread = nut.thread();
+      StudSection section = nut.sections().get(0);
+      return StressKernel.preloadAt(
+          0.9 * yield,
+          section.area().mm2(),
+          section.torsionModulus(nut.torsion()),
+          TighteningKernel.linearThreadLever(thread.pitchDiameter().mm(), thread.lead().mm(), mu));
     }
   }
 
