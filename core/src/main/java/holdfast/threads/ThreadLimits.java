@@ -32,7 +32,7 @@ public record ThreadLimits(
     Length pitchLeast,
     Length pitchGreatest)
     implements Traced, Serializable {
-  private static final Pattern METRIC = Pattern.compile("(\\d)([a-zA-Z])(?:(\\d)([a-zA-Z]))?");
+  private static final Pattern METRIC = Pattern.compile("(\\d)([efghGH])(?:(\\d)([efghGH]))?");
   private static final Pattern UNIFIED = Pattern.compile("([123])([AB])");
 
   /**
