@@ -76,13 +76,27 @@ public record PreloadBand(Tightening tightening, Torque torque, TighteningState 
   }
 
   /**
-   * Greatest equivalent stress over the band, in the governing section.
+   * Greatest equivalent stress over the band, in the governing section. At a fixed torque it stands at low face friction,
+   * and at one end or the other of the thread friction: low friction pulls more, high friction twists more.
    *
-   * @return the greater of the two ends
+   * @return the greater of the two
    */
   public Stress greatestStress() {
-    Stress low = greatest.combinedStress();
-    Stress high = least.combinedStress();
-    return low.compareTo(high) >= 0 ? low : high;
+    double muG = least.threadFriction();
+    double muK = greatest.faceFriction();
+    Stress pulled = greatest.combinedStress();
+    Stress twisted =
+        new TighteningState(tightening, muG, muK, tightening.preloadAt(torque, muG, muK)).combinedStress();
+    return pulled.compareTo(twisted) >= 0 ? pulled : twisted;
+  }
+
+  /**
+   * Part of the yield stress that the greatest equivalent stress uses.
+   *
+   * @param strength strength class of the stud
+   * @return ν; over 1 the stud yields
+   */
+  public double utilisation(PropertyClass strength) {
+    return greatestStress().ratio(strength.yieldStress(tightening.thread()));
   }
 }

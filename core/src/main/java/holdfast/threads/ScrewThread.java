@@ -120,48 +120,53 @@ public record ScrewThread(
   }
 
   /**
-   * Pitch diameter d2.
+   * Pitch diameter d2. Of standard metric threads it is the tabulated size, rounded to 0.001 mm.
    *
    * @return d − 0.649519·P
    */
   public Length pitchDiameter() {
-    return new Length(ThreadGeometryKernel.pitchDiameter(majorDiameter.mm(), pitch.mm()));
+    return size(ThreadGeometryKernel.pitchDiameter(majorDiameter.mm(), pitch.mm()));
   }
 
   /**
-   * Minor diameter of the internal thread, D1.
+   * Minor diameter of the internal thread, D1. Of standard metric threads it is the tabulated size, rounded to 0.001 mm.
    *
    * @return d − 1.082532·P
    */
   public Length internalMinorDiameter() {
-    return new Length(ThreadGeometryKernel.internalMinorDiameter(majorDiameter.mm(), pitch.mm()));
+    return size(ThreadGeometryKernel.internalMinorDiameter(majorDiameter.mm(), pitch.mm()));
   }
 
   /**
-   * Root diameter of the external thread, for sections: metric d3, unified the diameter of the section at minor diameter.
+   * Root diameter of the external thread, for sections: metric d3 (of standard threads rounded to 0.001 mm as tabulated),
+   * unified the diameter of the section at minor diameter.
    *
    * @return metric d − 1.226869·P, unified D − 1.299038·p
    */
   public Length rootDiameter() {
-    return new Length(root(system, majorDiameter.mm(), pitch.mm()));
+    return size(root(system, majorDiameter.mm(), pitch.mm()));
   }
 
   /**
-   * Diameter of the stress area, dS.
+   * Diameter dS of the section that carries the preload. Of standard metric threads it is the mean of the tabulated
+   * diameters: the printed assembly tables rest on these.
    *
    * @return metric (d2 + d3)/2, unified D − 0.9743·p
    */
   public Length stressDiameter() {
-    return new Length(stress(system, majorDiameter.mm(), pitch.mm()));
+    return system == ThreadSystem.METRIC
+        ? pitchDiameter().plus(rootDiameter()).times(0.5)
+        : new Length(exactStressDiameter());
   }
 
   /**
-   * Stress area of the solid thread, not rounded.
+   * Stress area of the solid thread from sizes that are not rounded: the printed stress areas follow these. It differs
+   * from the area of {@link #stressDiameter()} by less than 0.1 %.
    *
    * @return AS = (π/4)·dS²
    */
   public Area stressArea() {
-    return new Area(ThreadGeometryKernel.ringArea(stressDiameter().mm(), 0));
+    return new Area(ThreadGeometryKernel.ringArea(exactStressDiameter(), 0));
   }
 
   /**
@@ -197,26 +202,28 @@ public record ScrewThread(
   @Override
   public Derivation explain() {
     boolean metric = system == ThreadSystem.METRIC;
-    double d = majorDiameter.mm();
-    double p = pitch.mm();
     String dText = "d = " + majorDiameter;
-    String pText = "P = " + Numbers.significant(p, 8) + " mm";
-    SourceRef basic = SourceRef.published("ISO 724:1993", "basic dimensions, as reprinted with DIN 13-1");
+    String pText = "P = " + Numbers.significant(pitch.mm(), 8) + " mm";
     Derivation.Builder b = Derivation.of("Stress area of " + this);
-    b.step("d2", "pitch diameter", "d − 0.649519·P", pitchDiameter().mm(), "mm", basic, dText, pText);
     if (metric) {
-      b.step("d3", "root diameter", "d − 1.226869·P", root(system, d, p), "mm",
+      SourceRef basic = SourceRef.published("ISO 724:1993", "basic dimensions, as reprinted with DIN 13-1");
+      double d = majorDiameter.mm();
+      b.step("d2", "pitch diameter, not rounded", "d − 0.649519·P", ThreadGeometryKernel.pitchDiameter(d, pitch.mm()), "mm",
+          basic, dText, pText);
+      b.step("d3", "root diameter, not rounded", "d − 1.226869·P", root(system, d, pitch.mm()), "mm",
           SourceRef.published("DIN 13-1:1986", "formulas"), dText, pText);
     }
     b.step(
         "dS",
-        "diameter of the stress area",
+        "diameter of the stress area, not rounded",
         metric ? "(d2 + d3)/2" : "d − 0.9743·P",
-        stress(system, d, p),
+        exactStressDiameter(),
         "mm",
         metric
             ? SourceRef.published("ISO 898-1:2013", "9.1.6.1, nominal stress area")
-            : SourceRef.published("NASA TM-106943", "eq. (4)"));
+            : SourceRef.published("NASA TM-106943", "eq. (4)"),
+        dText,
+        pText);
     return b.step("AS", "stress area", "(π/4)·dS²", stressArea().mm2(), "mm²", SourceRef.derived("area of a circle")).build();
   }
 
@@ -252,9 +259,15 @@ public record ScrewThread(
         : ThreadGeometryKernel.unifiedRootDiameter(d, p);
   }
 
-  private static double stress(ThreadSystem system, double d, double p) {
+  private double exactStressDiameter() {
     return system == ThreadSystem.METRIC
-        ? ThreadGeometryKernel.metricStressDiameter(d, p)
-        : ThreadGeometryKernel.unifiedStressDiameter(d, p);
+        ? ThreadGeometryKernel.metricStressDiameter(majorDiameter.mm(), pitch.mm())
+        : ThreadGeometryKernel.unifiedStressDiameter(majorDiameter.mm(), pitch.mm());
+  }
+
+  /** The tables of the standard round the basic sizes to 0.001 mm, and the printed assembly tables rest on those. */
+  private Length size(double exact) {
+    boolean tabulated = system == ThreadSystem.METRIC && !series.equals("custom");
+    return new Length(tabulated ? Math.rint(exact * 1000) / 1000 : exact);
   }
 }

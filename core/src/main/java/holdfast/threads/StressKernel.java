@@ -139,4 +139,41 @@ public final class StressKernel {
     double qc = 3 * p * p - stress * stress;
     return qc >= 0 ? 0 : -2 * qc / (qb + Math.sqrt(qb * qb - 4 * qa * qc));
   }
+
+  /**
+   * Preload at which the stress in service reaches a given one, with part of the torsion relaxed and an added axial load:
+   * ((FM + FX)/A)² + 3·(kτ·(l·FM + MP)/WP)² = σ², solved for FM.
+   *
+   * @param stress σ in MPa, 0 or more
+   * @param area A in mm², over 0
+   * @param torsionModulus WP in mm³, over 0
+   * @param threadLever l in mm, 0 or more
+   * @param prevailing MP in N·mm, 0 or more
+   * @param added FX in N, 0 or more: the stud's part of the working load, and a thermal gain
+   * @param remaining kτ, 0 to 1
+   * @return FM in N; 0 if the added load alone reaches the stress
+   * @throws InputException if an argument is outside its range
+   */
+  @Source(document = "derivation", locator = "working stress solved for the preload", provenance = Provenance.DERIVED)
+  public static double preloadInService(
+      double stress,
+      double area,
+      double torsionModulus,
+      double threadLever,
+      double prevailing,
+      double added,
+      double remaining) {
+    preloadAt(stress, area, torsionModulus, threadLever);
+    Check.notNegative(prevailing, "prevailing torque MP", "N·mm", "it resists turning");
+    Check.notNegative(added, "added axial load FX", "N", "a tension");
+    Check.within(remaining, 0, 1, "remaining torsion kτ", "", "a part of the whole");
+    double k = Math.sqrt(3) * remaining / torsionModulus;
+    double l = k * threadLever;
+    double p = k * prevailing;
+    double q = added / area;
+    double a = 1 / (area * area) + l * l;
+    double b = 2 * (q / area + l * p);
+    double c = q * q + p * p - stress * stress;
+    return c >= 0 ? 0 : -2 * c / (b + Math.sqrt(b * b - 4 * a * c));
+  }
 }

@@ -219,6 +219,67 @@ public record Tightening(
         new TighteningState(this, f.threadHigh(), f.faceHigh(), preload));
   }
 
+  /**
+   * The torques at which a required preload is always reached and the stud never overloaded.
+   *
+   * @param required clamp force that must remain, 0 or more
+   * @param strength strength class of the stud
+   * @param scatter the tool
+   * @return the window with the usual rules: 90 % of the yield stress
+   */
+  public TorqueWindow window(Force required, PropertyClass strength, Scatter scatter) {
+    return TorqueWindow.of(this, JointDemand.ofClamp(required), strength, scatter, WindowRules.usual());
+  }
+
+  /**
+   * The torques at which a joint stays closed and nothing is overloaded.
+   *
+   * @param demand what the joint asks
+   * @param strength strength class of the stud
+   * @param scatter the tool
+   * @param rules what limits the torque from above
+   * @return the window, open or empty
+   */
+  public TorqueWindow window(JointDemand demand, PropertyClass strength, Scatter scatter, WindowRules rules) {
+    return TorqueWindow.of(this, demand, strength, scatter, rules);
+  }
+
+  /**
+   * The preload that a torque makes, refused if the stud would break.
+   *
+   * @param torque tightening torque MA, at least the prevailing torque
+   * @param strength strength class of the stud
+   * @return the preload band; {@link PreloadBand#utilisation} says how much of the yield stress is used
+   * @throws InputException if the equivalent stress would reach the tensile strength somewhere in the band
+   */
+  public PreloadBand preload(Torque torque, PropertyClass strength) {
+    PreloadBand band = preload(torque);
+    double breaking = strength.tensileStrength(thread).megapascal();
+    if (band.greatestStress().megapascal() >= breaking) {
+      WindowRules none = WindowRules.usual().utilisation(1);
+      PropertyClass ultimate =
+          PropertyClass.ofMaterial(strength.name(), strength.tensileStrength(thread), strength.tensileStrength(thread));
+      Torque limit = window(JointDemand.ofClamp(new Force(0)), ultimate, Scatter.of(0), none).highest();
+      throw new InputException(
+          "tightening torque MA",
+          torque.toString(),
+          "below " + limit,
+          "at the low-friction end the stud of class " + strength + " breaks (Rm " + strength.tensileStrength(thread) + ")");
+    }
+    return band;
+  }
+
+  /**
+   * The preload at which tightening uses a part of the yield stress: the assembly preload of the printed tables.
+   *
+   * @param strength strength class of the stud
+   * @param utilisation part ν of the yield stress, over 0 up to 1
+   * @return the states at low and high friction, each at its own assembly preload in the governing section
+   */
+  public AssemblyPreload assemblyPreload(PropertyClass strength, double utilisation) {
+    return AssemblyPreload.of(this, strength, utilisation);
+  }
+
   Force preloadAt(Torque torque, double threadFriction, double faceFriction) {
     return new Force(
         TighteningKernel.preload(

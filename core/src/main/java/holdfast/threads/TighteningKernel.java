@@ -183,6 +183,36 @@ public final class TighteningKernel {
   }
 
   /**
+   * Lever of the thread in the linear form, Ph/(2π) + d2·μG/(2·cos 30°).
+   *
+   * @param d2 pitch diameter in mm, over 0
+   * @param lead Ph in mm, over 0
+   * @param threadFriction μG, over 0
+   * @return MG/FM in mm; at usual friction up to 1.5 % below the exact form
+   * @throws InputException if an argument is not over 0
+   */
+  @Source(document = "VDI 2230-1:2015", locator = "tightening torque, linear form")
+  public static double linearThreadLever(double d2, double lead, double threadFriction) {
+    slope(d2, lead);
+    return lead / TWO_PI + 0.5 * SECANT * d2 * friction(threadFriction, "thread friction μG");
+  }
+
+  /**
+   * Lever of the thread in the linear form with the rounded coefficients that the guideline prints, 0.16·Ph + 0.58·d2·μG.
+   *
+   * @param d2 pitch diameter in mm, over 0
+   * @param lead Ph in mm, over 0
+   * @param threadFriction μG, over 0
+   * @return MG/FM in mm
+   * @throws InputException if an argument is not over 0
+   */
+  @Source(document = "VDI 2230-1:2015", locator = "tightening torque, linear form as printed with 0.16 and 0.58")
+  public static double printedThreadLever(double d2, double lead, double threadFriction) {
+    slope(d2, lead);
+    return 0.16 * lead + 0.58 * d2 * friction(threadFriction, "thread friction μG");
+  }
+
+  /**
    * Torque per preload in the linear form, MA/FM = Ph/(2π) + d2·μG/(2·cos 30°) + DKm·μK/2.
    *
    * @param d2 pitch diameter in mm, over 0
@@ -193,13 +223,10 @@ public final class TighteningKernel {
    * @return the lever in mm; at usual friction 0.1 to 1 % below the exact form
    * @throws InputException if an argument is not over 0
    */
-  @Source(document = "VDI 2230-1:2015", locator = "tightening torque, linear form (printed with 0.16 and 0.58)")
+  @Source(document = "VDI 2230-1:2015", locator = "tightening torque, linear form")
   public static double linearLever(
       double d2, double lead, double threadFriction, double meanFaceDiameter, double faceFriction) {
-    slope(d2, lead);
-    return lead / TWO_PI
-        + 0.5 * SECANT * d2 * friction(threadFriction, "thread friction μG")
-        + faceLever(meanFaceDiameter, faceFriction);
+    return linearThreadLever(d2, lead, threadFriction) + faceLever(meanFaceDiameter, faceFriction);
   }
 
   /**

@@ -74,7 +74,7 @@ class TighteningTest {
   void refusesWhatCannotBe() {
     message(() -> STUD.friction(0, 0.1), "least thread friction μG (0) must be over 0");
     message(() -> STUD.friction(0.2, 0.1), "greatest thread friction μG (0.1) must be at least the least, 0.2");
-    message(() -> STUD.bore(mm(16.2)), "axial bore di (16.2 mm) must be from 0 mm to less than 16.1597 mm");
+    message(() -> STUD.bore(mm(16.2)), "axial bore di (16.2 mm) must be from 0 mm to less than 16.16 mm");
     message(() -> STUD.bore(mm(-1)), "axial bore di (-1 mm)");
     message(() -> STUD.bearingFace(mm(18), mm(18)), "outer face diameter dW (18 mm) must be over the inner diameter");
     message(() -> STUD.prevailing(Nm(5)).preload(Nm(4)), "at least the prevailing torque, 5000 N·mm");

@@ -4,6 +4,7 @@ import holdfast.verification.contact.ContactSuites;
 import holdfast.verification.fits.FitSuites;
 import holdfast.verification.fits.InchSuites;
 import holdfast.verification.seats.SeatSuites;
+import holdfast.verification.threads.ThreadSuites;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,6 +24,7 @@ public final class Suites {
     suites.addAll(InchSuites.all());
     suites.addAll(SeatSuites.all());
     suites.addAll(ContactSuites.all());
+    suites.addAll(ThreadSuites.all());
     return List.copyOf(suites);
   }
 }

@@ -1,0 +1,67 @@
+package holdfast.threads;
+
+import holdfast.quantity.InputException;
+import holdfast.tables.Source;
+import holdfast.tables.Table;
+import holdfast.tables.TableSet;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Friction classes of thread and bearing face. */
+@Source(document = "VDI 2230-1:2015", locator = "Table A5, as reprinted")
+public enum FrictionClass {
+  /** Solid lubricants and waxes: 0.04 to 0.10. */
+  A,
+  /** Greased, oiled or delivered lubricated: 0.08 to 0.16. */
+  B,
+  /** As delivered, lightly oiled; zinc without lubricant: 0.14 to 0.24. */
+  C,
+  /** Stainless with oil; zinc, hot-dip galvanised without: 0.20 to 0.35. */
+  D,
+  /** Stainless, aluminium without lubricant: 0.30 and more, without an upper end. */
+  E;
+
+  private static final Table TABLE = TableSet.bundled().table("threads/vdi-2230/2015/friction-classes");
+
+  /**
+   * The friction band of the class.
+   *
+   * @return the band for thread and face
+   * @throws InputException for class E, which has no upper end: state one with {@link #friction(double)}
+   */
+  public Friction friction() {
+    int row = TABLE.find("class", name());
+    if (!TABLE.has(row, "greatest")) {
+      throw new InputException(
+          "friction class", name(), "one with an upper end", "class " + name() + " starts at " + TABLE.text(row, "least")
+              + " and is open; state the upper end");
+    }
+    return Friction.of(TABLE.number(row, "least"), TABLE.number(row, "greatest"));
+  }
+
+  /**
+   * The friction band of the class with an upper end of your own.
+   *
+   * @param greatest upper end, at least the lower end of the class
+   * @return the band for thread and face
+   * @throws InputException if the upper end is below the lower
+   */
+  public Friction friction(double greatest) {
+    return Friction.of(TABLE.number(TABLE.find("class", name()), "least"), greatest);
+  }
+
+  /**
+   * Surfaces and lubrications of the class.
+   *
+   * @return one line each
+   */
+  public List<String> conditions() {
+    List<String> lines = new ArrayList<>();
+    for (int row = 0; row < TABLE.size(); row++) {
+      if (TABLE.text(row, "class").equals(name())) {
+        lines.add(TABLE.text(row, "surface") + ": " + TABLE.text(row, "lubrication"));
+      }
+    }
+    return lines;
+  }
+}

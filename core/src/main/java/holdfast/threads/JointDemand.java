@@ -1,0 +1,179 @@
+package holdfast.threads;
+
+import holdfast.quantity.Check;
+import holdfast.quantity.Force;
+import holdfast.quantity.Length;
+import holdfast.quantity.Torque;
+import holdfast.tables.Provenance;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.List;
+
+/**
+ * What a joint asks of its preload. Immutable: each method that states something returns a new demand.
+ *
+ * @param clamp clamp force that must remain in the joint
+ * @param axialLoad working load FA along the stud, pulling
+ * @param loadFactor part Φ of the working load that the stud takes, 0 to 1; 0 is the cautious choice for opening
+ * @param momentForce preload at which the contact opens on one side under the working moment
+ * @param slipForce clamp force that holds the load across the joint by friction
+ * @param reserve factor on all of these for vibration and shock, 1 or more
+ * @param embeddingLoss preload lost by embedding
+ * @param thermalLoss preload lost with temperature
+ * @param thermalGain preload gained with temperature
+ */
+public record JointDemand(
+    Force clamp,
+    Force axialLoad,
+    double loadFactor,
+    Force momentForce,
+    Force slipForce,
+    double reserve,
+    Force embeddingLoss,
+    Force thermalLoss,
+    Force thermalGain)
+    implements Traced, Serializable {
+  private static final Force NONE = new Force(0);
+  private static final SourceRef RULE =
+      new SourceRef("VDI 2230-1:2015", "required least preload", Provenance.MEMORY);
+
+  // Refuses negative forces, a reserve below 1 and a load factor outside 0 to 1.
+  public JointDemand {
+    Check.notNegative(clamp.newton(), "clamp force", "N", "a joint is pressed together");
+    Check.notNegative(axialLoad.newton(), "working load FA", "N", "it pulls on the stud");
+    Check.within(loadFactor, 0, 1, "load factor Φ", "", "a part of the working load");
+    Check.notNegative(momentForce.newton(), "force against the moment", "N", "its size counts");
+    Check.notNegative(slipForce.newton(), "force against slip", "N", "its size counts");
+    Check.within(reserve, 1, 100, "reserve factor", "", "1 is no reserve");
+    Check.notNegative(embeddingLoss.newton(), "embedding loss FZ", "N", "surfaces settle one way");
+    Check.notNegative(thermalLoss.newton(), "thermal loss", "N", "a loss is counted positive");
+    Check.notNegative(thermalGain.newton(), "thermal gain", "N", "a gain is counted positive");
+  }
+
+  /**
+   * A clamp force that must remain, without loads and without reserve.
+   *
+   * @param clamp clamp force, 0 or more
+   * @return the demand
+   */
+  public static JointDemand ofClamp(Force clamp) {
+    return new JointDemand(clamp, NONE, 0, NONE, NONE, 1, NONE, NONE, NONE);
+  }
+
+  /**
+   * States a working load along the stud.
+   *
+   * @param load FA, 0 or more
+   * @param factor Φ, 0 to 1
+   * @return a demand with this load
+   */
+  public JointDemand axialLoad(Force load, double factor) {
+    return new JointDemand(clamp, load, factor, momentForce, slipForce, reserve, embeddingLoss, thermalLoss, thermalGain);
+  }
+
+  /**
+   * States a moment that tries to open a ring-shaped contact, for example under the shoulder of a stud loaded sideways.
+   *
+   * @param moment working moment, 0 or more
+   * @param outer outer diameter of the contact ring
+   * @param inner inner diameter of the contact ring
+   * @return a demand that keeps the whole ring in contact
+   */
+  public JointDemand moment(Torque moment, Length outer, Length inner) {
+    Force force = new Force(JointKernel.preloadAgainstMoment(moment.newtonMillimetre(), outer.mm(), inner.mm()));
+    return new JointDemand(clamp, axialLoad, loadFactor, force, slipForce, reserve, embeddingLoss, thermalLoss, thermalGain);
+  }
+
+  /**
+   * States a load across the joint that friction must hold.
+   *
+   * @param load load across the stud, 0 or more
+   * @param friction least friction between the clamped parts, over 0
+   * @return a demand that does not slip
+   */
+  public JointDemand slip(Force load, double friction) {
+    Check.positive(friction, "friction between the parts μT", "", "friction holds the load");
+    return new JointDemand(
+        clamp, axialLoad, loadFactor, momentForce, load.dividedBy(friction), reserve, embeddingLoss, thermalLoss, thermalGain);
+  }
+
+  /**
+   * States a reserve for vibration and shock.
+   *
+   * @param factor 1 or more
+   * @return a demand with this reserve
+   */
+  public JointDemand reserve(double factor) {
+    return new JointDemand(
+        clamp, axialLoad, loadFactor, momentForce, slipForce, factor, embeddingLoss, thermalLoss, thermalGain);
+  }
+
+  /**
+   * States what the preload loses and gains after tightening.
+   *
+   * @param embedding loss by embedding, 0 or more
+   * @param thermal change with temperature, negative for a loss
+   * @return a demand with these changes
+   */
+  public JointDemand changes(Force embedding, Force thermal) {
+    Force loss = new Force(Math.max(0, -thermal.newton()));
+    Force gain = new Force(Math.max(0, thermal.newton()));
+    return new JointDemand(clamp, axialLoad, loadFactor, momentForce, slipForce, reserve, embedding, loss, gain);
+  }
+
+  /**
+   * Least preload right after tightening that keeps the joint closed.
+   *
+   * @return reserve·[max(slip, clamp + moment) + (1 − Φ)·FA] + FZ + thermal loss
+   */
+  public Force requiredPreload() {
+    double held = Math.max(slipForce.newton(), clamp.newton() + momentForce.newton());
+    double open = (1 - loadFactor) * axialLoad.newton();
+    return new Force(reserve * (held + open) + embeddingLoss.newton() + thermalLoss.newton());
+  }
+
+  /**
+   * Greatest axial force that comes on the stud on top of the preload.
+   *
+   * @return Φ·FA + thermal gain
+   */
+  public Force addedStudLoad() {
+    return new Force(loadFactor * axialLoad.newton() + thermalGain.newton());
+  }
+
+  /**
+   * What the demand is governed by.
+   *
+   * @return slip or opening
+   */
+  public String governing() {
+    return slipForce.newton() > clamp.newton() + momentForce.newton() ? "slip of the joint" : "opening of the joint";
+  }
+
+  /** How the required preload follows; the last step is the required preload. */
+  @Override
+  public Derivation explain() {
+    return Derivation.of("Required preload")
+        .step("FK", "clamp force held", "max(slip, clamp + moment)",
+            Math.max(slipForce.newton(), clamp.newton() + momentForce.newton()), "N", RULE, "slip = " + slipForce,
+            "clamp = " + clamp, "moment = " + momentForce)
+        .step("FM,req", "required least preload", "S·[FK + (1 − Φ)·FA] + FZ + thermal loss", requiredPreload().newton(), "N",
+            RULE, "S = " + reserve, "Φ = " + loadFactor, "FA = " + axialLoad, "FZ = " + embeddingLoss,
+            "thermal loss = " + thermalLoss)
+        .build();
+  }
+
+  @Override
+  public List<Warning> warnings() {
+    return List.of();
+  }
+
+  /** The required preload. */
+  @Override
+  public String toString() {
+    return "required preload " + requiredPreload() + " against " + governing();
+  }
+}

@@ -1,0 +1,168 @@
+package holdfast.threads;
+
+import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
+import holdfast.quantity.Numbers;
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
+
+/**
+ * Shear areas of engaged threads and the loads that strip them. Any one unit of length; areas in its square; stresses
+ * and forces to match. Use limits of size for the guaranteed strength. Allocation-free.
+ */
+public final class StrippingKernel {
+  /** Tangent of half the thread angle. */
+  private static final double TAN30 = 1 / Math.sqrt(3);
+
+  private StrippingKernel() {}
+
+  /**
+   * Shear area of the stud's thread, π·D1·(m/P)·[P/2 + (d2 − D1)·tan 30°]; the inch handbook form is the same with p = 1/n.
+   *
+   * @param minorInternal D1, greatest minor diameter of the internal thread
+   * @param pitchExternal d2, least pitch diameter of the stud
+   * @param pitch P, over 0
+   * @param engaged m, effective engaged length, over 0
+   * @return ASG,B
+   */
+  @Source(document = "ISO/TR 16224:2012", locator = "shear area of the bolt thread", provenance = Provenance.MEMORY)
+  @Source(document = "FED-STD-H28/2B", locator = "appendix B, shear area of the external thread")
+  public static double externalShearArea(double minorInternal, double pitchExternal, double pitch, double engaged) {
+    return shear(minorInternal, pitchExternal - minorInternal, pitch, engaged);
+  }
+
+  /**
+   * Shear area of the nut's thread, π·d·(m/P)·[P/2 + (d − D2)·tan 30°].
+   *
+   * @param majorExternal d, least major diameter of the stud
+   * @param pitchInternal D2, greatest pitch diameter of the nut
+   * @param pitch P, over 0
+   * @param engaged m, effective engaged length, over 0
+   * @return ASG,M
+   */
+  @Source(document = "ISO/TR 16224:2012", locator = "shear area of the nut thread", provenance = Provenance.MEMORY)
+  @Source(document = "FED-STD-H28/2B", locator = "appendix B, shear area of the internal thread")
+  public static double internalShearArea(double majorExternal, double pitchInternal, double pitch, double engaged) {
+    return shear(majorExternal, majorExternal - pitchInternal, pitch, engaged);
+  }
+
+  /**
+   * Engaged length at which the stud's shear area is twice its stress area, Le = 2·At/(π·K·[1/2 + 0.57735·n·(Es − K)]).
+   *
+   * @param stressArea At
+   * @param minorInternal K, greatest minor diameter of the internal thread
+   * @param pitchExternal Es, least pitch diameter of the stud
+   * @param pitch p = 1/n
+   * @return Le
+   */
+  @Source(document = "FED-STD-H28/2B", locator = "appendix B, length of engagement")
+  public static double engagementForFullStrength(
+      double stressArea, double minorInternal, double pitchExternal, double pitch) {
+    return 2 * Check.positive(stressArea, "stress area At", "", "a section carries the load")
+        / externalShearArea(minorInternal, pitchExternal, pitch, 1);
+  }
+
+  /**
+   * Shear area by a fixed part of the cylinder, c·π·Le·D, as simple rules take it.
+   *
+   * @param diameter D, over 0
+   * @param engaged Le, over 0
+   * @param part c, over 0 up to 1: 5/8 on the internal minor diameter, 3/4 or 7/8 on the external major diameter
+   * @return the area
+   */
+  @Source(document = "NASA TM-106943", locator = "eqs. (63) and (76), Table III")
+  public static double cylinderShearArea(double diameter, double engaged, double part) {
+    return Check.overUpTo(part, 0, 1, "part of the cylinder", "", "metal between the threads is missing")
+        * Math.PI
+        * Check.positive(engaged, "engaged length Le", "", "threads engage")
+        * Check.positive(diameter, "diameter D", "", "a thread has a diameter");
+  }
+
+  /**
+   * Strength ratio, RS = (τB,M·ASG,M)/(τB,B·ASG,B).
+   *
+   * @param internalStrength τB,M, over 0
+   * @param internalArea ASG,M, over 0
+   * @param externalStrength τB,B, over 0
+   * @param externalArea ASG,B, over 0
+   * @return RS; below 1 the nut's thread is the weaker
+   */
+  @Source(document = "ISO/TR 16224:2012", locator = "strength ratio", provenance = Provenance.MEMORY)
+  public static double strengthRatio(
+      double internalStrength, double internalArea, double externalStrength, double externalArea) {
+    return load(internalStrength, internalArea, 1) / load(externalStrength, externalArea, 1);
+  }
+
+  /**
+   * Load that strips a thread, F = c·τB·A.
+   *
+   * @param shearStrength τB, over 0
+   * @param area shear area, over 0
+   * @param correction product of the corrections, over 0
+   * @return F
+   */
+  @Source(document = "ISO/TR 16224:2012", locator = "stripping load", provenance = Provenance.MEMORY)
+  public static double load(double shearStrength, double area, double correction) {
+    return Check.positive(correction, "correction", "", "a part of the plain load")
+        * Check.positive(shearStrength, "shear strength τB", "MPa", "a strength")
+        * Check.positive(area, "shear area", "mm²", "threads engage");
+  }
+
+  /**
+   * Correction for the widening of the nut, C1 = 3.8·(s/d) − (s/d)² − 2.61 from s/d = 1.4 to 1.9, 1 above.
+   *
+   * @param widthOverDiameter s/d, 1.4 or more
+   * @return C1
+   * @throws InputException if the nut is thinner-walled than 1.4·d
+   */
+  @Source(document = "ISO/TR 16224:2012", locator = "nut dilation", provenance = Provenance.MEMORY)
+  public static double dilation(double widthOverDiameter) {
+    if (!(widthOverDiameter >= 1.4 && widthOverDiameter < Double.POSITIVE_INFINITY)) {
+      throw new InputException(
+          "width across flats over diameter s/d",
+          Numbers.shortest(widthOverDiameter),
+          "1.4 or more",
+          "the correction for the widening of the nut starts at 1.4");
+    }
+    return widthOverDiameter >= 1.9 ? 1 : 3.8 * widthOverDiameter - widthOverDiameter * widthOverDiameter - 2.61;
+  }
+
+  /**
+   * Correction of the stud's thread for bending, C2.
+   *
+   * @param ratio RS, over 0 and below 2.2
+   * @return 0.897 up to RS = 1, then 5.594 − 13.682·RS + 14.107·RS² − 6.057·RS³ + 0.9353·RS⁴
+   */
+  @Source(document = "ISO/TR 16224:2012", locator = "thread bending, bolt", provenance = Provenance.MEMORY)
+  public static double externalBending(double ratio) {
+    Check.overUpTo(ratio, 0, 2.2, "strength ratio RS", "", "the fit for the stud's thread ends at 2.2");
+    return ratio <= 1
+        ? 0.897
+        : 5.594 + ratio * (-13.682 + ratio * (14.107 + ratio * (-6.057 + ratio * 0.9353)));
+  }
+
+  /**
+   * Correction of the nut's thread for bending, C3.
+   *
+   * @param ratio RS, 0.4 or more
+   * @return 0.728 + 1.769·RS − 2.896·RS² + 1.296·RS³ below RS = 1, then 0.897
+   */
+  @Source(document = "ISO/TR 16224:2012", locator = "thread bending, nut", provenance = Provenance.MEMORY)
+  public static double internalBending(double ratio) {
+    Check.within(ratio, 0.4, Double.MAX_VALUE, "strength ratio RS", "", "the fit for the nut's thread starts at 0.4");
+    return ratio >= 1 ? 0.897 : 0.728 + ratio * (1.769 + ratio * (-2.896 + ratio * 1.296));
+  }
+
+  private static double shear(double diameter, double overlap, double pitch, double engaged) {
+    Check.positive(diameter, "diameter of the shear cylinder", "", "a thread has a diameter");
+    Check.positive(pitch, "pitch P", "", "a thread has a pitch");
+    Check.positive(engaged, "engaged length m", "", "threads engage");
+    double tooth = 0.5 * pitch + Check.finite(overlap, "overlap of the threads", "") * TAN30;
+    if (!(tooth > 0)) {
+      throw new InputException(
+          "overlap of the threads", Numbers.significant(overlap, 6), "over " + Numbers.significant(-0.5 * pitch / TAN30, 6),
+          "with less the threads do not touch");
+    }
+    return Math.PI * diameter * (engaged / pitch) * tooth;
+  }
+}

@@ -1,0 +1,218 @@
+package holdfast.threads;
+
+import holdfast.quantity.Force;
+import holdfast.quantity.Torque;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Caution;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The set torques at which the joint stays closed and nothing is overloaded, over friction band and tool deviation.
+ *
+ * @param tightening stud, nut, face and friction
+ * @param demand what the joint asks
+ * @param strength strength class of the stud
+ * @param scatter the tool
+ * @param rules what limits the torque from above
+ * @param low limits from below
+ * @param high limits from above
+ */
+public record TorqueWindow(
+    Tightening tightening,
+    JointDemand demand,
+    PropertyClass strength,
+    Scatter scatter,
+    WindowRules rules,
+    List<WindowLimit> low,
+    List<WindowLimit> high)
+    implements Traced, Serializable {
+
+  // Keeps unmodifiable copies of the lists.
+  public TorqueWindow {
+    low = List.copyOf(low);
+    high = List.copyOf(high);
+  }
+
+  /**
+   * Computes a window.
+   *
+   * @param tightening stud, nut, face and friction
+   * @param demand what the joint asks
+   * @param strength strength class of the stud
+   * @param scatter the tool
+   * @param rules what limits the torque from above
+   * @return the window, open or empty
+   * @throws holdfast.quantity.InputException if face or friction have not been stated or the class does not cover the size
+   */
+  public static TorqueWindow of(
+      Tightening tightening, JointDemand demand, PropertyClass strength, Scatter scatter, WindowRules rules) {
+    WindowLimits limits = new WindowLimits(tightening, demand, strength, scatter, rules);
+    return new TorqueWindow(tightening, demand, strength, scatter, rules, limits.low(), limits.high());
+  }
+
+  /**
+   * The lowest set torque that always keeps the joint closed.
+   *
+   * @return the greatest of the limits from below
+   */
+  public Torque lowest() {
+    return lowLimit().torque();
+  }
+
+  /**
+   * The highest set torque that never overloads anything.
+   *
+   * @return the least of the limits from above
+   */
+  public Torque highest() {
+    return highLimit().torque();
+  }
+
+  /**
+   * The limit that sets the lower end.
+   *
+   * @return the limit
+   */
+  public WindowLimit lowLimit() {
+    return low.stream().max(Comparator.comparing(WindowLimit::torque)).orElseThrow();
+  }
+
+  /**
+   * The limit that sets the upper end.
+   *
+   * @return the limit
+   */
+  public WindowLimit highLimit() {
+    return high.stream().min(Comparator.comparing(WindowLimit::torque)).orElseThrow();
+  }
+
+  /**
+   * Whether there is a torque that satisfies all limits.
+   *
+   * @return true if the lowest torque does not exceed the highest
+   */
+  public boolean isOpen() {
+    return lowest().compareTo(highest()) <= 0;
+  }
+
+  /**
+   * The torque with the same factor of margin to both ends.
+   *
+   * @return √(lowest·highest); of an empty window the same mean, which satisfies neither end
+   */
+  public Torque target() {
+    return new Torque(Math.sqrt(lowest().newtonMillimetre() * highest().newtonMillimetre()));
+  }
+
+  /**
+   * The target on a round number of the wrench's scale, inside the window.
+   *
+   * @return steps of 1, 2 or 5 times a power of ten N·m, at most 5 % of the target; the target itself where none fits
+   */
+  public Torque wrenchSetting() {
+    double target = target().newtonMillimetre();
+    for (int power = (int) Math.floor(Math.log10(0.05 * target)); power >= -1; power--) {
+      for (double digit : new double[] {5, 2, 1}) {
+        double step = digit * Math.pow(10, power);
+        double setting = Math.rint(target / step) * step;
+        boolean inside = setting >= lowest().newtonMillimetre() && setting <= highest().newtonMillimetre();
+        if (step <= 0.05 * target && inside) {
+          return new Torque(setting);
+        }
+      }
+    }
+    return target();
+  }
+
+  /**
+   * Preloads of a set torque with friction and tool.
+   *
+   * @param torque set torque
+   * @return the band
+   */
+  public ScatteredPreload preload(Torque torque) {
+    return new ScatteredPreload(tightening, torque, scatter);
+  }
+
+  /**
+   * Changes that would open the window, each tried alone and evaluated anew.
+   *
+   * @return the changes; empty if the window is open
+   */
+  public List<WindowChange> changes() {
+    return isOpen() ? List.of() : new WindowChanges(this).all();
+  }
+
+  /**
+   * Cautions that belong to every torque.
+   *
+   * @return the cautions
+   */
+  public List<Caution> cautions() {
+    return List.of(
+        new Caution(
+            "The torque is computed from stated friction and strength. The maker's instructions, local rules and the judgement"
+                + " of the person responsible come first.",
+            SourceRef.commonPractice("computed torques are checked before use")),
+        new Caution(
+            "Tighten with a calibrated hand tool and steady pull; a stud that breaks or a wrench that slips throws the hand.",
+            SourceRef.commonPractice("safe use of hand tools")),
+        new Caution(
+            "Friction other than stated changes the preload: do not oil threads that were computed dry, or the reverse.",
+            SourceRef.commonPractice("lubrication belongs to the torque")));
+  }
+
+  /** How the ends follow; the last step is the highest torque. */
+  @Override
+  public Derivation explain() {
+    Derivation.Builder b = Derivation.of("Torque window of " + tightening + ", class " + strength);
+    b.steps(demand.explain());
+    for (WindowLimit limit : low) {
+      b.step("MA,low", limit.meaning(), "set torque at which the limit is reached, tool low, friction high",
+          limit.torque().newtonMillimetre(), "N·mm", limit.source());
+    }
+    for (WindowLimit limit : high) {
+      b.step("MA,high", limit.meaning(), "set torque at which the limit is reached, tool high, face friction low",
+          limit.torque().newtonMillimetre(), "N·mm", limit.source());
+    }
+    b.step("MA,min", "lowest torque", "greatest of the limits from below", lowest().newtonMillimetre(), "N·mm",
+        lowLimit().source());
+    return b.step("MA,max", "highest torque", "least of the limits from above", highest().newtonMillimetre(), "N·mm",
+        highLimit().source()).build();
+  }
+
+  @Override
+  public List<Warning> warnings() {
+    List<Warning> warnings = new ArrayList<>(tightening.warnings());
+    if (rules.engagement() != null) {
+      warnings.addAll(rules.engagement().warnings());
+    }
+    if (!isOpen()) {
+      warnings.add(
+          new Warning(
+              "window-empty",
+              "no torque satisfies both ends: at least " + lowest() + " (" + lowLimit().meaning() + "), at most " + highest()
+                  + " (" + highLimit().meaning() + ")",
+              highLimit().source()));
+    }
+    return warnings;
+  }
+
+  /** The greatest required preload that the upper end could satisfy. */
+  Force bearable() {
+    return preload(highest()).worstCaseLeast();
+  }
+
+  /** The ends with what sets them. */
+  @Override
+  public String toString() {
+    return (isOpen() ? "torque " + lowest() + " … " + highest() : "no torque: at least " + lowest() + ", at most " + highest())
+        + " (" + lowLimit().code() + " … " + highLimit().code() + ")";
+  }
+}

@@ -1,0 +1,173 @@
+package holdfast.threads;
+
+import holdfast.quantity.Length;
+import holdfast.quantity.Numbers;
+import holdfast.quantity.Stress;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoublePredicate;
+
+/** Tries changes that might open an empty torque window: each alone, each evaluated anew. */
+final class WindowChanges {
+  private final TorqueWindow window;
+  private final Tightening nut;
+
+  WindowChanges(TorqueWindow window) {
+    this.window = window;
+    this.nut = window.tightening();
+  }
+
+  List<WindowChange> all() {
+    List<WindowChange> changes = new ArrayList<>();
+    friction(changes);
+    tool(changes);
+    strength(changes);
+    demand(changes);
+    if (nut.bore().mm() > 0) {
+      boolean opens = opens(nut.bore(new Length(0)), window.strength(), window.scatter(), window.rules());
+      changes.add(new WindowChange("solid-stud", "a stud without the axial bore of " + nut.bore(), opens));
+    }
+    WindowRules r = window.rules();
+    String governing = window.highLimit().code();
+    if (governing.equals("face-pressure")) {
+      double factor = least(1, 100, k -> opensWith(r.facePressure(r.facePressure().times(k))));
+      changes.add(
+          change("larger-face", "a bearing area at least " + text(factor) + " times as large (hardened washer)", factor));
+    }
+    if (governing.equals("stripping")) {
+      double factor = least(1, 100, k -> opensWith(r.engagement(longer(r.engagement(), k), r.strippingSafety())));
+      changes.add(
+          change("longer-engagement", "an engaged length at least " + text(factor) + " times as long", factor));
+    }
+    if (governing.equals("makers-maximum")) {
+      boolean opens = opensWith(r.makersMaximum(null));
+      changes.add(new WindowChange("ask-the-maker", "a greater torque than the maker allows: only with his consent", opens));
+    }
+    if (governing.equals("parts")) {
+      boolean opens = opensWith(r.greatestPreload(null));
+      changes.add(new WindowChange("stronger-parts", "parts that bear more preload", opens));
+    }
+    return changes;
+  }
+
+  private void friction(List<WindowChange> changes) {
+    Friction f = nut.statedFriction();
+    if (f.isExact()) {
+      return;
+    }
+    double part = greatest(k -> opens(nut.friction(narrowed(f, k)), window.strength(), window.scatter(), window.rules()));
+    changes.add(
+        new WindowChange(
+            "narrower-friction",
+            Double.isNaN(part)
+                ? "friction exactly at the low end of the band"
+                : "friction that does not exceed " + narrowed(f, part) + " (lubricate and test)",
+            !Double.isNaN(part)));
+  }
+
+  private void tool(List<WindowChange> changes) {
+    double now = window.scatter().deviation(window.lowest());
+    if (now == 0) {
+      return;
+    }
+    double part = greatest(k -> opens(nut, window.strength(), Scatter.of(k * now), window.rules()));
+    changes.add(
+        new WindowChange(
+            "better-tool",
+            Double.isNaN(part)
+                ? "a tool without any deviation"
+                : "a tool with at most ± " + Numbers.significant(100 * part * now, 3) + " %",
+            !Double.isNaN(part)));
+  }
+
+  private void strength(List<WindowChange> changes) {
+    double yield = window.strength().yieldStress(nut.thread()).megapascal();
+    double factor = least(1, 20, k -> opens(nut, stronger(yield * k), window.scatter(), window.rules()));
+    String words = "a stud with a yield stress of at least ";
+    changes.add(
+        Double.isNaN(factor)
+            ? new WindowChange("stronger-stud", words + "any size", false)
+            : new WindowChange(
+                "stronger-stud",
+                words + Numbers.shortest(Math.ceil(yield * factor)) + " MPa (now " + Numbers.significant(yield, 4) + " MPa)",
+                true));
+  }
+
+  private void demand(List<WindowChange> changes) {
+    changes.add(
+        new WindowChange(
+            "less-demand",
+            "a required preload of at most " + window.bearable() + " instead of " + window.demand().requiredPreload(),
+            window.bearable().newton() > 0));
+  }
+
+  private static Friction narrowed(Friction f, double k) {
+    return new Friction(
+        f.threadLow(),
+        f.threadLow() + k * (f.threadHigh() - f.threadLow()),
+        f.faceLow(),
+        f.faceLow() + k * (f.faceHigh() - f.faceLow()));
+  }
+
+  private static PropertyClass stronger(double yield) {
+    return PropertyClass.ofMaterial("stronger stud", new Stress(yield), new Stress(yield));
+  }
+
+  private static ThreadEngagement longer(ThreadEngagement e, double factor) {
+    return new ThreadEngagement(
+        e.thread(), e.externalClass(), e.internalClass(), e.engaged().times(factor), e.studShear(), e.nutShear(),
+        e.widthOverDiameter());
+  }
+
+  private boolean opensWith(WindowRules rules) {
+    return opens(nut, window.strength(), window.scatter(), rules);
+  }
+
+  private boolean opens(Tightening nut2, PropertyClass strength, Scatter scatter, WindowRules rules) {
+    return TorqueWindow.of(nut2, window.demand(), strength, scatter, rules).isOpen();
+  }
+
+  private static WindowChange change(String code, String words, double factor) {
+    return new WindowChange(code, words, !Double.isNaN(factor));
+  }
+
+  private static String text(double factor) {
+    return Double.isNaN(factor) ? "any number of" : Numbers.significant(factor, 3);
+  }
+
+  /** Greatest part from 0 to 1 that passes, by halving; NaN if even 0 does not. The pass must hold below and fail above. */
+  private static double greatest(DoublePredicate opens) {
+    if (!opens.test(0)) {
+      return Double.NaN;
+    }
+    double good = 0;
+    double bad = 1;
+    for (int i = 0; i < 50; i++) {
+      double middle = 0.5 * (good + bad);
+      if (opens.test(middle)) {
+        good = middle;
+      } else {
+        bad = middle;
+      }
+    }
+    return good;
+  }
+
+  /** Least factor that passes, by halving; NaN if even the greatest does not. */
+  private static double least(double from, double to, DoublePredicate opens) {
+    if (!opens.test(to)) {
+      return Double.NaN;
+    }
+    double bad = from;
+    double good = to;
+    for (int i = 0; i < 60; i++) {
+      double middle = 0.5 * (good + bad);
+      if (opens.test(middle)) {
+        good = middle;
+      } else {
+        bad = middle;
+      }
+    }
+    return good;
+  }
+}

@@ -1,0 +1,21 @@
+package holdfast.threads;
+
+import holdfast.quantity.Torque;
+import holdfast.tables.SourceRef;
+import java.io.Serializable;
+
+/**
+ * One limit of a torque window.
+ *
+ * @param code short stable name for programs, for example {@code "stud-stress"}
+ * @param meaning what is limited, in words with values
+ * @param torque set torque at which the limit is just reached
+ * @param source rule behind the limit
+ */
+public record WindowLimit(String code, String meaning, Torque torque, SourceRef source) implements Serializable {
+  /** Torque and meaning. */
+  @Override
+  public String toString() {
+    return torque + ": " + meaning;
+  }
+}

@@ -1,0 +1,34 @@
+package holdfast.verification.threads;
+
+import holdfast.verification.Suite;
+import java.util.List;
+
+/** The suites of threads and tightening. */
+public final class ThreadSuites {
+  private ThreadSuites() {}
+
+  /**
+   * All suites.
+   *
+   * @return the suites in the order of the report
+   */
+  public static List<Suite> all() {
+    return List.of(
+        new GeometrySuites.MetricDiameters(),
+        new GeometrySuites.MetricAreas(),
+        new GeometrySuites.UnifiedAreas(),
+        new GeometrySuites.MetricLimits(),
+        new GeometrySuites.UnifiedLimits(),
+        new StrengthSuites.MetricLoads(),
+        new StrengthSuites.InchLoads(),
+        new StrengthSuites.SpaceThreads(),
+        new StrengthSuites.RecalledShearAreas(),
+        new TighteningSuites.AssemblyValues(),
+        new TighteningSuites.RecalledAssemblyValues(),
+        new TighteningSuites.InchTorques(),
+        new TighteningSuites.SpacePreloads(),
+        new TighteningSuites.StudTorques(),
+        new TighteningSuites.GovernmentTorques(),
+        new WorkedExampleSuite());
+  }
+}

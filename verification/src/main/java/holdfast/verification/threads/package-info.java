@@ -1,0 +1,2 @@
+/** Checks of threads, strength and tightening against published values. */
+package holdfast.verification.threads;
