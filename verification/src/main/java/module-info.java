@@ -5,6 +5,7 @@ module holdfast.verification {
   requires de.siegmar.fastcsv;
 
   exports holdfast.verification;
+  exports holdfast.verification.bearings;
   exports holdfast.verification.fits;
 <<<<<<< HEAD
   exports holdfast.verification.seats;

@@ -39,13 +39,15 @@ final class Curve {
   double at(double value, String parameter, String reason) {
     // The slack lets an end of the table that was computed in binary arithmetic pass.
     double slack = 1e-9 * last();
-    Check.within(value, first() - slack, last() + slack, parameter, "", reason);
-    return inside(Math.min(Math.max(value, first()), last()));
+    if (!(value >= first() - slack && value <= last() + slack)) {
+      Check.within(value, first(), last(), parameter, "", reason);
+    }
+    return inside(value);
   }
 
   /** Linear interpolation for a value already known to lie within the table; the ends hold beyond it. */
   double inside(double value) {
-    if (value <= x[0]) {
+    if (value <= x[0] || x.length == 1) {
       return y[0];
     }
     int high = 1;

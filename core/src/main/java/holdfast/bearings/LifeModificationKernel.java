@@ -53,7 +53,8 @@ public final class LifeModificationKernel {
   @Source(document = "ISO 281:2007", locator = "9.3.3.4.3, equations (34) to (36)")
   public static double radialRoller(double kappa, double argument) {
     double k = checkKappa(kappa);
-    double bracket = 1.5859 - (k < 0.4 ? 1.3993 : 1.2348) * Math.pow(k, -exponent(k));
+    // At κ = 0.1 the printed coefficients give -0.00007 instead of 0, which would let the factor fall with cleanliness.
+    double bracket = Math.max(0, 1.5859 - (k < 0.4 ? 1.3993 : 1.2348) * Math.pow(k, -exponent(k)));
     return capped(1 - bracket * Math.pow(checkArgument(argument), 0.4), -9.185);
   }
 

@@ -48,7 +48,8 @@ class BasicLifeTest {
     InputException standing = assertThrows(InputException.class, () -> RatingLife.basic(ROLLER, kN(1)).hours(rpm(0)));
     assertTrue(standing.getMessage().startsWith("speed n (0 rpm) must be over 0 rpm"), standing.getMessage());
     InputException reliability = assertThrows(InputException.class, () -> Reliability.ofPercent(99.99));
-    assertTrue(reliability.getMessage().startsWith("reliability S (99.99 %) must be from 50 % to 99.95 %"), reliability.getMessage());
+    assertTrue(reliability.getMessage().startsWith("reliability S (99.99 %) must be from 50 % to 99.95 %"),
+        reliability.getMessage());
     assertThrows(InputException.class, () -> Reliability.ofPercent(49.9));
     assertThrows(InputException.class, () -> Reliability.ofPercent(Double.NaN));
     InputException ring =

@@ -110,7 +110,8 @@ class EquivalentLoadTest {
   }
 
   @Property
-  void equivalentLoadScales(@ForAll @DoubleRange(min = 0.1, max = 100) double factor, @ForAll @DoubleRange(min = 0, max = 5000) double fa) {
+  void equivalentLoadScales(@ForAll @DoubleRange(min = 0.1, max = 100) double factor,
+      @ForAll @DoubleRange(min = 0, max = 5000) double fa) {
     double alpha = Math.toRadians(40);
     double one = EquivalentLoadKernel.load(BearingType.ANGULAR_CONTACT_BALL, 1, alpha, 0, 1000, fa);
     double many = EquivalentLoadKernel.load(BearingType.ANGULAR_CONTACT_BALL, 1, alpha, 0, 1000 * factor, fa * factor);

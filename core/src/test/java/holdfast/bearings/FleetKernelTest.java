@@ -16,7 +16,7 @@ class FleetKernelTest {
   FleetKernelTest() {
     Random random = new Random(1);
     BearingFamily[] families = BearingFamily.values();
-    double[][] ranges = {{1e4, 1e5}, {500, 5000}, {500, 9000}, {20, 3000}, {20, 400}, {20, 150}, {0, 1}, {50, 99.95}};
+    double[][] ranges = {{1e4, 1e5}, {500, 5000}, {500, 9000}, {100, 3000}, {100, 400}, {50, 150}, {0, 1}, {50, 99.95}};
     for (int i = 0; i < SIZE; i++) {
       family[i] = families[random.nextInt(4)];
       for (int k = 0; k < ranges.length; k++) {

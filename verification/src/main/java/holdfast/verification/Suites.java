@@ -1,5 +1,6 @@
 package holdfast.verification;
 
+import holdfast.verification.bearings.BearingSuites;
 import holdfast.verification.contact.ContactSuites;
 import holdfast.verification.fits.FitSuites;
 import holdfast.verification.fits.InchSuites;
@@ -25,6 +26,7 @@ public final class Suites {
     suites.addAll(SeatSuites.all());
     suites.addAll(ContactSuites.all());
     suites.addAll(ThreadSuites.all());
+    suites.addAll(BearingSuites.all());
     return List.copyOf(suites);
   }
 }
