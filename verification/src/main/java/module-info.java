@@ -6,12 +6,10 @@ module holdfast.verification {
 
   exports holdfast.verification;
   exports holdfast.verification.bearings;
+  exports holdfast.verification.contact;
   exports holdfast.verification.fits;
-<<<<<<< HEAD
   exports holdfast.verification.seats;
-=======
   exports holdfast.verification.threads;
->>>>>>> dab5087 (Published values of threads, loads and tightening as checks (disclosures still open))
 
   // The report's template reads the records of the view.
   opens holdfast.verification to

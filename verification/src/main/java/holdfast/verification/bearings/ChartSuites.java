@@ -24,7 +24,8 @@ final class ChartSuites {
                   family(t.text(row, "family")), t.number(row, "kappa"), t.number(row, "argument"));
               result.add(Comparison.of(t.address(row), Cases.source(t, row), Evidence.CHART)
                   .disclosed(t.text(row, "disclosed"))
-                  .numbers(chart, computed, t.number(row, "tolerance") * computed, "", "digitised chart, relative to the formula"));
+                  .numbers(
+                      chart, computed, t.number(row, "tolerance") * computed, "", "digitised chart, relative to the formula"));
             }),
         new RowSuite("bearings/contamination-chart", "eC against readings of Figures A.1 to A.14",
             List.of("holdfast.bearings.Cleanliness#factor", "holdfast.bearings.ContaminationKernel#factor"),
