@@ -67,7 +67,10 @@ final class LimitsSection {
   private static void track(Section.Builder section, Stress peak, StressPeak shear, Traced contact) {
     section
         .entry("Pressure on the track, peak", peak.toString(), contact.sources())
-        .entry("Largest shear in the track", shear.stress() + ", " + shear.depth().text(KnownUnits.MM, 2) + " deep", contact.sources())
+        .entry(
+            "Largest shear in the track",
+            shear.stress() + ", " + shear.depth().text(KnownUnits.MM, 2) + " deep",
+            contact.sources())
         .warnings(contact.warnings());
   }
 
