@@ -38,7 +38,7 @@ public record ExpectedReplacements(double years, List<FleetPosition> positions, 
     for (int i = 0; i < positions.size(); i++) {
       FleetPosition p = positions.get(i);
       steps.step("M", "expected replacements, " + p.name(), "M(t) = F(t) + ∫ M(t − x) dF(x)", each.get(i), "",
-          Fleet.renewalSource(), "t = " + Numbers.significant(p.hoursPerYear() * years, 6) + " h", "age = " + p.age());
+          FleetPlan.renewalSource(), "t = " + Numbers.significant(p.hoursPerYear() * years, 6) + " h", "age = " + p.age());
     }
     return steps.step("ΣM", "expected replacements of the fleet", "sum over the places", total(), "",
         SourceRef.derived("expectations add")).build();

@@ -12,6 +12,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
@@ -77,7 +78,7 @@ class IdentificationTest {
 
   @Property
   void everySizeIsFoundFromItsOwnDimensions(
-      @ForAll @IntRange(min = 0, max = 67) int index, @ForAll @DoubleRange(min = -0.04, max = 0.04) double error) {
+      @ForAll @IntRange(min = 0, max = 67) int index, @ForAll @Scale(4) @DoubleRange(min = -0.04, max = 0.04) double error) {
     RollerSize size = RollerSeries.all().get(index);
     Length off = mm(error);
     Identification found =
@@ -91,7 +92,7 @@ class IdentificationTest {
 
   @Property
   void candidatesAreWithinTheToleranceAndInOrder(
-      @ForAll @DoubleRange(min = 5, max = 200) double diameter, @ForAll @DoubleRange(min = 0.001, max = 5) double tolerance) {
+      @ForAll @Scale(4) @DoubleRange(min = 5, max = 200) double diameter, @ForAll @DoubleRange(min = 0.001, max = 5) double tolerance) {
     Identification found = MeasuredRoller.outsideDiameter(mm(diameter)).identify(mm(tolerance));
     double last = 0;
     for (Candidate candidate : found.candidates()) {

@@ -15,13 +15,13 @@ import java.util.function.DoubleUnaryOperator;
  * <p>For rating life the survival of a roller with life L10h is
  * {@code h -> ReliabilityKernel.survival(h / L10h)} of the package of bearings.
  */
-public final class Fleet {
+public final class FleetPlan {
   private static final double MOST_YEARS = 1e6;
 
   private final Survival survival;
   private final List<FleetPosition> positions;
 
-  private Fleet(Survival survival, List<FleetPosition> positions) {
+  private FleetPlan(Survival survival, List<FleetPosition> positions) {
     this.survival = survival;
     this.positions = positions;
   }
@@ -34,11 +34,11 @@ public final class Fleet {
    * @return the fleet
    * @throws InputException if there is no place or the survival at 0 is not 1
    */
-  public static Fleet of(DoubleUnaryOperator survival, List<FleetPosition> positions) {
+  public static FleetPlan of(DoubleUnaryOperator survival, List<FleetPosition> positions) {
     if (positions.isEmpty()) {
       throw new InputException("positions", "none", "at least one", "a fleet without places needs nothing");
     }
-    return new Fleet(new Survival(survival), List.copyOf(positions));
+    return new FleetPlan(new Survival(survival), List.copyOf(positions));
   }
 
   /**
@@ -50,7 +50,7 @@ public final class Fleet {
    * @return the fleet
    * @throws InputException if an argument is outside its range
    */
-  public static Fleet ofLike(DoubleUnaryOperator survival, int count, double hoursPerYear) {
+  public static FleetPlan ofLike(DoubleUnaryOperator survival, int count, double hoursPerYear) {
     if (count < 1) {
       throw new InputException("number of places", Integer.toString(count), "1 or more", "a fleet without places needs nothing");
     }
