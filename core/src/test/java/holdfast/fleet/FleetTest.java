@@ -52,7 +52,7 @@ class FleetTest {
   /** The part in place has a known age: first its own remaining life, then whole lives. */
   @Property(tries = 50)
   void anAgedPartFailsSooner(
-      @ForAll @Scale(4) @DoubleRange(min = 0.05, max = 0.5) double t, @ForAll @DoubleRange(min = 0.1, max = 0.5) double age) {
+      @ForAll @Scale(4) @DoubleRange(min = 0.05, max = 0.5) double t, @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 0.5) double age) {
     FleetPlan fleet =
         FleetPlan.of(h -> Math.max(0, 1 - h / 1000), List.of(new FleetPosition("aged", 1000, hours(1000 * age))));
     // F_a(t) = t/(1 − a); M_a(t) = ∫ (1 + M(t − x)) dx/(1 − a) = (e^t − 1)/(1 − a), as long as t is below 1 − a.
@@ -134,7 +134,7 @@ class FleetTest {
 
   @Property
   void stockIsTheLeastThatReachesTheLevel(
-      @ForAll @Scale(4) @DoubleRange(min = 0, max = 300) double mean, @ForAll @DoubleRange(min = 0, max = 0.9999) double level) {
+      @ForAll @Scale(4) @DoubleRange(min = 0, max = 300) double mean, @ForAll @Scale(4) @DoubleRange(min = 0, max = 0.9999) double level) {
     int s = SparesKernel.stock(mean, level);
     assertTrue(SparesKernel.serviceLevel(mean, s) >= level);
     assertTrue(s == 0 || SparesKernel.serviceLevel(mean, s - 1) < level);

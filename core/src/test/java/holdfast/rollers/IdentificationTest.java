@@ -92,7 +92,7 @@ class IdentificationTest {
 
   @Property
   void candidatesAreWithinTheToleranceAndInOrder(
-      @ForAll @Scale(4) @DoubleRange(min = 5, max = 200) double diameter, @ForAll @DoubleRange(min = 0.001, max = 5) double tolerance) {
+      @ForAll @Scale(4) @DoubleRange(min = 5, max = 200) double diameter, @ForAll @Scale(4) @DoubleRange(min = 0.001, max = 5) double tolerance) {
     Identification found = MeasuredRoller.outsideDiameter(mm(diameter)).identify(mm(tolerance));
     double last = 0;
     for (Candidate candidate : found.candidates()) {

@@ -10,6 +10,7 @@ import holdfast.lubrication.RelubricationKernel;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.rollers.EccentricKernel;
+import holdfast.rollers.RollerGeometryKernel;
 import holdfast.rollers.RollerSeries;
 import holdfast.rollers.RollerSize;
 import holdfast.tables.Table;
@@ -73,22 +74,26 @@ public final class InstallationSuites {
     String dimension = cases.text(row, "dimension");
     Length computed =
         switch (dimension) {
-          // Ring, overhang and stud stand one behind the other.
-          case "overall length" -> size.ringWidth().plus(size.stud().overhang()).plus(size.stud().length());
+          case "overall length" ->
+              mm(
+                  RollerGeometryKernel.overallLength(
+                      size.ringWidth().mm(), size.stud().overhang().mm(), size.stud().length().mm()));
           case "outside diameter in inches" -> size.outsideDiameter();
           case "stud in inches" -> size.stud().diameter();
           default -> throw new IllegalStateException("no such dimension: " + dimension);
         };
     boolean inches = dimension.endsWith("in inches");
     double printed = cases.number(row, "printed");
+    double lastDigit = Cases.halfLastDigit(cases.text(row, "printed"));
     result.add(
-        comparison(cases, row, inches ? Evidence.RECOMBINED : Evidence.PRINT)
+        comparison(cases, row, Evidence.RECOMBINED)
             .numbers(
                 printed,
                 inches ? computed.in(KnownUnits.INCH) : computed.mm(),
-                inches ? 0.0005 / 25.4 + 1e-6 : 0.05 + 0.05,
+                // Inches: tables hold mm to 0.001. Sum: ring, stud and twice the overhang are rounded like the length.
+                inches ? 0.0005 / 25.4 + 1e-6 : lastDigit + 4 * Math.min(lastDigit, 0.05),
                 inches ? "in" : "mm",
-                inches ? "half a micrometre" : "half a unit of the last digit of the sum and of its parts"));
+                inches ? "half a micrometre" : "half a unit of the last digit of the length and of its parts"));
   }
 
   private static void tolerance(Table cases, int row, List<Comparison> result) {
