@@ -1,6 +1,7 @@
 package holdfast.seats;
 
 import holdfast.fits.Fit;
+import holdfast.fits.MeasuredFit;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
@@ -66,6 +67,20 @@ public record InterferenceBand(Length joint, Length least, Length greatest) impl
     Check.notNegative(uncertainty.mm(), "uncertainty of the measurement", "mm", "it widens the band");
     Length measured = stud.minus(bore);
     return new InterferenceBand(bore, measured.minus(uncertainty), measured.plus(uncertainty));
+  }
+
+  /**
+   * From measured parts: between the extreme readings, widened by the uncertainty.
+   *
+   * @param measured the readings of both parts
+   * @return the band at the nominal size of the drawing
+   * @throws InputException if the parts have clearance
+   */
+  public static InterferenceBand of(MeasuredFit measured) {
+    return new InterferenceBand(
+        measured.drawing().nominalSize(),
+        measured.maximumClearance().plus(measured.uncertainty()).negated(),
+        measured.minimumClearance().minus(measured.uncertainty()).negated());
   }
 
   /** Diameter and band: {@code "25 mm, interference 1 µm … 35 µm"}. */

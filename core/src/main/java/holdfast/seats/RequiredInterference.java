@@ -1,6 +1,8 @@
 package holdfast.seats;
 
 import holdfast.fits.Fit;
+import holdfast.fits.FitCandidate;
+import holdfast.fits.FitSelector;
 import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
@@ -81,6 +83,20 @@ public record RequiredInterference(
    */
   public boolean suits(Fit fit) {
     return fit.maximumClearance().negated().compareTo(least) >= 0 && fit.minimumClearance().negated().compareTo(greatest) <= 0;
+  }
+
+  /**
+   * Fits of ISO 286 on the hole basis of which every pair holds the load and spares the parts.
+   *
+   * @return the fits, in the order of preference of {@link FitSelector}; empty if the band is too narrow for any
+   * @throws InputException if no interference will do, or the joint is outside of ISO 286
+   */
+  public List<Fit> isoFits() {
+    return fits(
+        (size, band) ->
+            FitSelector.holeBasis(size).interferenceBetween(band.least(), band.greatest()).candidates().stream()
+                .map(FitCandidate::fit)
+                .toList());
   }
 
   /**

@@ -14,6 +14,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.fits.Fit;
 import holdfast.fits.LimitDeviations;
+import holdfast.fits.MeasuredFit;
+import holdfast.fits.Readings;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import java.util.List;
@@ -156,6 +158,23 @@ class ServiceLawsTest {
   }
 
   @Test
+  void classesOfIso286HoldTheLoad() {
+    RequiredInterference needed =
+        RequiredInterference.of(InnerPart.solid(STEEL), OuterPart.ring(STEEL, mm(60)), mm(30), mm(30))
+            .hold(kN(2), Nm(10))
+            .adhesion(FrictionBand.of(0.08, 0.11), 1.5)
+            .build();
+    List<Fit> fits = needed.isoFits();
+    assertFalse(fits.isEmpty());
+    for (Fit fit : fits) {
+      InterferenceFit seat =
+          InterferenceFit.of(needed.stud(), needed.housing(), fit, mm(30)).withSmoothing(RoughnessRule.NONE);
+      assertTrue(seat.holding(FrictionBand.of(0.08, 0.11)).safety(kN(2), Nm(10)) >= 1.5 - 1e-9, fit.designation());
+      assertTrue(seat.limits(YieldRule.VON_MISES).housing().holds(), fit.designation());
+    }
+  }
+
+  @Test
   void aLoadThatThePartsCannotHoldIsSaidSo() {
     RequiredInterference needed =
         RequiredInterference.of(InnerPart.solid(STEEL), OuterPart.ring(STEEL, mm(40)), mm(30), mm(10))
@@ -183,6 +202,12 @@ class ServiceLawsTest {
     assertEquals(0.018, band.least().mm(), 1e-12);
     assertEquals(0.022, band.greatest().mm(), 1e-12);
     assertEquals(mm(30.005), band.joint());
+    MeasuredFit measured =
+        new MeasuredFit(
+            Fit.of(mm(30), "H7/p6"), Readings.at20(um(3), mm(30.004), mm(30.006)), Readings.at20(um(4), mm(30.025)));
+    InterferenceBand both = InterferenceBand.of(measured);
+    assertEquals(0.019 - 0.005, both.least().mm(), 1e-12);
+    assertEquals(0.021 + 0.005, both.greatest().mm(), 1e-12);
     assertThrows(InputException.class, () -> InterferenceBand.ofMeasured(mm(30), mm(30.005), um(2)));
     assertThrows(InputException.class, () -> InterferenceBand.ofMeasured(mm(30.1), mm(30), new Length(-1)));
   }
