@@ -10,6 +10,7 @@ module holdfast.core {
 
   exports holdfast.bearings;
   exports holdfast.contact;
+  exports holdfast.bearings.reference;
   exports holdfast.fits;
   exports holdfast.installation;
   exports holdfast.quantity;
