@@ -47,6 +47,7 @@ public final class BallWorkspace extends EquilibriumWorkspace {
   void evaluate() {
     Arrays.fill(force, 0);
     Arrays.fill(tangent, 0);
+    magnitude = 0;
     for (int j = 0; j < evaluated; j++) {
       double c = cos[j];
       double s = sin[j];
@@ -74,6 +75,7 @@ public final class BallWorkspace extends EquilibriumWorkspace {
   }
 
   private void add(double w, double c, double s, double qr, double qa) {
+    magnitude += w * (qr + Math.abs(qa));
     force[0] += w * c * qr;
     force[1] += w * s * qr;
     force[2] += w * qa;

@@ -8,6 +8,8 @@ package holdfast.bearings.reference;
 final class Equilibrium {
   /** The aim: unbalanced force over load. */
   private static final double AIM = 1e-12;
+  /** What rounding leaves of the sum of all contact loads. */
+  private static final double ROUNDING = 1e-15;
   private static final int MOST_EVALUATIONS = 600;
 
   private Equilibrium() {}
@@ -38,7 +40,7 @@ final class Equilibrium {
       w.step[u] = at;
       evaluate(w);
       double f = w.force[u] - w.applied[u];
-      if (Math.abs(f) <= AIM * load || w.iterations >= MOST_EVALUATIONS) {
+      if (Math.abs(f) <= aim(w, load) || w.iterations >= MOST_EVALUATIONS) {
         return;
       }
       if (f < 0) {
@@ -71,14 +73,14 @@ final class Equilibrium {
     int stalled = 0;
     while (true) {
       double norm = unbalanced(w);
-      if (norm <= AIM * load || w.iterations >= MOST_EVALUATIONS) {
+      if (norm <= aim(w, load) || w.iterations >= MOST_EVALUATIONS) {
         return;
       }
       // No progress: the step is too large to resolve the rest. Move the base here and go on, a few times.
       stalled = norm < 0.9 * best ? 0 : stalled + 1;
       best = Math.min(best, norm);
       if (stalled > 0 && stalled % 4 == 0) {
-        if (stalled > 40) {
+        if (stalled >= 20) {
           return;
         }
         moveBase(w);
@@ -137,7 +139,7 @@ final class Equilibrium {
       } else if (!(next > low + 0.02 * (high - low) && next < high - 0.02 * (high - low))) {
         next = 0.5 * (low + high);
       }
-      if (next == low || next == high || high <= 1e-15) {
+      if (next == low || next == high || high - low <= 1e-12 * high) {
         return;
       }
       at = next;
@@ -174,6 +176,10 @@ final class Equilibrium {
   private static void evaluate(EquilibriumWorkspace w) {
     w.evaluate();
     w.iterations++;
+  }
+
+  private static double aim(EquilibriumWorkspace w, double load) {
+    return Math.max(AIM * load, ROUNDING * w.magnitude);
   }
 
   private static double unbalanced(EquilibriumWorkspace w) {

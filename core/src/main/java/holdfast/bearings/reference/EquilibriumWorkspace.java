@@ -17,6 +17,8 @@ public abstract sealed class EquilibriumWorkspace permits LaminaWorkspace, BallW
   final double[] force = new double[MOST];
   /** Derivative of the forces by the unknowns, row by row; symmetric and positive semidefinite. */
   final double[] tangent = new double[MOST * MOST];
+  /** Sum of the loads on all elements, by which rounding is judged. */
+  double magnitude;
   /** Applied generalised forces. */
   final double[] applied = new double[MOST];
 

@@ -76,6 +76,7 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
 
   @Override
   void evaluate() {
+    double all = 0;
     double f0 = 0;
     double f1 = 0;
     double m0 = 0;
@@ -124,6 +125,7 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
         }
       }
       double w = weight[j] * stiffness;
+      all += w * q0;
       double wc = w * c;
       f0 += wc * q0;
       m0 += wc * q1;
@@ -151,6 +153,7 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
         t11 += ss * k2;
       }
     }
+    magnitude = all;
     force[0] = f0;
     force[1] = f1;
     force[2] = m0;
