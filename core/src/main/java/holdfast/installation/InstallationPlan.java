@@ -1,20 +1,39 @@
 package holdfast.installation;
 
 import holdfast.bearings.BasicLife;
+import holdfast.bearings.Contamination;
+import holdfast.bearings.Lubrication;
+import holdfast.bearings.ModifiedLife;
+import holdfast.bearings.PermissibleLoad;
 import holdfast.bearings.RatingLife;
+import holdfast.bearings.TrackRoller;
 import holdfast.fits.Fit;
 import holdfast.fits.FitKind;
+import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.Stress;
 import holdfast.quantity.Temperature;
 import holdfast.quantity.Torque;
 import holdfast.seats.InnerPart;
 import holdfast.seats.InterferenceFit;
+import holdfast.seats.Material;
+import holdfast.seats.SeatTilt;
 import holdfast.seats.ServiceState;
+import holdfast.seats.ShankSection;
+import holdfast.seats.StudDeflection;
+import holdfast.seats.StudLoad;
+import holdfast.seats.StudStrength;
 import holdfast.sheet.Sheet;
 import holdfast.threads.Friction;
+import holdfast.threads.JointDemand;
 import holdfast.threads.PreloadBand;
+import holdfast.threads.PropertyClass;
+import holdfast.threads.Scatter;
 import holdfast.threads.ScrewThread;
 import holdfast.threads.Tightening;
+import holdfast.threads.TorqueWindow;
+import holdfast.threads.WindowRules;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
@@ -151,22 +170,103 @@ public record InstallationPlan(String job, StudRoller roller, MachineMember memb
   }
 
   /**
+   * Torques that keep the joint of flange and member closed under the load and overload nothing.
+   *
+   * @return the window, open or empty
+   */
+  public TorqueWindow torqueWindow() {
+    double arm = roller.ringWidth().mm() / 2 + roller.ringGap().mm();
+    JointDemand demand =
+        JointDemand.ofClamp(new Force(0))
+            .moment(duty.load().times(new Length(arm)), roller.flangeDiameter(), roller.studDiameter())
+            .reserve(nut.reserve());
+    WindowRules rules = WindowRules.usual();
+    if (roller.greatestTorque() != null) {
+      rules = rules.makersMaximum(roller.greatestTorque());
+    }
+    return tightening().window(demand, strengthClass(), Scatter.of(nut.wrenchError()), rules);
+  }
+
+  /** The stud as a strength class of its own: its material states yield and tensile strength. */
+  private PropertyClass strengthClass() {
+    Material material = roller.material();
+    Stress yield =
+        material
+            .yieldStrength()
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        "material of the stud", material.name(), "one with a stated yield strength", "it limits the torque"));
+    return PropertyClass.ofMaterial(material.name(), yield, material.tensileStrength().orElse(yield));
+  }
+
+  /**
+   * The stud under load, preload and the torque still in it.
+   *
+   * @return bending, tension and equivalent stress at the mouth of the seat
+   */
+  public StudStrength stud() {
+    StudLoad load =
+        StudLoad.radial(duty.load(), roller.ringWidth(), roller.ringGap())
+            .tightened(tightest().greatestPreload(), torqueThroughStud());
+    Stress pressure = seat().map(seat -> seat.pressure().greatest()).orElse(new Stress(0));
+    return new StudStrength(shank(), load, pressure);
+  }
+
+  /**
+   * Slope of the stud at the roller under the load, in a rigid seat.
+   *
+   * @return the deflection with its slope
+   */
+  public StudDeflection deflection() {
+    StudLoad load = StudLoad.radial(duty.load(), roller.ringWidth(), roller.ringGap());
+    return StudDeflection.ofSteel(shank(), load, member.seatLength());
+  }
+
+  private ShankSection shank() {
+    return ShankSection.drilled(roller.studDiameter(), roller.greaseBore());
+  }
+
+  /**
+   * How far the stud can lean: the clearance of the loosest pair, and bending under the load.
+   *
+   * @return the tilt; face run-out is not known to the plan
+   */
+  public SeatTilt tilt() {
+    return SeatTilt.of(fit().maximumClearance(), roller.studDiameter(), member.seatLength())
+        .bending(deflection().tilt())
+        .build();
+  }
+
+  /**
+   * The roller with the limits that its ratings and the track set.
+   *
+   * @return all limits and the one that governs
+   */
+  public PermissibleLoad limits() {
+    TrackRoller trackRoller = TrackRoller.of(roller.ratings(), roller.outsideDiameter(), roller.crownRadius().mm() > 0);
+    return PermissibleLoad.of(
+        trackRoller, duty.wantedLife(), duty.reliability(), duty.speed(), duty.staticSafety(), duty.trackHardness());
+  }
+
+  /**
+   * Modified rating life: lubrication and contamination counted.
+   *
+   * @return the life with the wanted reliability
+   */
+  public ModifiedLife modifiedLife() {
+    Lubrication lubrication = Lubrication.of(duty.viscosity(), duty.speed(), roller.meanDiameter());
+    return RatingLife.modified(
+        roller.ratings(), duty.load(), duty.reliability(), lubrication, Contamination.of(duty.contamination()));
+  }
+
+  /**
    * Life of the roller under the duty.
    *
    * @return basic rating life with the wanted reliability
    */
   public BasicLife life() {
     return RatingLife.basic(roller.ratings(), duty.load(), duty.reliability());
-  }
-
-  /**
-   * Greatest tilt that clearance alone allows the stud in its bore.
-   *
-   * @return the greatest clearance; zero if the fit has none
-   */
-  Length greatestClearance() {
-    Length clearance = fit().maximumClearance();
-    return clearance.mm() > 0 ? clearance : new Length(0);
   }
 
   /**

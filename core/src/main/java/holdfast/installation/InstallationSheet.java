@@ -5,6 +5,7 @@ import holdfast.sheet.Section;
 import holdfast.sheet.Sheet;
 import holdfast.tables.SourceRef;
 import holdfast.tables.TableSet;
+import holdfast.trace.Cautions;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,6 +29,7 @@ final class InstallationSheet {
     sections.add(SeatSection.of(plan));
     sections.add(TightenSection.of(plan));
     sections.add(LifeSection.of(plan));
+    sections.add(LimitsSection.of(plan));
     sections.add(signOff());
     TableSet tables = TableSet.bundled();
     return new Sheet(

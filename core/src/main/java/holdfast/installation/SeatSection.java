@@ -2,7 +2,6 @@ package holdfast.installation;
 
 import holdfast.fits.FitKind;
 import holdfast.quantity.KnownUnits;
-import holdfast.quantity.Numbers;
 import holdfast.seats.InterferenceFit;
 import holdfast.seats.Pressing;
 import holdfast.seats.ServiceState;
@@ -12,12 +11,10 @@ import holdfast.seats.YieldRule;
 import holdfast.sheet.Block;
 import holdfast.sheet.Section;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Cautions;
 
 /** Slip, press or heat: how the stud gets into its bore. */
 final class SeatSection {
-  private static final SourceRef TILT = 
-      SourceRef.derived("rigid stud touching both mouths of the bore: clearance over seat length");
-
   private static final SourceRef MAKER = SourceRef.commonPractice("as stated by the maker of the roller");
 
   private SeatSection() {}
@@ -28,7 +25,7 @@ final class SeatSection {
 
   private static Section slip(InstallationPlan plan) {
     return Section.of("Slip in")
-        .entry("Tilt that the clearance allows", tilt(plan), TILT)
+        .entry("Tilt that the clearance allows", "up to " + plan.tilt().byClearance(), plan.tilt().sources())
         .notice(
             Block.Weight.CAUTION,
             "Oil lightly and push the stud in by hand. Never hammer on the flange or the ring.",
@@ -51,7 +48,7 @@ final class SeatSection {
             .entry("Limits under the tightest pair", seat.limits(YieldRule.VON_MISES).toString(), seat.sources())
             .entry("Heating the member for a cold stud", heat.advice(), heat.sources());
     if (plan.fit().kind() == FitKind.TRANSITION) {
-      section.entry("Tilt that the loosest pair allows", tilt(plan), TILT);
+      section.entry("Tilt that the loosest pair allows", "up to " + plan.tilt().byClearance(), plan.tilt().sources());
     }
     ServiceState work = plan.seatAtWork().orElseThrow();
     section.entry("At work, " + plan.duty().workingTemperature(), "joint pressure " + work.pressure(), work.sources());
@@ -64,10 +61,5 @@ final class SeatSection {
         .cautions(Cautions.about("drive", 2))
         .blank("Greatest press force seen", KnownUnits.KN.symbol())
         .build();
-  }
-
-  private static String tilt(InstallationPlan plan) {
-    double mrad = 1000 * plan.greatestClearance().mm() / plan.member().seatLength().mm();
-    return "up to " + Numbers.significant(mrad, 3) + " mrad";
   }
 }

@@ -16,6 +16,9 @@ import java.util.Optional;
  * @param name what the sheet calls it
  * @param outsideDiameter outside diameter D of the outer ring, over 0
  * @param ringWidth width of the outer ring, over 0
+ * @param crownRadius radius of the crown of the outer ring; 0 for a flat ring
+ * @param flangeDiameter diameter of the flange that is clamped against the machine member, over d1
+ * @param ringGap distance from the clamped face to the near side of the outer ring, 0 or more
  * @param studDiameter nominal diameter d1 of the stud, over 0 and below D
  * @param studTolerance tolerance class of the stud, for example {@code "h7"}
  * @param thread designation of the stud's thread, for example {@code "M18x1.5"}
@@ -31,6 +34,9 @@ public record StudRoller(
     String name,
     Length outsideDiameter,
     Length ringWidth,
+    Length crownRadius,
+    Length flangeDiameter,
+    Length ringGap,
     Length studDiameter,
     String studTolerance,
     String thread,
@@ -47,11 +53,17 @@ public record StudRoller(
   public StudRoller {
     Check.positive(outsideDiameter.mm(), "outside diameter D", "mm", "it is a size");
     Check.positive(ringWidth.mm(), "ring width", "mm", "it is a size");
+    Check.notNegative(crownRadius.mm(), "crown radius", "mm", "0 stands for a flat ring");
+    Check.notNegative(ringGap.mm(), "gap between clamped face and ring", "mm", "it is a distance");
     Check.positive(studDiameter.mm(), "stud diameter d1", "mm", "it is a size");
     Check.notNegative(seatRoughness.mm(), "roughness Rz of the stud", "mm", "0 stands for unknown");
     Check.notNegative(greaseBore.mm(), "grease bore", "mm", "0 stands for a solid stud");
     if (studDiameter.compareTo(outsideDiameter) >= 0) {
       throw new InputException("stud diameter d1", studDiameter.toString(), "below D = " + outsideDiameter, "the stud is inside");
+    }
+    if (flangeDiameter.compareTo(studDiameter) <= 0) {
+      throw new InputException(
+          "flange diameter", flangeDiameter.toString(), "over d1 = " + studDiameter, "the flange is clamped beside the bore");
     }
     if (hottest.compareTo(coldest) <= 0) {
       throw new InputException("highest temperature", hottest.toString(), "above " + coldest, "it is not below the lowest");
@@ -59,6 +71,15 @@ public record StudRoller(
     if (greaseBore.compareTo(studDiameter) >= 0) {
       throw new InputException("grease bore", greaseBore.toString(), "below d1 = " + studDiameter, "the bore is in the stud");
     }
+  }
+
+  /**
+   * Mean of stud and outside diameter: stands for the pitch diameter, which makers seldom state.
+   *
+   * @return (d1 + D)/2
+   */
+  public Length meanDiameter() {
+    return studDiameter.plus(outsideDiameter).times(0.5);
   }
 
   /**
@@ -85,6 +106,9 @@ public record StudRoller(
     private final String name;
     private Length outsideDiameter;
     private Length ringWidth;
+    private Length crownRadius;
+    private Length flangeDiameter;
+    private Length ringGap;
     private Length studDiameter;
     private String studTolerance;
     private String thread;
@@ -105,11 +129,26 @@ public record StudRoller(
      *
      * @param diameter outside diameter D
      * @param width width of the ring
+     * @param crown radius of its crown; 0 mm for a flat ring
      * @return this builder
      */
-    public Builder ring(Length diameter, Length width) {
+    public Builder ring(Length diameter, Length width, Length crown) {
       this.outsideDiameter = diameter;
       this.ringWidth = width;
+      this.crownRadius = crown;
+      return this;
+    }
+
+    /**
+     * States the flange that is clamped against the machine member.
+     *
+     * @param diameter diameter of the flange
+     * @param gap distance from its clamped face to the near side of the outer ring
+     * @return this builder
+     */
+    public Builder flange(Length diameter, Length gap) {
+      this.flangeDiameter = diameter;
+      this.ringGap = gap;
       return this;
     }
 
@@ -205,6 +244,7 @@ public record StudRoller(
     public StudRoller build() {
       new Missing("stud roller '" + name + "'")
           .need(outsideDiameter, "ring")
+          .need(flangeDiameter, "flange")
           .need(studDiameter, "stud")
           .need(thread, "thread")
           .need(greaseBore, "grease bore (0 mm for a solid stud)")
@@ -216,6 +256,9 @@ public record StudRoller(
           name,
           outsideDiameter,
           ringWidth,
+          crownRadius,
+          flangeDiameter,
+          ringGap,
           studDiameter,
           studTolerance,
           thread,

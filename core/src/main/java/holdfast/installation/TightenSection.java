@@ -3,10 +3,13 @@ package holdfast.installation;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
+import holdfast.sheet.Block;
 import holdfast.sheet.Section;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Cautions;
 import holdfast.threads.PreloadBand;
 import holdfast.threads.TighteningState;
+import holdfast.threads.TorqueWindow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +19,7 @@ final class TightenSection {
   private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
   private static final SourceRef WRENCH = SourceRef.commonPractice("error of the wrench as a share of its setting");
 
+  private static final SourceRef CHANGE = SourceRef.derived("the window computed again with this change alone");
   private static final SourceRef HOLD =
       SourceRef.derived("torque of pitch and thread friction, less what the friction of the loosest seat holds");
 
@@ -26,22 +30,29 @@ final class TightenSection {
     PreloadBand low = plan.loosest();
     PreloadBand high = plan.tightest();
     TighteningState hardest = high.greatest();
+    TorqueWindow window = plan.torqueWindow();
     Section.Builder section =
         Section.of("Tighten")
-            .entry("Wrench setting", nut.torque().toString(), GIVEN)
-            .entry("It may give", nut.leastTorque() + " … " + nut.greatestTorque(), WRENCH)
-            .entry("Friction in thread and face", nut.leastFriction() + " … " + nut.greatestFriction(), GIVEN);
-    plan.roller()
-        .statedTorque()
-        .ifPresent(limit -> section.entry("The maker permits at most", limit.toString(), GIVEN));
+            .entry("Torque window", window(window), window.sources())
+            .entry("Lower end", window.lowLimit().meaning(), window.lowLimit().source())
+            .entry("Upper end", window.highLimit().meaning(), window.highLimit().source());
+    window.changes().forEach(change -> section.notice(Block.Weight.ADVICE, "To open the window: " + change, CHANGE));
     section
+        .picture(WindowPicture.of(window, nut.torque()))
+        .entry("Wrench setting", nut.torque() + ", it may give " + nut.leastTorque() + " … " + nut.greatestTorque(), WRENCH)
+        .entry("Friction in thread and face", nut.leastFriction() + " … " + nut.greatestFriction(), GIVEN)
         .entry("Preload, loosest … tightest", low.leastPreload() + " … " + high.greatestPreload(), high.sources())
         .entry("Stress in the drilled stud, at most", stress(plan, hardest), sources(plan, hardest))
         .entry("Hold at the head of the stud", held(plan), HOLD)
-        .warnings(high.warnings())
-        .cautions(Cautions.about("tighten", 2, 4, 8))
+        .warnings(window.warnings())
+        .cautions(window.cautions())
+        .cautions(Cautions.about("tighten", 2, 4))
         .blank("Torque reached, wrench number", "N·m");
     return section.build();
+  }
+
+  private static String window(TorqueWindow window) {
+    return window.isOpen() ? window.lowest() + " … " + window.highest() : "empty";
   }
 
   private static String held(InstallationPlan plan) {

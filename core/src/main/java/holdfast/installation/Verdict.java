@@ -7,6 +7,7 @@ import holdfast.quantity.Torque;
 import holdfast.seats.FitLimits;
 import holdfast.seats.YieldRule;
 import holdfast.threads.TighteningState;
+import holdfast.threads.TorqueWindow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ final class Verdict {
 
   static List<String> stops(InstallationPlan plan) {
     List<String> stops = new ArrayList<>();
+    closedWindow(plan).ifPresent(stops::add);
     overTorque(plan).ifPresent(stops::add);
     overstressedStud(plan).ifPresent(stops::add);
     brokenHousing(plan).ifPresent(stops::add);
@@ -26,12 +28,33 @@ final class Verdict {
 
   private static Optional<String> shortLife(InstallationPlan plan) {
     Duty duty = plan.duty();
-    OperatingTime life = plan.life().hours(duty.speed());
+    OperatingTime life = plan.modifiedLife().hours(duty.speed());
     return life.compareTo(duty.wantedLife()) >= 0
         ? Optional.empty()
         : Optional.of(
-            "the life with " + duty.reliability() + " reliability is " + life + ", less than the " + duty.wantedLife()
-                + " wanted: take a larger roller, a lower load or a shorter replacement interval");
+            "the modified life with " + duty.reliability() + " reliability is " + life + ", less than the " + duty.wantedLife()
+                + " wanted: take a larger roller, a lower load, a thicker or cleaner lubricant, or a shorter interval");
+  }
+
+  private static Optional<String> closedWindow(InstallationPlan plan) {
+    TorqueWindow window = plan.torqueWindow();
+    Torque set = plan.nut().torque();
+    if (!window.isOpen()) {
+      return Optional.of(
+          "no torque keeps the joint closed without overloading something: it needs at least "
+              + window.lowest()
+              + " ("
+              + window.lowLimit().meaning()
+              + ") and bears at most "
+              + window.highest()
+              + " ("
+              + window.highLimit().meaning()
+              + ")");
+    }
+    return set.compareTo(window.lowest()) < 0 || set.compareTo(window.highest()) > 0
+        ? Optional.of(
+            "the wrench is set to " + set + ", outside the window of " + window.lowest() + " … " + window.highest())
+        : Optional.empty();
   }
 
   private static Optional<String> overTorque(InstallationPlan plan) {

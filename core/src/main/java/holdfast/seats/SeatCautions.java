@@ -1,9 +1,8 @@
 package holdfast.seats;
 
 import holdfast.tables.SourceRef;
-import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 import holdfast.trace.Caution;
+import holdfast.trace.Cautions;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,19 +31,10 @@ final class SeatCautions {
   }
 
   private static List<Caution> about(String... topics) {
-    Table table = TableSet.bundled().table("installation/cautions/cautions");
     List<Caution> cautions = new ArrayList<>();
     cautions.add(GOVERNS);
     for (String topic : topics) {
-      for (int row = 0; row < table.size(); row++) {
-        if (table.text(row, "topic").equals(topic)) {
-          String document = table.text(row, "confirmed_by");
-          SourceRef source =
-              new SourceRef(
-                  document.isEmpty() ? "common practice" : document, table.text(row, "place"), table.provenance(row));
-          cautions.add(new Caution(table.text(row, "text"), source));
-        }
-      }
+      cautions.addAll(Cautions.about(topic));
     }
     return List.copyOf(cautions);
   }

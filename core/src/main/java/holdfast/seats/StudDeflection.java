@@ -27,7 +27,7 @@ import java.util.List;
  * @param foundation foundation modulus of the seat, as a stress (N/mm per mm of length); 0 for a rigid seat
  */
 public record StudDeflection(
-    StudSection section, StudLoad load, Stress modulus, double poisson, Length engaged, Stress foundation)
+    ShankSection section, StudLoad load, Stress modulus, double poisson, Length engaged, Stress foundation)
     implements Traced, Serializable {
 
   private static final SourceRef BEAM = SourceRef.derived("double integration of the bending moment over EI");
@@ -54,7 +54,7 @@ public record StudDeflection(
    * @return the deflection
    * @throws holdfast.quantity.InputException if the engaged length or the load width is not positive
    */
-  public static StudDeflection ofSteel(StudSection section, StudLoad load, Length engaged) {
+  public static StudDeflection ofSteel(ShankSection section, StudLoad load, Length engaged) {
     return new StudDeflection(section, load, new Stress(206000), 0.3, engaged, new Stress(0));
   }
 

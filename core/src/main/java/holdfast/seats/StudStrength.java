@@ -23,7 +23,7 @@ import java.util.List;
  * @param load what it carries
  * @param fitPressure pressure of a press fit at the mouth, 0 for a loose fit
  */
-public record StudStrength(StudSection section, StudLoad load, Stress fitPressure) implements Traced, Serializable {
+public record StudStrength(ShankSection section, StudLoad load, Stress fitPressure) implements Traced, Serializable {
   static final SourceRef FLEXURE = SourceRef.memory("Gere and Timoshenko 1997", "flexure formula");
   private static final SourceRef MOMENT =
       SourceRef.published("Cam followers catalogue 2008", "technical section, stud strength: M = F (B/2 + gap)");
@@ -42,7 +42,7 @@ public record StudStrength(StudSection section, StudLoad load, Stress fitPressur
    * @param load what it carries
    * @return the strength
    */
-  public static StudStrength of(StudSection section, StudLoad load) {
+  public static StudStrength of(ShankSection section, StudLoad load) {
     return new StudStrength(section, load, new Stress(0));
   }
 

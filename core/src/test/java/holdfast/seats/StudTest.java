@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class StudTest {
-  private final StudSection section = StudSection.drilled(mm(16), mm(4));
+  private final ShankSection section = ShankSection.drilled(mm(16), mm(4));
   private final StudLoad load = StudLoad.radial(kN(4), mm(18), mm(0.8)).tightened(kN(15), Nm(10));
 
   @Test
@@ -91,7 +91,7 @@ class StudTest {
       steps += StudBendingKernel.momentAt(4000, 18, 0.8, 9.8 * (i + 0.5) / n) * 9.8 / n;
     }
     assertEquals(steps / ei, rigid.bendingSlope().radian(), 1e-8 * steps / ei);
-    assertTrue(codes(StudDeflection.ofSteel(StudSection.solid(mm(8)), load, mm(20))).contains("tilt-above-limit"));
+    assertTrue(codes(StudDeflection.ofSteel(ShankSection.solid(mm(8)), load, mm(20))).contains("tilt-above-limit"));
     assertTrue(rigid.toString().startsWith("stud 16 mm, bore 4 mm: deflection "), rigid::toString);
   }
 
@@ -137,7 +137,7 @@ class StudTest {
 
   @Test
   void wrongInputIsNamed() {
-    refused("stud bore di", "from 0 mm", () -> StudSection.drilled(mm(16), mm(16)));
+    refused("stud bore di", "from 0 mm", () -> ShankSection.drilled(mm(16), mm(16)));
     refused("cross hole diameter", "from 0 mm", () -> section.crossDrilled(mm(9)));
     refused("radial load F", "0 N or more", () -> StudLoad.radial(N(-1), mm(10), mm(1)));
     refused("gap g", "0 mm or more", () -> StudLoad.radial(N(1), mm(10), mm(-1)));

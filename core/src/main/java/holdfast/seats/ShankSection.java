@@ -10,9 +10,9 @@ import java.io.Serializable;
  * @param bore bore along the axis, 0 for a solid stud
  * @param crossHole cross hole at the section, 0 for none
  */
-public record StudSection(Length diameter, Length bore, Length crossHole) implements Serializable {
+public record ShankSection(Length diameter, Length bore, Length crossHole) implements Serializable {
   // Refuses bores and holes that leave no stud.
-  public StudSection {
+  public ShankSection {
     StudSectionKernel.netModulus(diameter.mm(), bore.mm(), crossHole.mm());
   }
 
@@ -23,8 +23,8 @@ public record StudSection(Length diameter, Length bore, Length crossHole) implem
    * @return the section
    * @throws holdfast.quantity.InputException if the diameter is not positive
    */
-  public static StudSection solid(Length diameter) {
-    return new StudSection(diameter, new Length(0), new Length(0));
+  public static ShankSection solid(Length diameter) {
+    return new ShankSection(diameter, new Length(0), new Length(0));
   }
 
   /**
@@ -35,8 +35,8 @@ public record StudSection(Length diameter, Length bore, Length crossHole) implem
    * @return the section
    * @throws holdfast.quantity.InputException if the bore does not fit
    */
-  public static StudSection drilled(Length diameter, Length bore) {
-    return new StudSection(diameter, bore, new Length(0));
+  public static ShankSection drilled(Length diameter, Length bore) {
+    return new ShankSection(diameter, bore, new Length(0));
   }
 
   /**
@@ -46,8 +46,8 @@ public record StudSection(Length diameter, Length bore, Length crossHole) implem
    * @return the section
    * @throws holdfast.quantity.InputException if the hole does not fit
    */
-  public StudSection crossDrilled(Length hole) {
-    return new StudSection(diameter, bore, hole);
+  public ShankSection crossDrilled(Length hole) {
+    return new ShankSection(diameter, bore, hole);
   }
 
   /** For example {@code stud 16 mm, bore 4 mm}. */

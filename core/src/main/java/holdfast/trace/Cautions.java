@@ -1,10 +1,9 @@
-package holdfast.installation;
+package holdfast.trace;
 
 import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
-import holdfast.trace.Caution;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -72,6 +71,6 @@ public final class Cautions {
   }
 
   private static Table table() {
-    return TableSet.bundled().table("installation/cautions/cautions");
+    return TableSet.bundled().table("general/cautions/cautions");
   }
 }
