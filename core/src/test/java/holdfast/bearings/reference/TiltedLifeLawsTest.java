@@ -129,7 +129,8 @@ class TiltedLifeLawsTest {
       @ForAll @Scale(9) @DoubleRange(min = 1.05, max = 3) double factor) {
     double less = roller.bearing.life(roller.load, new Angle(tilt)).lifeRatio();
     double more = roller.bearing.life(roller.load, new Angle(factor * tilt)).lifeRatio();
-    assertTrue(more <= less * (1 + 1e-9), () -> more + " at " + factor * tilt + " against " + less + " at " + tilt);
+    // Residuals of 1e-9 of the load, twice, raised to the exponent 4.5 of the life.
+    assertTrue(more <= less * (1 + 1e-8), () -> more + " at " + factor * tilt + " against " + less + " at " + tilt);
   }
 
   /** Where the most loaded roller touches over half of its length; shorter contacts are warned of. */
