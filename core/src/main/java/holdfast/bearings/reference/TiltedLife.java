@@ -18,6 +18,11 @@ import java.util.function.DoubleUnaryOperator;
  * Life of a bearing whose raceways are tilted against each other. The figure to use is the {@link #lifeRatio}: multiply a
  * basic or modified rating life by it. Absolute lives rest on recalled constants.
  *
+ * <p>The ratio does not fall with every tilt: with a crown, at light load, or with few rollers in load a small tilt moves
+ * load between the laminae and the model gives a ratio a little above one. Over 6000 generated bearings with 8 rollers or
+ * more and loads over 0.02 Cr the greatest was 1.05 (crowned), 1.02 (flat) and 1.003 (logarithmic); at loads near 0.0002 Cr
+ * and three rollers it reached 1.5. Such a result carries the warning {@code ratio-above-one}.
+ *
  * @param bearing the bearing
  * @param loading load, and tilt or moment
  * @param lifeRatio life over the life of the same bearing under the same load without tilt
