@@ -11,9 +11,13 @@ module holdfast.core {
   exports holdfast.bearings;
   exports holdfast.contact;
   exports holdfast.bearings.reference;
+  exports holdfast.failures;
   exports holdfast.fits;
+  exports holdfast.fleet;
   exports holdfast.installation;
+  exports holdfast.lubrication;
   exports holdfast.quantity;
+  exports holdfast.rollers;
   exports holdfast.seats;
   exports holdfast.sheet;
   exports holdfast.threads;

@@ -42,7 +42,7 @@ final class LimitsSection {
         plan.roller()
             .material()
             .yieldStrength()
-            .map(yield -> ", " + times(yield.ratio(stud.equivalent())) + " to the yield strength " + yield)
+            .map(yield -> "; the yield strength " + yield + " is " + times(yield.ratio(stud.equivalent())) + " as much")
             .orElse("");
     section.entry("Stud at the mouth of the seat", stud.equivalent() + " combined" + margin, sources);
   }

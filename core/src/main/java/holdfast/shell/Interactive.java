@@ -16,15 +16,6 @@ final class Interactive {
       End with /exit.
       """;
 
-  /** Results as their own text, without JShell's decoration. */
-  private static final String MODE =
-      """
-      /set mode holdfast concise -command
-      /set prompt holdfast "\\nholdfast> " "      ...> "
-      /set format holdfast display "{pre}{name} = {value}{post}" added,modified,replaced-expression,vardecl,varinit,assignment-ok
-      /set feedback holdfast
-      """;
-
   private Interactive() {}
 
   static void open(PrintStream out) throws Exception {
@@ -33,7 +24,14 @@ final class Interactive {
     Path startup = startupFile();
     try {
       JavaShellToolBuilder.builder()
-          .start("--class-path", Vocabulary.classPath(), "--execution", "local", "--startup", startup.toString());
+          .start(
+              "--class-path", Vocabulary.classPath(),
+              "--execution",
+              "local",
+              "--feedback",
+              "concise",
+              "--startup",
+              startup.toString());
     } finally {
       Files.deleteIfExists(startup);
     }
@@ -41,6 +39,6 @@ final class Interactive {
 
   private static Path startupFile() throws IOException {
     Path file = Files.createTempFile("holdfast", ".jsh");
-    return Files.writeString(file, Vocabulary.text() + MODE);
+    return Files.writeString(file, Vocabulary.text());
   }
 }

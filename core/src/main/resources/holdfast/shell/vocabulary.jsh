@@ -1,9 +1,18 @@
 import static holdfast.quantity.KnownUnits.*;
 import static holdfast.quantity.Units.*;
 import holdfast.bearings.*;
+import holdfast.contact.*;
+import holdfast.failures.*;
+import holdfast.failures.*;
 import holdfast.fits.*;
+import holdfast.fleet.*;
+import holdfast.fleet.*;
 import holdfast.installation.*;
+import holdfast.lubrication.*;
+import holdfast.lubrication.*;
 import holdfast.quantity.*;
+import holdfast.rollers.*;
+import holdfast.rollers.*;
 import holdfast.seats.*;
 import holdfast.sheet.*;
 import holdfast.tables.*;

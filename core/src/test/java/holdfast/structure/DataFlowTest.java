@@ -55,6 +55,10 @@ class DataFlowTest {
   @ArchTest static final ArchRule bearings = only("bearings", "quantity", "trace", "tables");
   @ArchTest static final ArchRule contact = only("contact", "quantity", "trace", "tables");
   @ArchTest static final ArchRule seats = only("seats", "quantity", "trace", "tables", "fits", "contact", "threads");
+  @ArchTest static final ArchRule rollers = only("rollers", "quantity", "trace", "tables");
+  @ArchTest static final ArchRule lubrication = only("lubrication", "rollers", "quantity", "trace", "tables");
+  @ArchTest static final ArchRule failures = only("failures", "quantity", "trace", "tables");
+  @ArchTest static final ArchRule fleet = only("fleet", "quantity", "trace", "tables");
   @ArchTest static final ArchRule sheet = only("sheet", "quantity", "trace", "tables");
 
   @ArchTest
@@ -89,5 +93,6 @@ class DataFlowTest {
           .resideInAnyPackage(
               "holdfast.quantity..", "holdfast.tables..", "holdfast.trace..", "holdfast.fits..", "holdfast.threads..",
               "holdfast.bearings..", "holdfast.contact..", "holdfast.seats..", "holdfast.sheet..",
+              "holdfast.rollers..", "holdfast.lubrication..", "holdfast.failures..", "holdfast.fleet..",
               "holdfast.installation..", "holdfast.shell..");
 }

@@ -14,6 +14,7 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
 import java.util.ArrayList;
 import java.util.List;

@@ -7,6 +7,7 @@ import holdfast.bearings.LubricationKernel;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
 import java.util.List;
 

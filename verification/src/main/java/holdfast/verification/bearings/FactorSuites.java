@@ -13,6 +13,7 @@ import holdfast.tables.TableSet;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
 import java.util.List;
 import java.util.Set;

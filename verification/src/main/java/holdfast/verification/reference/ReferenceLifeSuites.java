@@ -117,7 +117,12 @@ public final class ReferenceLifeSuites {
           double expected = elements / sum;
           result.add(
               Comparison.of(elements + (ball ? " balls" : " rollers"), STATICS, Evidence.RECONSTRUCTION)
-                  .numbers(expected, factor(ball, elements), 1e-8 * expected * elements, "", "residual of the equilibrium 1e-9 of the load, in the load of one element"));
+                  .numbers(
+                      expected,
+                      factor(ball, elements),
+                      1e-8 * expected * elements,
+                      "",
+                      "residual of the equilibrium: 1e-9 of the load, taken by one element"));
         }
       }
       return result;

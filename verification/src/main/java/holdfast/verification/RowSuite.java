@@ -1,8 +1,6 @@
-package holdfast.verification.bearings;
+package holdfast.verification;
 
 import holdfast.tables.Table;
-import holdfast.verification.Comparison;
-import holdfast.verification.Suite;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
@@ -16,11 +14,17 @@ import java.util.function.Supplier;
  * @param table the rows
  * @param check makes the comparisons of one row
  */
-record RowSuite(String id, String title, List<String> calculations, Supplier<Table> table, Check check) implements Suite {
+public record RowSuite(String id, String title, List<String> calculations, Supplier<Table> table, Check check) implements Suite {
   /** Makes the comparisons of one row. */
   @FunctionalInterface
-  interface Check {
-    /** Adds the comparisons of a row to a list. */
+  public interface Check {
+    /**
+     * Adds the comparisons of a row to a list.
+     *
+     * @param table the rows
+     * @param row index of the row
+     * @param result the list
+     */
     void row(Table table, int row, List<Comparison> result);
   }
 

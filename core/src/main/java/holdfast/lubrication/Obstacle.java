@@ -1,0 +1,17 @@
+package holdfast.lubrication;
+
+import java.io.Serializable;
+
+/**
+ * Why a wanted port cannot feed the roller, and what to change.
+ *
+ * @param rule the rule that stands against it
+ * @param remedy what to change
+ */
+public record Obstacle(PortRule rule, String remedy) implements Serializable {
+  /** Rule, source and remedy in one line. */
+  @Override
+  public String toString() {
+    return rule + ": " + remedy;
+  }
+}

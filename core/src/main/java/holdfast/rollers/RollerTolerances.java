@@ -1,0 +1,14 @@
+package holdfast.rollers;
+
+import java.io.Serializable;
+
+/**
+ * Deviations of the dimensions of a track roller, as the catalogues print them.
+ *
+ * @param crownedRing outside diameter of a crowned ring
+ * @param cylindricalRing outside diameter of a cylindrical ring
+ * @param ringWidth width of the outer ring
+ * @param stud diameter of the shank
+ */
+public record RollerTolerances(Deviations crownedRing, Deviations cylindricalRing, Deviations ringWidth, Deviations stud)
+    implements Serializable {}

@@ -1,0 +1,2 @@
+/** Checks of rollers, greasing and fleets. */
+package holdfast.verification.installation;
