@@ -10,6 +10,7 @@ module holdfast.core {
 
   exports holdfast.bearings;
   exports holdfast.contact;
+  exports holdfast.bearings.reference;
   exports holdfast.failures;
   exports holdfast.fits;
   exports holdfast.fleet;

@@ -8,6 +8,7 @@ module holdfast.verification {
   exports holdfast.verification.bearings;
   exports holdfast.verification.contact;
   exports holdfast.verification.fits;
+  exports holdfast.verification.reference;
   exports holdfast.verification.installation;
   exports holdfast.verification.seats;
   exports holdfast.verification.threads;

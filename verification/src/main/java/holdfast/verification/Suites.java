@@ -4,6 +4,7 @@ import holdfast.verification.bearings.BearingSuites;
 import holdfast.verification.contact.ContactSuites;
 import holdfast.verification.fits.FitSuites;
 import holdfast.verification.fits.InchSuites;
+import holdfast.verification.reference.ReferenceLifeSuites;
 import holdfast.verification.installation.InstallationSuites;
 import holdfast.verification.seats.SeatSuites;
 import holdfast.verification.threads.ThreadSuites;
@@ -28,6 +29,7 @@ public final class Suites {
     suites.addAll(ContactSuites.all());
     suites.addAll(ThreadSuites.all());
     suites.addAll(BearingSuites.all());
+    suites.addAll(ReferenceLifeSuites.all());
     suites.addAll(InstallationSuites.all());
     return List.copyOf(suites);
   }

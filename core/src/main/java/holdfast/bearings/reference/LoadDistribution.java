@@ -1,0 +1,47 @@
+package holdfast.bearings.reference;
+
+import holdfast.quantity.Angle;
+import holdfast.quantity.Force;
+import holdfast.quantity.Length;
+import holdfast.quantity.Stress;
+import java.io.Serializable;
+import java.util.List;
+
+/**
+ * Loads and pressures of all rolling elements.
+ *
+ * @param elements the elements, row by row
+ */
+public record LoadDistribution(List<Element> elements) implements Serializable {
+  // Keeps an unmodifiable copy.
+  public LoadDistribution {
+    elements = List.copyOf(elements);
+  }
+
+  /**
+   * One rolling element.
+   *
+   * @param row row, from 1
+   * @param position angle from the load
+   * @param load load Q
+   * @param contactAngle contact angle of a loaded ball; 0 for rollers
+   * @param laminae laminae of a roller from end to end, or the single contact of a ball
+   */
+  public record Element(int row, Angle position, Force load, Angle contactAngle, List<Lamina> laminae)
+      implements Serializable {
+    // Keeps an unmodifiable copy.
+    public Element {
+      laminae = List.copyOf(laminae);
+    }
+  }
+
+  /**
+   * One lamina.
+   *
+   * @param position axial position of its middle from the middle of the bearing
+   * @param load load q
+   * @param pressure greatest Hertz pressure, at the inner raceway for rollers and at the harder pressed ring for balls;
+   *     edge stress is not in it
+   */
+  public record Lamina(Length position, Force load, Stress pressure) implements Serializable {}
+}

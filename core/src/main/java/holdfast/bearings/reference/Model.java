@@ -1,0 +1,67 @@
+package holdfast.bearings.reference;
+
+import java.util.function.DoubleUnaryOperator;
+
+/** A bearing set up for its kernels: one solve at a time, results read from the workspace. Not thread-safe. */
+abstract sealed class Model permits RollerModel, BallModel {
+  final TiltedBearing bearing;
+
+  Model(TiltedBearing bearing) {
+    this.bearing = bearing;
+  }
+
+  static Model of(TiltedBearing bearing) {
+    return bearing.elements() instanceof RollerSet rollers
+        ? new RollerModel(bearing, rollers)
+        : new BallModel(bearing, (BallSet) bearing.elements());
+  }
+
+  abstract void solve(Loading loading);
+
+  /** Life in 10^6 revolutions without the recalled division of the ratings. */
+  abstract double life();
+
+  abstract double modifiedLife(DoubleUnaryOperator factor);
+
+  /** Factor of the recalled method on the life. */
+  abstract double recalledFactor();
+
+  abstract EquilibriumWorkspace workspace();
+
+  /** Load on the most loaded rolling element of any row. */
+  abstract double greatestLoad();
+
+  abstract double greatestPressure();
+
+  abstract boolean loaded(int element);
+
+  /** Share of the length of the most loaded element that touches. */
+  abstract double touchingShare();
+
+  /** Whether an element at an angle from the load would carry load. */
+  abstract boolean touches(double angle);
+
+  abstract double tiltAlong();
+
+  abstract double tiltAcross();
+
+  abstract double momentAlong();
+
+  abstract double momentAcross();
+
+  abstract double tiltStiffness();
+
+  abstract LoadDistribution distribution();
+
+  /** Angle over which elements carry load, by steps of half a degree. */
+  final double loadZone() {
+    int steps = 720;
+    int touching = 0;
+    for (int i = 0; i < steps; i++) {
+      if (touches(2 * Math.PI / steps * i)) {
+        touching++;
+      }
+    }
+    return 2 * Math.PI / steps * touching;
+  }
+}

@@ -1,0 +1,158 @@
+package holdfast.bearings.reference;
+
+import holdfast.bearings.BearingFamily;
+import holdfast.bearings.LoadRatings;
+import holdfast.quantity.Angle;
+import holdfast.quantity.Check;
+import holdfast.quantity.Force;
+import holdfast.quantity.Length;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * A radial bearing of which lives with and without tilt are asked. Both rings are rigid in the model.
+ *
+ * @param ratings load ratings; the family must be that of the rolling elements
+ * @param elements rollers or balls
+ * @param clearance radial clearance s in operation (the whole play, not half of it); negative for preload
+ * @param innerRing motion of the inner ring against the load
+ * @param outerRing motion of the outer ring against the load
+ * @param laminae laminae of one row, 2 to 1000 over all rows; the recalled method asks for 30 or more
+ * @param spacing how a roller is cut into laminae
+ * @param edgeStress whether the recalled edge stress factor is applied
+ * @param firstElement angle of the first rolling element from the load in rad, 0 or more and under one pitch
+ */
+public record TiltedBearing(
+    LoadRatings ratings, RollingElements elements, Length clearance, RingMotion innerRing, RingMotion outerRing, int laminae,
+    LaminaSpacing spacing, boolean edgeStress, double firstElement)
+    implements Serializable {
+
+  // Refuses what cannot be computed.
+  public TiltedBearing {
+    Objects.requireNonNull(innerRing, "innerRing");
+    Objects.requireNonNull(outerRing, "outerRing");
+    Objects.requireNonNull(spacing, "spacing");
+    if (ratings.family() != elements.family()) {
+      throw Inputs.refused("family of the ratings", ratings.family(), elements.family().toString(),
+          "ratings and rolling elements belong to one bearing");
+    }
+    Inputs.clearance(clearance.mm(), elements.diameter().mm());
+    int rows = elements instanceof RollerSet rollers ? rollers.rows() : 1;
+    Check.within(laminae, 2, Math.floorDiv(Inputs.MOST, rows), "number of laminae", "",
+        "one lamina knows no tilt; more than 1000 gain nothing");
+    Check.within(firstElement, 0, 2 * Math.PI / elements.count(), "angle of the first element", "rad",
+        "elements are one pitch apart");
+  }
+
+  /**
+   * A bearing without clearance whose inner ring rotates, with 30 graded laminae, one element under the load.
+   *
+   * @param ratings load ratings
+   * @param elements rollers or balls of the same family
+   * @return the bearing
+   * @throws holdfast.quantity.InputException if the families differ
+   */
+  public static TiltedBearing of(LoadRatings ratings, RollingElements elements) {
+    return new TiltedBearing(
+        ratings, elements, new Length(0), RingMotion.ROTATING, RingMotion.STATIONARY, 30,
+        LaminaSpacing.GRADED, elements.family() == BearingFamily.RADIAL_ROLLER, 0);
+  }
+
+  /**
+   * A track roller without clearance: the inner ring stands still, the outer ring rotates.
+   *
+   * @param ratings load ratings
+   * @param elements rollers or balls of the same family
+   * @return the bearing
+   * @throws holdfast.quantity.InputException if the families differ
+   */
+  public static TiltedBearing trackRoller(LoadRatings ratings, RollingElements elements) {
+    return of(ratings, elements).rings(RingMotion.STATIONARY, RingMotion.ROTATING);
+  }
+
+  /**
+   * The same bearing with a radial clearance.
+   *
+   * @param wanted s, the whole play; negative for preload
+   * @return the bearing
+   * @throws holdfast.quantity.InputException if the clearance is outside its range
+   */
+  public TiltedBearing clearance(Length wanted) {
+    return new TiltedBearing(ratings, elements, wanted, innerRing, outerRing, laminae, spacing, edgeStress, firstElement);
+  }
+
+  /**
+   * The same bearing with other motions of its rings.
+   *
+   * @param inner motion of the inner ring against the load
+   * @param outer motion of the outer ring against the load
+   * @return the bearing
+   */
+  public TiltedBearing rings(RingMotion inner, RingMotion outer) {
+    return new TiltedBearing(ratings, elements, clearance, inner, outer, laminae, spacing, edgeStress, firstElement);
+  }
+
+  /**
+   * The same bearing cut more or less finely.
+   *
+   * @param wanted laminae of one row, 2 or more
+   * @return the bearing
+   * @throws holdfast.quantity.InputException if the number is outside its range
+   */
+  public TiltedBearing laminae(int wanted) {
+    return new TiltedBearing(ratings, elements, clearance, innerRing, outerRing, wanted, spacing, edgeStress, firstElement);
+  }
+
+  /**
+   * The same bearing cut in another way.
+   *
+   * @param wanted how a roller is cut
+   * @return the bearing
+   */
+  public TiltedBearing spacing(LaminaSpacing wanted) {
+    return new TiltedBearing(ratings, elements, clearance, innerRing, outerRing, laminae, wanted, edgeStress, firstElement);
+  }
+
+  /**
+   * The same bearing without the recalled edge stress factor.
+   *
+   * @return the bearing
+   */
+  public TiltedBearing withoutEdgeStress() {
+    return new TiltedBearing(ratings, elements, clearance, innerRing, outerRing, laminae, spacing, false, firstElement);
+  }
+
+  /**
+   * The same bearing with its first element elsewhere. At half a pitch two elements share the load symmetrically.
+   *
+   * @param angle angle from the load, 0 or more and under one pitch
+   * @return the bearing
+   * @throws holdfast.quantity.InputException if the angle is outside its range
+   */
+  public TiltedBearing firstElementAt(Angle angle) {
+    return new TiltedBearing(ratings, elements, clearance, innerRing, outerRing, laminae, spacing, edgeStress, angle.radian());
+  }
+
+  /**
+   * Life under a loading, against the same bearing without tilt.
+   *
+   * @param loading radial load, tilt or moment
+   * @return the life
+   * @throws holdfast.quantity.InputException if the loading does not suit the bearing
+   */
+  public TiltedLife life(Loading loading) {
+    return TiltedLife.of(this, loading);
+  }
+
+  /**
+   * Life with a tilt in the plane of the load.
+   *
+   * @param radial radial load Fr, over 0
+   * @param tilt tilt of one raceway against the other, -0.2 rad to 0.2 rad
+   * @return the life
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  public TiltedLife life(Force radial, Angle tilt) {
+    return life(Loading.radial(radial).tilted(tilt));
+  }
+}

@@ -1,0 +1,167 @@
+package holdfast.bearings.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdfast.bearings.LoadRatings;
+import holdfast.quantity.Angle;
+import holdfast.quantity.Force;
+import holdfast.quantity.Length;
+import holdfast.quantity.Torque;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+
+/** Laws over generated bearings: loads from 1e-4 Cr to Cr, preload and clearance, tilts far beyond half-length contact. */
+class TiltedLifeLawsTest {
+  record Roller(TiltedBearing bearing, Force load) {}
+
+  @Provide
+  Arbitrary<Roller> rollers() {
+    Arbitrary<Integer> z = Arbitraries.integers().between(3, 60);
+    Arbitrary<Double> dpw = Arbitraries.doubles().between(8, 200).ofScale(6);
+    Arbitrary<Double> fill = Arbitraries.doubles().between(0.2, 0.98).ofScale(6);
+    Arbitrary<Double> slender = Arbitraries.doubles().between(0.7, 8).ofScale(6);
+    Arbitrary<Double> play = Arbitraries.doubles().between(-0.002, 0.02).ofScale(6);
+    Arbitrary<Double> load = Arbitraries.doubles().between(-9.21, 0).ofScale(6);
+    Arbitrary<Integer> profile = Arbitraries.integers().between(0, 2);
+    Arbitrary<Integer> phase = Arbitraries.integers().between(0, 2);
+    return Combinators.combine(z, dpw, fill, slender, play, load, profile, phase).as(TiltedLifeLawsTest::roller);
+  }
+
+  private static Roller roller(int z, double dpw, double fill, double slender, double play, double logLoad, int profile,
+      int phase) {
+    double dwe = Math.min(fill * dpw * Math.sin(Math.PI / z), 0.45 * dpw);
+    double lwe = slender * dwe;
+    // A rating of the usual size; its exact value does not matter to any law.
+    double cr = 70 * Math.pow(lwe, 7.0 / 9) * Math.pow(z, 0.75) * Math.pow(dwe, 29.0 / 27);
+    RollerProfile shape = switch (profile) {
+      case 0 -> RollerProfile.logarithmic();
+      case 1 -> RollerProfile.flat();
+      default -> RollerProfile.crowned(new Length(100 * lwe));
+    };
+    RollerSet set = RollerSet.of(z, new Length(dwe), new Length(lwe), new Length(dpw)).profile(shape);
+    LoadRatings ratings = LoadRatings.radialRoller(new Force(cr), new Force(cr));
+    TiltedBearing bearing = TiltedBearing.of(ratings, set).clearance(new Length(play * dwe));
+    double pitch = 2 * Math.PI / z;
+    bearing = bearing.firstElementAt(new Angle(phase == 0 ? 0 : phase == 1 ? 0.5 * pitch : 0.37 * pitch));
+    return new Roller(bearing, new Force(cr * Math.exp(logLoad)));
+  }
+
+  @Provide
+  Arbitrary<Roller> balls() {
+    Arbitrary<Integer> z = Arbitraries.integers().between(3, 40);
+    Arbitrary<Double> dpw = Arbitraries.doubles().between(8, 200).ofScale(6);
+    Arbitrary<Double> fill = Arbitraries.doubles().between(0.2, 0.98).ofScale(6);
+    Arbitrary<Double> groove = Arbitraries.doubles().between(0.505, 0.55).ofScale(6);
+    Arbitrary<Double> play = Arbitraries.doubles().between(-0.05, 0.6).ofScale(6);
+    Arbitrary<Double> load = Arbitraries.doubles().between(-9.21, 0).ofScale(6);
+    Arbitrary<Integer> phase = Arbitraries.integers().between(0, 2);
+    return Combinators.combine(z, dpw, fill, groove, play, load, phase).as((count, d, f, g, s, logLoad, first) -> {
+      double dw = Math.min(f * d * Math.sin(Math.PI / count), 0.45 * d);
+      double cr = 50 * Math.pow(count, 2.0 / 3) * Math.pow(dw, 1.8);
+      BallSet set = BallSet.of(count, new Length(dw), new Length(d)).grooves(new Length(g * dw), new Length((g + 0.01) * dw));
+      LoadRatings ratings = LoadRatings.radialBall(new Force(cr), new Force(cr));
+      double centres = (2 * g + 0.01 - 1) * dw;
+      double clearance = Math.max(s * centres, -0.04 * dw);
+      double pitch = 2 * Math.PI / count;
+      TiltedBearing bearing = TiltedBearing.of(ratings, set).clearance(new Length(clearance))
+          .firstElementAt(new Angle(first == 0 ? 0 : first == 1 ? 0.5 * pitch : 0.37 * pitch));
+      return new Roller(bearing, new Force(cr * Math.exp(logLoad)));
+    });
+  }
+
+  @Property(tries = 400)
+  void rollersAreInEquilibriumAtEveryTilt(
+      @ForAll("rollers") Roller roller, @ForAll @Scale(9) @DoubleRange(min = -0.02, max = 0.02) double along,
+      @ForAll @Scale(9) @DoubleRange(min = -0.02, max = 0.02) double across) {
+    inEquilibrium(roller.bearing.life(Loading.radial(roller.load).tilted(new Angle(along))));
+    inEquilibrium(roller.bearing.life(Loading.radial(roller.load).tilted(new Angle(along), new Angle(across))));
+  }
+
+  @Property(tries = 200)
+  void rollersAreInEquilibriumUnderEveryMoment(
+      @ForAll("rollers") Roller roller, @ForAll @Scale(9) @DoubleRange(min = -3, max = 3) double along,
+      @ForAll @Scale(9) @DoubleRange(min = -3, max = 3) double across) {
+    double arm = ((RollerSet) roller.bearing.elements()).length().mm();
+    Torque m = new Torque(along * arm * roller.load.newton());
+    inEquilibrium(roller.bearing.life(Loading.radial(roller.load).moment(m)));
+    inEquilibrium(roller.bearing.life(
+        Loading.radial(roller.load).moment(m, new Torque(across * arm * roller.load.newton()))));
+  }
+
+  @Property(tries = 200)
+  void ballsAreInEquilibrium(
+      @ForAll("balls") Roller ball, @ForAll @Scale(9) @DoubleRange(min = -0.02, max = 0.02) double along,
+      @ForAll @Scale(9) @DoubleRange(min = -0.02, max = 0.02) double across,
+      @ForAll @Scale(9) @DoubleRange(min = -3, max = 3) double axial) {
+    Loading loading = Loading.radial(ball.load).axial(ball.load.times(axial));
+    inEquilibrium(ball.bearing.life(loading.tilted(new Angle(along))));
+    inEquilibrium(ball.bearing.life(loading.tilted(new Angle(along), new Angle(across))));
+    double arm = ball.bearing.elements().pitchDiameter().mm();
+    inEquilibrium(ball.bearing.life(loading.moment(
+        new Torque(50 * along * arm * ball.load.newton()), new Torque(50 * across * arm * ball.load.newton()))));
+  }
+
+  /** The solve reaches 1e-9 of the load, or the result says that it did not. */
+  private static void inEquilibrium(TiltedLife life) {
+    boolean said = life.warnings().stream().anyMatch(w -> w.code().equals("not-in-equilibrium"));
+    assertEquals(life.residual() > 1e-9, said, () -> "residual " + life.residual() + ": " + life);
+    assertTrue(life.lifeRatio() > 0 && life.lifeRatio() < Double.POSITIVE_INFINITY, life::toString);
+  }
+
+  @Property(tries = 200)
+  void withoutTiltTheRatioIsOneAndTheSignOfTheTiltDoesNotMatter(
+      @ForAll("rollers") Roller roller, @ForAll @Scale(9) @DoubleRange(min = 0, max = 0.02) double tilt) {
+    assertEquals(1, roller.bearing.life(roller.load, new Angle(0)).lifeRatio());
+    double plus = roller.bearing.life(roller.load, new Angle(tilt)).lifeRatio();
+    double minus = roller.bearing.life(roller.load, new Angle(-tilt)).lifeRatio();
+    assertEquals(plus, minus, 1e-8 * plus);
+  }
+
+  /** Not a theorem for small tilts of crowned or lightly loaded rollers; such results are warned of. */
+  @Property(tries = 200)
+  void aRatioAboveOneIsWarnedOf(
+      @ForAll("rollers") Roller roller, @ForAll @Scale(9) @DoubleRange(min = 0, max = 0.01) double tilt) {
+    TiltedLife life = roller.bearing.life(roller.load, new Angle(tilt));
+    boolean warned = life.warnings().stream().anyMatch(w -> w.code().equals("ratio-above-one"));
+    assertEquals(life.lifeRatio() > 1 + 1e-8, warned, life::toString);
+  }
+
+  /** Where a tenth of Cr or more leaves the roller touching over less than 70 % of its length, the tilt costs life. */
+  @Property(tries = 400, maxDiscardRatio = 50)
+  void underLoadATiltThatLiftsARollerEndCostsLife(
+      @ForAll("rollers") Roller roller, @ForAll @Scale(9) @DoubleRange(min = 0.001, max = 0.02) double tilt) {
+    Force load = new Force(Math.max(roller.load.newton(), 0.1 * roller.bearing.ratings().dynamic().newton()));
+    TiltedLife life = roller.bearing.life(load, new Angle(tilt));
+    Assume.that(life.touchingShare() < 0.7 && roller.bearing.life(load, new Angle(0)).touchingShare() > 0.9);
+    assertTrue(life.lifeRatio() < 1, life::toString);
+  }
+
+  /** Where the most loaded roller touches over half of its length; shorter contacts are warned of. */
+  @Property(tries = 60, maxDiscardRatio = 50)
+  void moreThanThirtyLaminaeChangeNothing(
+      @ForAll("rollers") Roller roller, @ForAll @Scale(9) @DoubleRange(min = 0, max = 0.005) double tilt) {
+    TiltedLife thirty = roller.bearing.life(roller.load, new Angle(tilt));
+    double touchingWithoutTilt = roller.bearing.life(roller.load, new Angle(0)).touchingShare();
+    Assume.that(thirty.touchingShare() >= 0.5 && touchingWithoutTilt >= 0.5);
+    double many = roller.bearing.laminae(300).life(roller.load, new Angle(tilt)).lifeRatio();
+    assertEquals(many, thirty.lifeRatio(), 0.01 * many);
+  }
+
+  @Property(tries = 100)
+  void symmetryOfTheBearingIsOnlyAShortCut(
+      @ForAll("rollers") Roller roller, @ForAll @Scale(9) @DoubleRange(min = -0.005, max = 0.005) double tilt) {
+    // A tilt across that is too small to matter takes the way for all directions.
+    TiltedLife half = roller.bearing.life(roller.load, new Angle(tilt));
+    TiltedLife whole = roller.bearing.life(Loading.radial(roller.load).tilted(new Angle(tilt), new Angle(1e-14)));
+    assertEquals(half.life(), whole.life(), 1e-6 * half.life());
+    assertEquals(half.greatestLoad().newton(), whole.greatestLoad().newton(), 1e-6 * roller.load.newton());
+  }
+}
