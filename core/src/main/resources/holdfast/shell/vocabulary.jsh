@@ -1,6 +1,7 @@
 import static holdfast.quantity.KnownUnits.*;
 import static holdfast.quantity.Units.*;
 import holdfast.bearings.*;
+import holdfast.bearings.reference.*;
 import holdfast.contact.*;
 import holdfast.failures.*;
 import holdfast.failures.*;
