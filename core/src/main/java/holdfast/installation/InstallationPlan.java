@@ -14,6 +14,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Temperature;
+import holdfast.quantity.TemperatureDifference;
 import holdfast.quantity.Torque;
 import holdfast.seats.InnerPart;
 import holdfast.seats.InterferenceFit;
@@ -25,11 +26,14 @@ import holdfast.seats.StudDeflection;
 import holdfast.seats.StudLoad;
 import holdfast.seats.StudStrength;
 import holdfast.sheet.Sheet;
+import holdfast.threads.Embedding;
 import holdfast.threads.Friction;
+import holdfast.threads.Joint;
 import holdfast.threads.JointDemand;
 import holdfast.threads.PreloadBand;
 import holdfast.threads.PropertyClass;
 import holdfast.threads.Scatter;
+import holdfast.threads.StudSection;
 import holdfast.threads.ScrewThread;
 import holdfast.threads.Tightening;
 import holdfast.threads.TorqueWindow;
@@ -179,12 +183,36 @@ public record InstallationPlan(String job, StudRoller roller, MachineMember memb
     JointDemand demand =
         JointDemand.ofClamp(new Force(0))
             .moment(duty.load().times(new Length(arm)), roller.flangeDiameter(), roller.studDiameter())
-            .reserve(nut.reserve());
+            .reserve(nut.reserve())
+            .changes(embeddingLoss(), thermalChange());
     WindowRules rules = WindowRules.usual();
     if (roller.greatestTorque() != null) {
       rules = rules.makersMaximum(roller.greatestTorque());
     }
     return tightening().window(demand, strengthClass(), Scatter.of(nut.wrenchError()), rules);
+  }
+
+  /** The flange, the member and the nut as a joint: the shank over the seat length carries the preload. */
+  private Joint joint() {
+    StudSection shank = new StudSection("shank", roller.studDiameter(), roller.greaseBore(), new Length(0));
+    // Material beyond the pressure cone carries nothing, so an endless member counts as far as the cone can reach.
+    double reach = nut.faceOuter().mm() + 2 * member.seatLength().mm();
+    double outside = Math.min(member.body().shape().equivalentDiameter(roller.studDiameter()), reach);
+    return Joint.of(tightening(), member.seatLength(), new Length(outside), roller.studDiameter())
+        .pieces(new Joint.Piece(shank, member.seatLength()))
+        .moduli(roller.material().elasticModulus(), member.body().material().elasticModulus());
+  }
+
+  /** Thread, flange face and nut face settle. */
+  private Force embeddingLoss() {
+    return joint().embeddingLoss(Embedding.amount(member.body().roughness(), false, 2, 0));
+  }
+
+  private Force thermalChange() {
+    TemperatureDifference rise = duty.workingTemperature().minus(SHOP);
+    return joint()
+        .thermalChange(
+            roller.material().thermalExpansion(), rise, member.body().material().thermalExpansion(), rise);
   }
 
   /** The stud as a strength class of its own: its material states yield and tensile strength. */

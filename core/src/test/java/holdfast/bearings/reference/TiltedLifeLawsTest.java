@@ -16,6 +16,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 
 /** Laws over generated bearings: loads from 1e-4 Cr to Cr, preload and clearance, tilts far beyond half-length contact. */
@@ -134,13 +135,15 @@ class TiltedLifeLawsTest {
     assertEquals(life.lifeRatio() > 1 + 1e-8, warned, life::toString);
   }
 
-  /** Where a tenth of Cr or more leaves the roller touching over less than 70 % of its length, the tilt costs life. */
-  @Property(tries = 400, maxDiscardRatio = 50)
+  /** Usual rollers under 0.1 to 0.3 of Cr: a tilt that leaves them touching over less than 70 % of their length costs life. */
+  @Property(tries = 200, maxDiscardRatio = 20)
   void underLoadATiltThatLiftsARollerEndCostsLife(
-      @ForAll("rollers") Roller roller, @ForAll @Scale(9) @DoubleRange(min = 0.001, max = 0.02) double tilt) {
-    Force load = new Force(Math.max(roller.load.newton(), 0.1 * roller.bearing.ratings().dynamic().newton()));
-    TiltedLife life = roller.bearing.life(load, new Angle(tilt));
-    Assume.that(life.touchingShare() < 0.7 && roller.bearing.life(load, new Angle(0)).touchingShare() > 0.9);
+      @ForAll @IntRange(min = 8, max = 30) int z, @ForAll @Scale(4) @DoubleRange(min = 1, max = 4) double slender,
+      @ForAll @Scale(4) @DoubleRange(min = -2.3, max = -1.2) double logLoad, @ForAll @IntRange(min = 0, max = 1) int profile,
+      @ForAll @Scale(9) @DoubleRange(min = 0.008, max = 0.02) double tilt) {
+    Roller roller = roller(z, 50, 0.9, slender, 0.002, logLoad, profile, 0);
+    TiltedLife life = roller.bearing.life(roller.load, new Angle(tilt));
+    Assume.that(life.touchingShare() < 0.7);
     assertTrue(life.lifeRatio() < 1, life::toString);
   }
 
