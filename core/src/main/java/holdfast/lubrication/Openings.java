@@ -47,7 +47,9 @@ public record Openings(boolean axialBore, boolean head, boolean threadEnd, boole
     Check.positive(studDiameter.mm(), "stud diameter d1", "mm", "it is a diameter");
     return switch (rule(system, studDiameter, outsideDiameter)) {
       case NO_HOLE_IN_SMALL_STUDS -> none();
-      case HEAD_ONLY_UP_TO_10_MM, HEAD_ONLY_SMALL_INCH -> new Openings(true, true, false, false);
+      // "Head end only, or none": the dimension tables print no hole below 6 mm, and no fitting is made for it.
+      case HEAD_ONLY_UP_TO_10_MM -> studDiameter.mm() < 6 ? none() : new Openings(true, true, false, false);
+      case HEAD_ONLY_SMALL_INCH -> new Openings(true, true, false, false);
       default -> new Openings(true, true, true, true);
     };
   }

@@ -86,6 +86,8 @@ class PortPlanTest {
     assertEquals(PortRule.NO_HOLE_IN_SMALL_STUDS, none.obstacles().get(0).rule());
     assertTrue(none.alternatives().isEmpty());
     assertTrue(none.instructions().get(1).startsWith("no port"));
+    PortPlan five = PortPlan.of(PortRequest.of(RollerSeries.METRIC.size(mm(13)), Port.HEAD));
+    assertEquals(PortRule.HEAD_ONLY_UP_TO_10_MM, five.obstacles().get(0).rule());
     PortPlan small = PortPlan.of(PortRequest.of(MeasureSystem.INCH, inch("11/16"), inch("1/4"), Port.RADIAL));
     assertEquals(PortRule.HEAD_ONLY_SMALL_INCH, small.obstacles().get(0).rule());
   }

@@ -19,6 +19,7 @@ import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
 import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Suites of rollers, greasing and fleets. */
@@ -31,6 +32,13 @@ public final class InstallationSuites {
    * @return the suites in the order of the report
    */
   public static List<Suite> all() {
+    List<Suite> suites = new ArrayList<>(own());
+    suites.addAll(RollerSuites.all());
+    suites.addAll(CareSuites.all());
+    return List.copyOf(suites);
+  }
+
+  private static List<Suite> own() {
     return List.of(
         suite(
             "roller-dimensions",
@@ -101,8 +109,9 @@ public final class InstallationSuites {
         ToleranceClass.of(cases.text(row, "tolerance_class")).limitDeviations(mm(cases.number(row, "nominal")));
     boolean hole = cases.text(row, "tolerance_class").startsWith("H");
     Length limit = hole ? deviations.upper() : deviations.lower();
+    // The cells of the tolerance classes were compared with such prints before.
     result.add(
-        comparison(cases, row, Evidence.PRINT)
+        comparison(cases, row, Evidence.RECOMBINED)
             .numbers(cases.number(row, "limit"), limit.in(KnownUnits.UM), 1e-9, "µm", "whole micrometres are printed"));
   }
 
