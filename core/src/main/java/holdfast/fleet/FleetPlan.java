@@ -3,6 +3,8 @@ package holdfast.fleet;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
 import holdfast.tables.SourceRef;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +17,8 @@ import java.util.function.DoubleUnaryOperator;
  * <p>For rating life the survival of a roller with life L10h is
  * {@code h -> ReliabilityKernel.survival(h / L10h)} of the package of bearings.
  */
+@Source(document = "derivation", locator = "renewal equation, product of survivals, distribution of Poisson",
+    provenance = Provenance.DERIVED)
 public final class FleetPlan {
   private static final double MOST_YEARS = 1e6;
 

@@ -87,8 +87,9 @@ final class RollerSuites {
             .filter(openings::has)
             .map(port -> port == Port.HEAD ? "head" : port == Port.RADIAL ? "radial" : "thread end")
             .collect(Collectors.joining(", "));
+    // The rules and the printed holes come from the same catalogues: agreement guards against slips.
     result.add(
-        Comparison.of(cases.address(row) + ", openings", Cases.source(cases, row), Evidence.PRINT)
+        Comparison.of(cases.address(row) + ", openings", Cases.source(cases, row), Evidence.RECOMBINED)
             .words(cases.text(row, "openings"), names.isEmpty() ? "none" : names));
     for (FittingSize fitting :
         FittingSize.of(size.series().system(), size.outsideDiameter(), size.stud().diameter())) {
