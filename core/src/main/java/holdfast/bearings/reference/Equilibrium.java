@@ -8,6 +8,8 @@ package holdfast.bearings.reference;
 final class Equilibrium {
   /** The aim: unbalanced force over load. */
   private static final double AIM = 1e-12;
+  /** Near enough to give up when nothing improves any more. */
+  private static final double NEAR = 1e-10;
   /** What rounding leaves of the sum of all contact loads. */
   private static final double ROUNDING = 1e-15;
   private static final int MOST_EVALUATIONS = 600;
@@ -80,7 +82,7 @@ final class Equilibrium {
       stalled = norm < 0.9 * best ? 0 : stalled + 1;
       best = Math.min(best, norm);
       if (stalled > 0 && stalled % 4 == 0) {
-        if (stalled >= 20) {
+        if (stalled >= (norm <= NEAR * load ? 8 : 100)) {
           return;
         }
         moveBase(w);

@@ -6,6 +6,7 @@ import holdfast.quantity.InputException;
 /** Checks that several kernels share. */
 final class Inputs {
   static final int MOST = 1000;
+  static final int MOST_LAMINAE = 4000;
 
   private Inputs() {}
 
@@ -15,7 +16,7 @@ final class Inputs {
   }
 
   static int laminae(int n) {
-    Check.within(n, 2, MOST, "number of laminae", "", "one lamina knows no tilt; more than 1000 gain nothing");
+    Check.within(n, 2, MOST_LAMINAE, "number of laminae", "", "one lamina knows no tilt; more than 4000 gain nothing");
     return n;
   }
 

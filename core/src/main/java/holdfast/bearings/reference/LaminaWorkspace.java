@@ -35,7 +35,7 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
    *
    * @param mostRollers rollers of one row, 3 or more
    * @param mostLaminae laminae of all rows together, 2 or more
-   * @throws holdfast.quantity.InputException if a number is too small or over 1000
+   * @throws holdfast.quantity.InputException if a number is too small, over 1000 rollers or over 4000 laminae
    */
   public LaminaWorkspace(int mostRollers, int mostLaminae) {
     super(4, Inputs.elements(mostRollers));

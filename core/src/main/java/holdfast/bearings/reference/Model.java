@@ -21,6 +21,11 @@ abstract sealed class Model permits RollerModel, BallModel {
   /** Life in 10^6 revolutions without the recalled division of the ratings. */
   abstract double life();
 
+  final double life(Loading loading) {
+    solve(loading);
+    return life();
+  }
+
   abstract double modifiedLife(DoubleUnaryOperator factor);
 
   /** Factor of the recalled method on the life. */

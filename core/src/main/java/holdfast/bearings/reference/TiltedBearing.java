@@ -17,14 +17,16 @@ import java.util.Objects;
  * @param clearance radial clearance s in operation (the whole play, not half of it); negative for preload
  * @param innerRing motion of the inner ring against the load
  * @param outerRing motion of the outer ring against the load
- * @param laminae laminae of one row, 2 to 1000 over all rows; the recalled method asks for 30 or more
+ * @param laminae laminae of one row, 2 to 4000 over all rows; the recalled method asks for 30 or more
+ * @param refined whether this number is doubled until doubling it once more changes the life ratio by less than 0.5 %
+ *     (30 graded laminae are enough where rollers touch over their whole length, not for short contacts)
  * @param spacing how a roller is cut into laminae
  * @param edgeStress whether the recalled edge stress factor is applied
  * @param firstElement angle of the first rolling element from the load in rad, 0 or more and under one pitch
  */
 public record TiltedBearing(
     LoadRatings ratings, RollingElements elements, Length clearance, RingMotion innerRing, RingMotion outerRing, int laminae,
-    LaminaSpacing spacing, boolean edgeStress, double firstElement)
+    boolean refined, LaminaSpacing spacing, boolean edgeStress, double firstElement)
     implements Serializable {
 
   // Refuses what cannot be computed.
@@ -38,14 +40,14 @@ public record TiltedBearing(
     }
     Inputs.clearance(clearance.mm(), elements.diameter().mm());
     int rows = elements instanceof RollerSet rollers ? rollers.rows() : 1;
-    Check.within(laminae, 2, Math.floorDiv(Inputs.MOST, rows), "number of laminae", "",
-        "one lamina knows no tilt; more than 1000 gain nothing");
+    Check.within(laminae, 2, Math.floorDiv(Inputs.MOST_LAMINAE, rows), "number of laminae", "",
+        "one lamina knows no tilt; more than 4000 gain nothing");
     Check.within(firstElement, 0, 2 * Math.PI / elements.count(), "angle of the first element", "rad",
         "elements are one pitch apart");
   }
 
   /**
-   * A bearing without clearance whose inner ring rotates, with 30 graded laminae, one element under the load.
+   * A bearing without clearance whose inner ring rotates, with 30 graded laminae or more, one element under the load.
    *
    * @param ratings load ratings
    * @param elements rollers or balls of the same family
@@ -54,7 +56,7 @@ public record TiltedBearing(
    */
   public static TiltedBearing of(LoadRatings ratings, RollingElements elements) {
     return new TiltedBearing(
-        ratings, elements, new Length(0), RingMotion.ROTATING, RingMotion.STATIONARY, 30,
+        ratings, elements, new Length(0), RingMotion.ROTATING, RingMotion.STATIONARY, 30, true,
         LaminaSpacing.GRADED, elements.family() == BearingFamily.RADIAL_ROLLER, 0);
   }
 
@@ -78,7 +80,8 @@ public record TiltedBearing(
    * @throws holdfast.quantity.InputException if the clearance is outside its range
    */
   public TiltedBearing clearance(Length wanted) {
-    return new TiltedBearing(ratings, elements, wanted, innerRing, outerRing, laminae, spacing, edgeStress, firstElement);
+    return new TiltedBearing(
+        ratings, elements, wanted, innerRing, outerRing, laminae, refined, spacing, edgeStress, firstElement);
   }
 
   /**
@@ -89,18 +92,28 @@ public record TiltedBearing(
    * @return the bearing
    */
   public TiltedBearing rings(RingMotion inner, RingMotion outer) {
-    return new TiltedBearing(ratings, elements, clearance, inner, outer, laminae, spacing, edgeStress, firstElement);
+    return new TiltedBearing(ratings, elements, clearance, inner, outer, laminae, refined, spacing, edgeStress, firstElement);
   }
 
   /**
-   * The same bearing cut more or less finely.
+   * The same bearing cut into a fixed number of laminae, without refinement.
    *
    * @param wanted laminae of one row, 2 or more
    * @return the bearing
    * @throws holdfast.quantity.InputException if the number is outside its range
    */
   public TiltedBearing laminae(int wanted) {
-    return new TiltedBearing(ratings, elements, clearance, innerRing, outerRing, wanted, spacing, edgeStress, firstElement);
+    return new TiltedBearing(
+        ratings, elements, clearance, innerRing, outerRing, wanted, false, spacing, edgeStress, firstElement);
+  }
+
+  boolean refines() {
+    return refined && elements instanceof RollerSet rollers && 2 * laminae * rollers.rows() <= Inputs.MOST_LAMINAE;
+  }
+
+  TiltedBearing doubled() {
+    return new TiltedBearing(
+        ratings, elements, clearance, innerRing, outerRing, 2 * laminae, true, spacing, edgeStress, firstElement);
   }
 
   /**
@@ -110,7 +123,8 @@ public record TiltedBearing(
    * @return the bearing
    */
   public TiltedBearing spacing(LaminaSpacing wanted) {
-    return new TiltedBearing(ratings, elements, clearance, innerRing, outerRing, laminae, wanted, edgeStress, firstElement);
+    return new TiltedBearing(
+        ratings, elements, clearance, innerRing, outerRing, laminae, refined, wanted, edgeStress, firstElement);
   }
 
   /**
@@ -119,7 +133,7 @@ public record TiltedBearing(
    * @return the bearing
    */
   public TiltedBearing withoutEdgeStress() {
-    return new TiltedBearing(ratings, elements, clearance, innerRing, outerRing, laminae, spacing, false, firstElement);
+    return new TiltedBearing(ratings, elements, clearance, innerRing, outerRing, laminae, refined, spacing, false, firstElement);
   }
 
   /**
@@ -130,7 +144,8 @@ public record TiltedBearing(
    * @throws holdfast.quantity.InputException if the angle is outside its range
    */
   public TiltedBearing firstElementAt(Angle angle) {
-    return new TiltedBearing(ratings, elements, clearance, innerRing, outerRing, laminae, spacing, edgeStress, angle.radian());
+    return new TiltedBearing(
+        ratings, elements, clearance, innerRing, outerRing, laminae, refined, spacing, edgeStress, angle.radian());
   }
 
   /**

@@ -127,6 +127,11 @@ final class TiltedLifeNotes {
       warnings.add(new Warning("few-laminae", bearing.laminae() + " laminae: the recalled method asks for 30 or more",
           SourceRef.memory(RECALLED, "number of laminae")));
     }
+    if (t.laminaChange() > 0.01) {
+      warnings.add(new Warning("not-refined-enough", "the last doubling of the number of laminae to " + bearing.laminae()
+          + " changed the ratio by " + Numbers.significant(100 * t.laminaChange(), 2) + " %: the contact is very short",
+          GEOMETRY));
+    }
     if (!(t.residual() <= 1e-9)) {
       warnings.add(new Warning("not-in-equilibrium", "the contact loads miss the load by the share "
           + Numbers.significant(t.residual(), 3), GEOMETRY));

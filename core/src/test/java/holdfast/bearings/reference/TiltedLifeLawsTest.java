@@ -10,7 +10,6 @@ import holdfast.quantity.Length;
 import holdfast.quantity.Torque;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -147,15 +146,12 @@ class TiltedLifeLawsTest {
     assertTrue(life.lifeRatio() < 1, life::toString);
   }
 
-  /** Where the most loaded roller touches over half of its length; shorter contacts are warned of. */
-  @Property(tries = 60, maxDiscardRatio = 50)
-  void moreThanThirtyLaminaeChangeNothing(
+  @Property(tries = 60)
+  void moreLaminaeChangeNothing(
       @ForAll("rollers") Roller roller, @ForAll @Scale(9) @DoubleRange(min = 0, max = 0.005) double tilt) {
-    TiltedLife thirty = roller.bearing.life(roller.load, new Angle(tilt));
-    double touchingWithoutTilt = roller.bearing.life(roller.load, new Angle(0)).touchingShare();
-    Assume.that(thirty.touchingShare() >= 0.5 && touchingWithoutTilt >= 0.5);
-    double many = roller.bearing.laminae(300).life(roller.load, new Angle(tilt)).lifeRatio();
-    assertEquals(many, thirty.lifeRatio(), 0.01 * many);
+    double refined = roller.bearing.life(roller.load, new Angle(tilt)).lifeRatio();
+    double many = roller.bearing.laminae(1500).life(roller.load, new Angle(tilt)).lifeRatio();
+    assertEquals(many, refined, 0.01 * many);
   }
 
   @Property(tries = 100)
