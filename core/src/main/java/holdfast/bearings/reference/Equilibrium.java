@@ -11,8 +11,10 @@ final class Equilibrium {
   /** Near enough to give up when nothing improves any more. */
   private static final double NEAR = 1e-10;
   /** What rounding leaves of the sum of all contact loads. */
-  private static final double ROUNDING = 1e-15;
+  private static final double ROUNDING = 1e-16;
   private static final int MOST_EVALUATIONS = 600;
+  /** A power of four, so that multiplying and dividing leaves no rounding. */
+  private static final double HIGH_LOAD = 1 << 20;
 
   private Equilibrium() {}
 
@@ -26,7 +28,11 @@ final class Equilibrium {
     if (w.activeCount == 1) {
       one(w, load, scale);
     } else {
-      many(w, load, scale);
+      w.step[0] = scale;
+      many(w, load, scale, MOST_EVALUATIONS);
+      if (!(unbalanced(w) <= NEAR * load)) {
+        fromAbove(w, load, scale);
+      }
     }
     w.residual = unbalanced(w) / load;
   }
@@ -66,16 +72,35 @@ final class Equilibrium {
     }
   }
 
+  /**
+   * Comes down from high loads to the load. Where little load meets much free play, the way to the equilibrium is a narrow
+   * curved valley; at high load it is wide, and each lower load starts where the last one ended.
+   */
+  private static void fromAbove(EquilibriumWorkspace w, double load, double scale) {
+    for (int i = 0; i < w.unknowns; i++) {
+      w.step[i] = 0;
+    }
+    w.step[0] = scale * HIGH_LOAD;
+    for (double factor = HIGH_LOAD; factor >= 1; factor *= 0.25) {
+      for (int i = 0; i < w.unknowns; i++) {
+        w.applied[i] *= factor;
+      }
+      many(w, load * factor, scale, w.iterations + MOST_EVALUATIONS);
+      for (int i = 0; i < w.unknowns; i++) {
+        w.applied[i] /= factor;
+      }
+    }
+  }
+
   /** Several unknowns: Newton directions, each with a bracketed search along its line. */
-  private static void many(EquilibriumWorkspace w, double load, double scale) {
+  private static void many(EquilibriumWorkspace w, double load, double scale, int most) {
     int n = w.activeCount;
-    w.step[0] = scale;
     evaluate(w);
     double best = Double.POSITIVE_INFINITY;
     int stalled = 0;
     while (true) {
       double norm = unbalanced(w);
-      if (norm <= aim(w, load) || w.iterations >= MOST_EVALUATIONS) {
+      if (norm <= aim(w, load) || w.iterations >= most) {
         return;
       }
       // No progress: the step is too large to resolve the rest. Move the base here and go on, a few times.
@@ -94,7 +119,7 @@ final class Equilibrium {
           w.direction[i] = w.gradient[i] / -norm * Math.max(scale, Math.abs(w.step[0]));
         }
       }
-      search(w, n);
+      search(w, n, most);
     }
   }
 
@@ -111,7 +136,7 @@ final class Equilibrium {
   }
 
   /** Moves along the direction until the unbalanced force along it has fallen enough. */
-  private static void search(EquilibriumWorkspace w, int n) {
+  private static void search(EquilibriumWorkspace w, int n, int most) {
     double slope0 = 0;
     for (int i = 0; i < n; i++) {
       w.start[i] = w.step[w.active[i]];
@@ -126,7 +151,7 @@ final class Equilibrium {
       }
       evaluate(w);
       double slope = slopeAlong(w, n);
-      if (Math.abs(slope) <= 0.3 * Math.abs(slope0) || w.iterations >= MOST_EVALUATIONS) {
+      if (Math.abs(slope) <= 0.3 * Math.abs(slope0) || w.iterations >= most) {
         return;
       }
       if (slope < 0) {

@@ -5,7 +5,7 @@ final class SmallMatrix {
   private SmallMatrix() {}
 
   /**
-   * Solves (A + μ I) x = b by Cholesky in place; μ keeps a singular A from dividing by zero.
+   * Solves A x = b by Cholesky in place; a little stiffness keeps a singular A from dividing by zero.
    *
    * @param a row by row, n² entries; destroyed
    * @param b right-hand side; receives x
