@@ -1,7 +1,9 @@
 /** Checks of the calculations against values from outside the project, and the audit report. */
+@SuppressWarnings("requires-automatic")
 module holdfast.verification {
   requires transitive holdfast.core;
   requires com.samskivert.jmustache;
+  requires commons.math3;
   requires de.siegmar.fastcsv;
 
   exports holdfast.verification;

@@ -10,9 +10,12 @@ import holdfast.tables.Source;
  * rating (N).
  */
 public final class BallKernel {
-  private static final double INNER = 0.407;
-  private static final double OUTER = 0.389;
-  private static final double RING_RATIO = 1.044;
+  /** Radial load over Z and the ring load of a ring that rotates, at zero clearance: recalled; the integral is 0.4068. */
+  public static final double INNER = 0.407;
+  /** The same for a ring that stands still: recalled; the integral is 0.3895. */
+  public static final double OUTER = 0.389;
+  /** Ratio of the two: recalled; the integrals give 1.0443. */
+  public static final double RING_RATIO = 1.044;
 
   private BallKernel() {}
 
@@ -39,7 +42,7 @@ public final class BallKernel {
   /**
    * Rating of the inner ring,
    * {@code Qci = Cr/(0.407 Z) {1+[1.044((1-γ)/(1+γ))^1.72 (ri(2re-Dw)/(re(2ri-Dw)))^0.41]^(10/3)}^(3/10)}.
-   * As for rollers the factors are load distribution integrals at zero clearance.
+   * As for rollers the factors are near load distribution integrals at zero clearance.
    *
    * @param cr Cr in N, over 0
    * @param z Z, 3 or more

@@ -96,6 +96,11 @@ final class BallModel extends Model {
   }
 
   @Override
+  int touchingLaminae() {
+    return 1;
+  }
+
+  @Override
   boolean touches(double angle) {
     double c = Math.cos(angle);
     double s = Math.sin(angle);

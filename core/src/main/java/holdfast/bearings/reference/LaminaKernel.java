@@ -21,9 +21,12 @@ public final class LaminaKernel {
   public static final double RECALLED_LIFE_FACTOR =
       1 / (RATING_DIVISOR * RATING_DIVISOR * RATING_DIVISOR * RATING_DIVISOR);
 
-  private static final double INNER = 0.378;
-  private static final double OUTER = 0.364;
-  private static final double RING_RATIO = 1.038;
+  /** Radial load over Z and the ring load of a ring that rotates, at zero clearance: recalled; the integral is 0.3764. */
+  public static final double INNER = 0.378;
+  /** The same for a ring that stands still: recalled; the integral is 0.3630. */
+  public static final double OUTER = 0.364;
+  /** Ratio of the two: recalled; the integrals give 1.0367. */
+  public static final double RING_RATIO = 1.038;
 
   private LaminaKernel() {}
 
@@ -48,8 +51,8 @@ public final class LaminaKernel {
    * Rating of the inner ring contact, {@code Qci = Cr/(0.378 Z i^(7/9)) {1+[1.038((1-γ)/(1+γ))^(143/108)]^(9/2)}^(2/9)},
    * for a nominal contact angle of 0. The recalled method divides it by {@link #RATING_DIVISOR}, which is left to the caller.
    *
-   * <p>Derived but for the exponent 143/108 (Lundberg and Palmgren, confirmed by the table of fc): a ring under Cr at zero
-   * clearance has the ring load Cr/(0.378 Z), and Cr combines both rings by the power 9/2.
+   * <p>The form follows from the combination of both rings by the power 9/2 and from the ring load Cr/(0.376 Z) at zero
+   * clearance; the exponent 143/108 is that behind the table of fc; 0.378 and 1.038 are kept as recalled.
    *
    * @param cr Cr in N, over 0
    * @param z Z, 3 or more

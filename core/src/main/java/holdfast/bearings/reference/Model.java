@@ -43,6 +43,9 @@ abstract sealed class Model permits RollerModel, BallModel {
   /** Share of the length of the most loaded element that touches. */
   abstract double touchingShare();
 
+  /** Laminae of the most loaded element that touch. */
+  abstract int touchingLaminae();
+
   /** Whether an element at an angle from the load would carry load. */
   abstract boolean touches(double angle);
 

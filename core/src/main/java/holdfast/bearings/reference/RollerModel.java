@@ -127,26 +127,39 @@ final class RollerModel extends Model {
 
   @Override
   double touchingShare() {
-    double greatest = 0;
+    int first = mostLoaded();
     double touching = 0;
+    for (int k = 0; k < bearing.laminae(); k++) {
+      int lamina = first % w.laminae() + k;
+      touching += w.laminaLoad(first / w.laminae(), lamina) > 0 ? w.share[lamina] : 0;
+    }
+    return touching;
+  }
+
+  @Override
+  int touchingLaminae() {
+    int first = mostLoaded();
+    int touching = 0;
+    for (int k = 0; k < bearing.laminae(); k++) {
+      touching += w.laminaLoad(first / w.laminae(), first % w.laminae() + k) > 0 ? 1 : 0;
+    }
+    return touching;
+  }
+
+  /** The first lamina of the most loaded roller, counted through all places. */
+  private int mostLoaded() {
+    double greatest = -1;
+    int first = 0;
     for (int j = 0; j < rollers.count(); j++) {
       for (int row = 0; row < rollers.rows(); row++) {
         double load = load(j, row);
         if (load > greatest) {
           greatest = load;
-          touching = touching(j, row);
+          first = j * w.laminae() + row * bearing.laminae();
         }
       }
     }
-    return touching;
-  }
-
-  private double touching(int j, int row) {
-    double touching = 0;
-    for (int k = row * bearing.laminae(); k < (row + 1) * bearing.laminae(); k++) {
-      touching += w.laminaLoad(j, k) > 0 ? w.share[k] : 0;
-    }
-    return touching;
+    return first;
   }
 
   @Override

@@ -19,7 +19,8 @@ import java.util.Objects;
  * @param outerRing motion of the outer ring against the load
  * @param laminae laminae of one row, 2 to 4000 over all rows; the recalled method asks for 30 or more
  * @param refined whether this number is doubled until doubling it once more changes the life ratio by less than 0.5 %
- *     (30 graded laminae are enough where rollers touch over their whole length, not for short contacts)
+ *     and the most loaded roller touches over 20 laminae (30 graded laminae are enough where rollers touch over their whole
+ *     length, not for short contacts)
  * @param spacing how a roller is cut into laminae
  * @param edgeStress whether the recalled edge stress factor is applied
  * @param firstElement angle of the first rolling element from the load in rad, 0 or more and under one pitch

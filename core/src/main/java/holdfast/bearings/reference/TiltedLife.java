@@ -18,6 +18,12 @@ import java.util.function.DoubleUnaryOperator;
  * Life of a bearing whose raceways are tilted against each other. The figure to use is the {@link #lifeRatio}: multiply a
  * basic or modified rating life by it. Absolute lives rest on recalled constants.
  *
+ * <p>The ratio falls with tilt but for one effect: under light load and with clearance a tilt widens the load zone, which is
+ * a small gain. Over 24 000 generated bearings with tilts in the plane of the load the greatest ratio was 1.044, at loads
+ * under 0.001 Cr with three rollers in load; at loads over 0.02 Cr it stayed within 1.003, which is the accuracy. A tilt across
+ * the plane of the load and ball bearings show the same effect more often. Such results carry the warning
+ * {@code ratio-above-one}.
+ *
  * @param bearing the bearing, with the number of laminae that was used
  * @param loading load, and tilt or moment
  * @param lifeRatio life over the life of the same bearing under the same load without tilt
@@ -50,6 +56,7 @@ public record TiltedLife(
     double tiltStiffness, double laminaChange, double residual, int iterations)
     implements Traced, Serializable {
   private static final double REFINED_TO = 0.005;
+  private static final int TOUCHING = 20;
 
   static TiltedLife of(TiltedBearing bearing, Loading loading) {
     if (bearing.elements() instanceof RollerSet && loading.axial().newton() != 0) {
@@ -58,12 +65,15 @@ public record TiltedLife(
     }
     Model model = Model.of(bearing);
     double aligned = model.life(loading.aligned());
+    int touching = model.touchingLaminae();
     double life = model.life(loading);
     double change = 0;
-    while (model.bearing.refines() && (change == 0 || change > REFINED_TO)) {
+    while (model.bearing.refines()
+        && (change == 0 || change > REFINED_TO || Math.min(touching, model.touchingLaminae()) < TOUCHING)) {
       double before = life / aligned;
       model = Model.of(model.bearing.doubled());
       aligned = model.life(loading.aligned());
+      touching = model.touchingLaminae();
       life = model.life(loading);
       change = Math.max(Math.abs(before / (life / aligned) - 1), Double.MIN_VALUE);
     }

@@ -117,11 +117,10 @@ final class TiltedLifeNotes {
           + Numbers.significant(100 * t.touchingShare(), 3) + " % of its length: edge loading, heat and axial thrust of the"
           + " rollers are outside the model; keep to the tilt that the maker permits", GEOMETRY));
     }
-    // Twice the residual of 1e-9, raised to the exponent of the life.
-    if (t.lifeRatio() > 1 + 1e-8) {
+    if (t.lifeRatio() > 1.005) {
       warnings.add(new Warning("ratio-above-one", "the model gives the tilted bearing a longer life than the aligned one (ratio "
-          + Numbers.significant(t.lifeRatio(), 4) + "): with a crown, light load or few rollers in load a small tilt moves load"
-          + " between the laminae; read it as no cost, not as a gain", SourceRef.memory(RECALLED, "the method as a whole")));
+          + Numbers.significant(t.lifeRatio(), 4) + "): the tilt widens the load zone under light load or in a bearing with"
+          + " clearance; read it as no cost, not as a gain", GEOMETRY));
     }
     if (rollers && bearing.laminae() < 30) {
       warnings.add(new Warning("few-laminae", bearing.laminae() + " laminae: the recalled method asks for 30 or more",

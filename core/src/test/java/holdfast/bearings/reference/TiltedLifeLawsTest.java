@@ -10,6 +10,7 @@ import holdfast.quantity.Length;
 import holdfast.quantity.Torque;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -102,17 +103,19 @@ class TiltedLifeLawsTest {
       @ForAll @Scale(9) @DoubleRange(min = -0.02, max = 0.02) double across,
       @ForAll @Scale(9) @DoubleRange(min = -3, max = 3) double axial) {
     Loading loading = Loading.radial(ball.load).axial(ball.load.times(axial));
-    inEquilibrium(ball.bearing.life(loading.tilted(new Angle(along))));
-    inEquilibrium(ball.bearing.life(loading.tilted(new Angle(along), new Angle(across))));
+    // Up to the tilt that takes up twice the distance of the groove centres.
+    BallSet set = (BallSet) ball.bearing.elements();
+    double centres = set.innerGroove().mm() + set.outerGroove().mm() - set.diameter().mm();
+    double full = 200 * centres / set.pitchDiameter().mm();
+    inEquilibrium(ball.bearing.life(loading.tilted(new Angle(full * along))));
+    inEquilibrium(ball.bearing.life(loading.tilted(new Angle(full * along), new Angle(full * across))));
     double arm = ball.bearing.elements().pitchDiameter().mm();
     inEquilibrium(ball.bearing.life(loading.moment(
         new Torque(50 * along * arm * ball.load.newton()), new Torque(50 * across * arm * ball.load.newton()))));
   }
 
-  /** The solve reaches 1e-9 of the load, or the result says that it did not. */
   private static void inEquilibrium(TiltedLife life) {
-    boolean said = life.warnings().stream().anyMatch(w -> w.code().equals("not-in-equilibrium"));
-    assertEquals(life.residual() > 1e-9, said, () -> "residual " + life.residual() + ": " + life);
+    assertTrue(life.residual() <= 1e-9, () -> "residual " + life.residual() + " after " + life.iterations() + ": " + life);
     assertTrue(life.lifeRatio() > 0 && life.lifeRatio() < Double.POSITIVE_INFINITY, life::toString);
   }
 
@@ -125,13 +128,20 @@ class TiltedLifeLawsTest {
     assertEquals(plus, minus, 1e-8 * plus);
   }
 
-  /** Not a theorem for small tilts of crowned or lightly loaded rollers; such results are warned of. */
+  /**
+   * Up to the accuracy of 1 % for each ratio, and to the gain by a wider load zone that light load and clearance allow: 4.4 %
+   * over 24 000 generated bearings, none at loads over 0.02 Cr.
+   */
   @Property(tries = 200)
-  void aRatioAboveOneIsWarnedOf(
-      @ForAll("rollers") Roller roller, @ForAll @Scale(9) @DoubleRange(min = 0, max = 0.01) double tilt) {
-    TiltedLife life = roller.bearing.life(roller.load, new Angle(tilt));
-    boolean warned = life.warnings().stream().anyMatch(w -> w.code().equals("ratio-above-one"));
-    assertEquals(life.lifeRatio() > 1 + 1e-8, warned, life::toString);
+  void theRatioFallsWithTilt(
+      @ForAll("rollers") Roller roller, @ForAll @Scale(9) @DoubleRange(min = 0, max = 0.01) double tilt,
+      @ForAll @Scale(9) @DoubleRange(min = 1.05, max = 3) double factor) {
+    double less = roller.bearing.life(roller.load, new Angle(tilt)).lifeRatio();
+    double more = roller.bearing.life(roller.load, new Angle(factor * tilt)).lifeRatio();
+    boolean light = roller.load.newton() < 0.02 * roller.bearing.ratings().dynamic().newton();
+    double slack = light ? 0.06 : 0.02;
+    assertTrue(more <= less * (1 + slack), () -> more + " at " + factor * tilt + " against " + less + " at " + tilt);
+    assertTrue(less <= 1 + slack, () -> less + " at " + tilt);
   }
 
   /** Usual rollers under 0.1 to 0.3 of Cr: a tilt that leaves them touching over less than 70 % of their length costs life. */

@@ -33,7 +33,9 @@ public final class ReferenceLifeSuites {
    * @return the suites in the order of the report
    */
   public static List<Suite> all() {
-    return List.of(new LoadSharing(), new FiniteSums());
+    return List.of(
+        new LoadSharing(), new FiniteSums(), new DistributionIntegralSuite(), new RecalledLifeSuite(), new TiltedBearingSuite(),
+        new LaminaConvergenceSuite());
   }
 
   /** Greatest element load times number of elements over the radial load: aligned, no clearance, one element under the load. */
