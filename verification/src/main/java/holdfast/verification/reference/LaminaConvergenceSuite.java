@@ -53,10 +53,16 @@ final class LaminaConvergenceSuite implements Suite {
         }
         add(result, name + ", refined", limit, ratio(bearing, tilt), "");
         double equal = ratio(bearing.laminae(30).spacing(LaminaSpacing.EQUAL), tilt);
-        add(result, name + ", 30 equal laminae", limit, equal, profile instanceof RollerProfile.Flat ? EQUAL : "");
+        add(result, name + ", 30 equal laminae", limit, equal, equalIsEnough(profile, tilt) ? "" : EQUAL);
       }
     }
     return result;
+  }
+
+  /** Found by this comparison: ends that are relieved and not yet loaded, or loaded so much that all depends on them. */
+  private static boolean equalIsEnough(RollerProfile profile, double tilt) {
+    return (profile instanceof RollerProfile.Crowned && tilt < 0.002)
+        || (profile instanceof RollerProfile.Logarithmic && tilt > 0.002);
   }
 
   private static double ratio(TiltedBearing bearing, double tilt) {

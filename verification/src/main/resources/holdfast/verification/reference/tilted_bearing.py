@@ -3,7 +3,7 @@
 Usage: python3 tilted_bearing.py FILE      writes the cases with their values as CSV
        python3 tilted_bearing.py --time    time of one solve with 30 laminae, 14 rollers
 
-How this differs from the code under test: loads along a roller are integrated by Simpson's rule over 8001 stations instead
+How this differs from the code under test: loads along a roller are integrated by Simpson's rule over 32001 stations instead
 of laminae; the equilibrium is found by a trust-region or hybrid root search with numerical derivatives instead of bracketed
 Newton steps; all rollers are kept (no symmetry); balls use vectors between groove centres; elliptic integrals and roots are
 the library's. The formulas themselves are the same recalled ones: this checks the mathematics, not the choice of formula.
@@ -19,7 +19,7 @@ import numpy as np
 import scipy
 from scipy import integrate, optimize, special
 
-STATIONS = 8001
+STATIONS = 32001
 E_PLANE = 207000 / (1 - 0.3**2)
 
 
