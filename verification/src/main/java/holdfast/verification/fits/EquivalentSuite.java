@@ -10,7 +10,10 @@ import holdfast.verification.Suite;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Equivalents on the other basis against the pairs of the preferred fits. */
+/**
+ * Equivalents on the other basis against the pairs of the preferred fits. Each fit of a pair was found in a reprint of
+ * the list; that they are paired is recalled.
+ */
 final class EquivalentSuite implements Suite {
   @Override
   public String id() {
@@ -34,7 +37,7 @@ final class EquivalentSuite implements Suite {
     for (int row = 0; row < cases.size(); row++) {
       String computed = Fit.of(new Length(25), cases.text(row, "hole_basis")).onOtherBasis().to().designation();
       result.add(
-          Comparison.of("equivalent of " + cases.text(row, "hole_basis"), Cases.source(cases, row), Evidence.PRINT)
+          Comparison.of("equivalent of " + cases.text(row, "hole_basis"), Cases.source(cases, row), Evidence.RECALLED)
               .disclosed(cases.text(row, "disclosed"))
               .words(cases.text(row, "shaft_basis"), computed));
     }

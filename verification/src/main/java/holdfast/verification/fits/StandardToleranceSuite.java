@@ -12,7 +12,10 @@ import holdfast.verification.Suite;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Standard tolerances against the reprints in which they were found. */
+/**
+ * Standard tolerances against the reprints in which they were found. The case table names only reprints that agree, so
+ * it guards against slips; how many documents confirm a cell stands in the table itself.
+ */
 final class StandardToleranceSuite implements Suite {
   @Override
   public String id() {
@@ -38,7 +41,7 @@ final class StandardToleranceSuite implements Suite {
       double atEnd = LimitDeviationsKernel.standardTolerance(Sizes.upTo(cases, row), grade);
       double atStart = LimitDeviationsKernel.standardTolerance(Sizes.justOver(cases, row), grade);
       SourceRef source = Cases.source(cases, row);
-      Evidence evidence = source.provenance() == Provenance.MEMORY ? Evidence.RECALLED : Evidence.PRINT;
+      Evidence evidence = source.provenance() == Provenance.MEMORY ? Evidence.RECALLED : Evidence.RECOMBINED;
       result.add(
           Sizes.exact(
               cases.address(row),
