@@ -122,7 +122,8 @@ final class GeometrySuites {
 
     @Override
     Evidence evidence(Table cases, int row) {
-      return Evidence.PRINT;
+      // The formulas are recalled, and how the standard rounds was found with the help of these values.
+      return Evidence.RECONSTRUCTION;
     }
 
     @Override
