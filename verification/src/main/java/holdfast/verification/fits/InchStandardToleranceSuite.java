@@ -12,7 +12,7 @@ import java.util.List;
 
 /**
  * Standard tolerances of inch sizes: every cell and its mark of the American-British-Canadian agreement through the
- * public API, and the cells that other prints show as tolerances of holes.
+ * public API, and the cells that other prints were found to hold. All of it re-adds our own table.
  */
 final class InchStandardToleranceSuite implements Suite {
   @Override
@@ -35,7 +35,7 @@ final class InchStandardToleranceSuite implements Suite {
     List<Comparison> result = new ArrayList<>();
     Table cases = Cases.table(id());
     for (int row = 0; row < cases.size(); row++) {
-      result.add(tolerance(cases, row, Evidence.RECOMBINED));
+      result.add(tolerance(cases, row));
       boolean agreed = grade(cases, row).isAgreed(InchCases.upTo(cases, row));
       result.add(
           Comparison.of(
@@ -47,17 +47,17 @@ final class InchStandardToleranceSuite implements Suite {
     }
     Table prints = Cases.table("fits/inch-grades-in-print");
     for (int row = 0; row < prints.size(); row++) {
-      result.add(tolerance(prints, row, Evidence.PRINT));
+      result.add(tolerance(prints, row));
     }
     return result;
   }
 
-  private static Comparison tolerance(Table cases, int row, Evidence evidence) {
+  private static Comparison tolerance(Table cases, int row) {
     Length computed = grade(cases, row).tolerance(InchCases.upTo(cases, row));
     return InchCases.exact(
         cases.address(row),
         Cases.source(cases, row),
-        evidence,
+        Evidence.RECOMBINED,
         cases.text(row, "disclosed"),
         cases.number(row, "tolerance"),
         computed);
