@@ -19,15 +19,19 @@ public record TolerancedSize(Length nominalSize, LimitDeviations deviations, Dev
     implements Traced, Serializable {
 
   /**
-   * A size in a tolerance class of ISO 286.
+   * A size in a tolerance class of ISO 286, or with limit deviations as a drawing writes them.
    *
-   * @param nominalSize nominal size D, over 0 up to 3150 mm
-   * @param toleranceClass for example {@code "H7"}
+   * @param nominalSize nominal size D, over 0 up to 3150 mm for a class
+   * @param tolerance a class, for example {@code "H7"}, or deviations with their unit, for example {@code "+0.0005/0 in"}
    * @return the toleranced size
-   * @throws holdfast.quantity.InputException if the class cannot be read or is not defined for the size
+   * @throws holdfast.quantity.InputException if the text cannot be read or the class is not defined for the size
    */
-  public static TolerancedSize of(Length nominalSize, String toleranceClass) {
-    return ToleranceClass.of(toleranceClass).at(nominalSize);
+  public static TolerancedSize of(Length nominalSize, String tolerance) {
+    if (DrawnDeviations.isWrittenLike(tolerance)) {
+      DrawnDeviations drawn = DrawnDeviations.read(tolerance);
+      return new TolerancedSize(nominalSize, drawn.deviations(), drawn);
+    }
+    return ToleranceClass.of(tolerance).at(nominalSize);
   }
 
   /**

@@ -5,7 +5,9 @@ import holdfast.fits.LimitDeviations;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
+import holdfast.quantity.Unit;
 import holdfast.sheet.Block;
+import holdfast.sheet.SheetUnits;
 import holdfast.sheet.Templates;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,29 +19,35 @@ final class FitPicture {
   private static final double HEIGHT = 96;
 
   private final Fit fit;
+  private final SheetUnits units;
+  private final Unit<Length> unit;
   private final double highest;
   private final double scale;
 
-  private FitPicture(Fit fit) {
+  private FitPicture(Fit fit, SheetUnits units) {
     this.fit = fit;
+    this.units = units;
+    this.unit = units.inchFirst() ? KnownUnits.THOU : KnownUnits.UM;
     LimitDeviations hole = fit.hole().deviations();
     LimitDeviations shaft = fit.shaft().deviations();
-    double high = Math.max(0, Math.max(um(hole.upper()), um(shaft.upper())));
-    double low = Math.min(0, Math.min(um(hole.lower()), um(shaft.lower())));
+    double high = Math.max(0, Math.max(drawn(hole.upper()), drawn(shaft.upper())));
+    double low = Math.min(0, Math.min(drawn(hole.lower()), drawn(shaft.lower())));
     this.highest = high;
     this.scale = HEIGHT / (high - low);
   }
 
-  static Block.Picture of(Fit fit) {
-    return new FitPicture(fit).draw();
+  static Block.Picture of(Fit fit, SheetUnits units) {
+    return new FitPicture(fit, units).draw();
   }
 
   private Block.Picture draw() {
-    String title = "Tolerance zones of " + fit.nominalSize() + " " + fit.designation() + ", to scale, deviations in µm";
+    String title = "Tolerance zones of " + units.text(fit.nominalSize()) + " " + PartsSection.designation(fit)
+        + ", to scale, deviations in " + unit.symbol();
     LimitDeviations bore = fit.hole().deviations();
     LimitDeviations stud = fit.shaft().deviations();
     String description =
-        "bore " + bore + ", stud " + stud + " from the nominal size " + fit.nominalSize() + ": " + fit.kind();
+        "bore " + units.deviations(bore.upper(), bore.lower()) + ", stud " + units.deviations(stud.upper(), stud.lower())
+            + " from the nominal size: " + fit.kind();
     List<Map<String, Object>> zones = new ArrayList<>();
     zones.add(zone("bore", bore, 110, "url(#hatch)"));
     zones.add(zone("stud", stud, 250, "#ddd"));
@@ -56,8 +64,8 @@ final class FitPicture {
   }
 
   private Map<String, Object> zone(String name, LimitDeviations deviations, double x, String fill) {
-    double upper = y(um(deviations.upper()));
-    double lower = y(um(deviations.lower()));
+    double upper = y(drawn(deviations.upper()));
+    double lower = y(drawn(deviations.lower()));
     return Map.of(
         "name", name,
         "x", px(x),
@@ -71,16 +79,16 @@ final class FitPicture {
         "labels", Map.of("upper", px(upper - 2), "lower", px(lower + 9)));
   }
 
-  private double y(double um) {
-    return TOP + (highest - um) * scale;
+  private double y(double deviation) {
+    return TOP + (highest - deviation) * scale;
   }
 
-  private static double um(Length length) {
-    return length.in(KnownUnits.UM);
+  private double drawn(Length length) {
+    return length.in(unit);
   }
 
-  private static String signed(Length deviation) {
-    String text = Numbers.significant(Math.rint(um(deviation) * 10) / 10, 8);
+  private String signed(Length deviation) {
+    String text = Numbers.significant(Math.rint(drawn(deviation) * 100) / 100, 8);
     return text.startsWith("-") || text.equals("0") ? text.replace('-', '−') : "+" + text;
   }
 

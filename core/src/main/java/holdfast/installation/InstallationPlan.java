@@ -2,23 +2,25 @@ package holdfast.installation;
 
 import holdfast.bearings.BasicLife;
 import holdfast.bearings.Contamination;
+import holdfast.bearings.LoadSpectrum;
 import holdfast.bearings.Lubrication;
-import holdfast.bearings.ModifiedLife;
 import holdfast.bearings.PermissibleLoad;
+import holdfast.bearings.RatedLife;
 import holdfast.bearings.RatingLife;
 import holdfast.bearings.TrackRoller;
 import holdfast.fits.Fit;
 import holdfast.fits.FitKind;
+import holdfast.fits.TolerancedSize;
 import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
-import holdfast.quantity.Length;
+import holdfast.quantity.OperatingTime;
+import holdfast.quantity.RotationalSpeed;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Temperature;
-import holdfast.quantity.TemperatureDifference;
 import holdfast.quantity.Torque;
+import holdfast.rollers.SpeedLimit;
 import holdfast.seats.InnerPart;
 import holdfast.seats.InterferenceFit;
-import holdfast.seats.Material;
 import holdfast.seats.SeatTilt;
 import holdfast.seats.ServiceState;
 import holdfast.seats.ShankSection;
@@ -26,19 +28,15 @@ import holdfast.seats.StudDeflection;
 import holdfast.seats.StudLoad;
 import holdfast.seats.StudStrength;
 import holdfast.sheet.Sheet;
-import holdfast.threads.Embedding;
+import holdfast.sheet.SheetUnits;
+import holdfast.tables.SourceRef;
 import holdfast.threads.Friction;
-import holdfast.threads.Joint;
-import holdfast.threads.JointDemand;
 import holdfast.threads.PreloadBand;
-import holdfast.threads.PropertyClass;
-import holdfast.threads.Scatter;
-import holdfast.threads.StudSection;
 import holdfast.threads.ScrewThread;
 import holdfast.threads.Tightening;
 import holdfast.threads.TorqueWindow;
-import holdfast.threads.WindowRules;
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -51,11 +49,16 @@ import java.util.Optional;
  * @param member the machine member that takes the stud
  * @param nut the nut and its tightening
  * @param duty what the roller has to do
+ * @param fleet the places that run it; null if the job is a single one
+ * @param units units in which the sheet prints
  */
-public record InstallationPlan(String job, StudRoller roller, MachineMember member, Nut nut, Duty duty)
+public record InstallationPlan(
+    String job, StudRoller roller, MachineMember member, Nut nut, Duty duty, FleetDuty fleet, SheetUnits units)
     implements Serializable {
   /** Parts are joined and tightened at the reference temperature of ISO 1. */
-  private static final Temperature SHOP = new Temperature(20);
+  static final Temperature SHOP = new Temperature(20);
+
+  private static final SourceRef MAKER = SourceRef.commonPractice("as stated by the maker of the roller");
 
   // Refuses a plan with a part left out.
   public InstallationPlan {
@@ -66,6 +69,20 @@ public record InstallationPlan(String job, StudRoller roller, MachineMember memb
         .need(nut, "nut")
         .need(duty, "duty")
         .refuse();
+    Objects.requireNonNull(units, "units");
+  }
+
+  /**
+   * A plan for a single roller, its sheet in the units of the roller.
+   *
+   * @param job what the job is called on the sheet
+   * @param roller the roller
+   * @param member the machine member that takes the stud
+   * @param nut the nut and its tightening
+   * @param duty what the roller has to do
+   */
+  public InstallationPlan(String job, StudRoller roller, MachineMember member, Nut nut, Duty duty) {
+    this(job, roller, member, nut, duty, null, PlanBuilder.unitsOf(roller));
   }
 
   /**
@@ -74,7 +91,7 @@ public record InstallationPlan(String job, StudRoller roller, MachineMember memb
    * @return the plan
    */
   public static InstallationPlan example() {
-    return ExampleJob.plan();
+    return ExampleJobs.metricPressFit();
   }
 
   /**
@@ -83,17 +100,49 @@ public record InstallationPlan(String job, StudRoller roller, MachineMember memb
    * @param roller the roller
    * @return a builder
    */
-  public static Builder of(StudRoller roller) {
-    return new Builder(roller);
+  public static PlanBuilder of(StudRoller roller) {
+    return new PlanBuilder(roller);
+  }
+
+  /**
+   * Starts a plan with a roller that is still being described, so that one error can name all that the job lacks.
+   *
+   * @param roller the description of the roller
+   * @return a builder
+   */
+  public static PlanBuilder of(StudRollerBuilder roller) {
+    return new PlanBuilder(roller);
+  }
+
+  /**
+   * The same job with another bore.
+   *
+   * @param tolerance tolerance class of the bore, or its limit deviations
+   * @return the plan
+   */
+  public InstallationPlan withBore(String tolerance) {
+    return new InstallationPlan(job, roller, member.withBore(tolerance), nut, duty, fleet, units);
+  }
+
+  /**
+   * The same job with a sheet in other units.
+   *
+   * @param sheetUnits the units
+   * @return the plan
+   */
+  public InstallationPlan withUnits(SheetUnits sheetUnits) {
+    return new InstallationPlan(job, roller, member, nut, duty, fleet, sheetUnits);
   }
 
   /**
    * Fit of the stud in the bore.
    *
-   * @return the fit by its tolerance classes
+   * @return the fit by the tolerances of bore and stud
+   * @throws InputException if a tolerance cannot be read or is not defined for the size
    */
   public Fit fit() {
-    return Fit.of(roller.studDiameter(), member.boreTolerance() + "/" + roller.studTolerance());
+    TolerancedSize hole = TolerancedSize.of(roller.studDiameter(), member.boreTolerance());
+    return Fit.of(hole, TolerancedSize.of(roller.studDiameter(), roller.studTolerance()));
   }
 
   /**
@@ -179,53 +228,7 @@ public record InstallationPlan(String job, StudRoller roller, MachineMember memb
    * @return the window, open or empty
    */
   public TorqueWindow torqueWindow() {
-    double arm = roller.ringWidth().mm() / 2 + roller.ringGap().mm();
-    JointDemand demand =
-        JointDemand.ofClamp(new Force(0))
-            .moment(duty.load().times(new Length(arm)), roller.flangeDiameter(), roller.studDiameter())
-            .reserve(nut.reserve())
-            .changes(embeddingLoss(), thermalChange());
-    WindowRules rules = WindowRules.usual();
-    if (roller.greatestTorque() != null) {
-      rules = rules.makersMaximum(roller.greatestTorque());
-    }
-    return tightening().window(demand, strengthClass(), Scatter.of(nut.wrenchError()), rules);
-  }
-
-  /** The flange, the member and the nut as a joint: the shank over the seat length carries the preload. */
-  private Joint joint() {
-    StudSection shank = new StudSection("shank", roller.studDiameter(), roller.greaseBore(), new Length(0));
-    // Material beyond the pressure cone carries nothing, so an endless member counts as far as the cone can reach.
-    double reach = nut.faceOuter().mm() + 2 * member.seatLength().mm();
-    double outside = Math.min(member.body().shape().equivalentDiameter(roller.studDiameter()), reach);
-    return Joint.of(tightening(), member.seatLength(), new Length(outside), roller.studDiameter())
-        .pieces(new Joint.Piece(shank, member.seatLength()))
-        .moduli(roller.material().elasticModulus(), member.body().material().elasticModulus());
-  }
-
-  /** Thread, flange face and nut face settle. */
-  private Force embeddingLoss() {
-    return joint().embeddingLoss(Embedding.amount(member.body().roughness(), false, 2, 0));
-  }
-
-  private Force thermalChange() {
-    TemperatureDifference rise = duty.workingTemperature().minus(SHOP);
-    return joint()
-        .thermalChange(
-            roller.material().thermalExpansion(), rise, member.body().material().thermalExpansion(), rise);
-  }
-
-  /** The stud as a strength class of its own: its material states yield and tensile strength. */
-  private PropertyClass strengthClass() {
-    Material material = roller.material();
-    Stress yield =
-        material
-            .yieldStrength()
-            .orElseThrow(
-                () ->
-                    new InputException(
-                        "material of the stud", material.name(), "one with a stated yield strength", "it limits the torque"));
-    return PropertyClass.ofMaterial(material.name(), yield, material.tensileStrength().orElse(yield));
+    return NutJoint.window(this);
   }
 
   /**
@@ -256,25 +259,80 @@ public record InstallationPlan(String job, StudRoller roller, MachineMember memb
   }
 
   /**
-   * How far the stud can lean: the clearance of the loosest pair, and bending under the load.
+   * How far the stud can lean: the clamped face if its run-out is stated, else the clearance of the loosest pair; and
+   * bending under the load.
    *
-   * @return the tilt; face run-out is not known to the plan
+   * @return the tilt of the stud in its seat
    */
   public SeatTilt tilt() {
-    return SeatTilt.of(fit().maximumClearance(), roller.studDiameter(), member.seatLength())
-        .bending(deflection().tilt())
-        .build();
+    SeatTilt.Builder tilt =
+        SeatTilt.of(fit().maximumClearance(), roller.studDiameter(), member.seatLength()).bending(deflection().tilt());
+    member.statedRunOut().ifPresent(runOut -> tilt.clampedFace(runOut, roller.flangeDiameter()));
+    return tilt.build();
   }
 
   /**
-   * The roller with the limits that its ratings and the track set.
+   * The roller with the limits that its maker states.
    *
-   * @return all limits and the one that governs
+   * @return the roller as its calculation takes it
+   */
+  public TrackRoller trackRoller() {
+    MakersLimits limits = roller.limits();
+    return new TrackRoller(
+        roller.ratings(),
+        roller.outsideDiameter(),
+        roller.crowned(),
+        limits.turning(),
+        limits.standing(),
+        limits.stud(),
+        limits.trackAt40Hrc(),
+        limits.speed());
+  }
+
+  /**
+   * The loads that ratings, maker and track permit.
+   *
+   * @return all of them and the one that governs
    */
   public PermissibleLoad limits() {
-    TrackRoller trackRoller = TrackRoller.of(roller.ratings(), roller.outsideDiameter(), roller.crownRadius().mm() > 0);
     return PermissibleLoad.of(
-        trackRoller, duty.wantedLife(), duty.reliability(), duty.speed(), duty.staticSafety(), duty.trackHardness());
+        trackRoller(), duty.wantedLife(), duty.reliability(), duty.speed(), duty.staticSafety(), duty.trackHardness());
+  }
+
+  /**
+   * Every limit beside what the duty asks: load, stud, track, speed, temperature, tilt.
+   *
+   * @return the limits with their margins
+   */
+  public PlanLimits allLimits() {
+    return PlanLimits.of(this);
+  }
+
+  /**
+   * Greatest speed: the maker's, or else by the published factor of the rolling elements.
+   *
+   * @return the limit for grease
+   */
+  public RotationalSpeed greatestSpeed() {
+    return roller.limits().statedSpeed().orElseGet(() -> speedLimit().limit());
+  }
+
+  List<SourceRef> speedSources() {
+    return roller.limits().statedSpeed().isPresent() ? List.of(MAKER) : speedLimit().sources();
+  }
+
+  private SpeedLimit speedLimit() {
+    SpeedLimit open = SpeedLimit.greased(roller.build().kind(), roller.studDiameter());
+    return roller.build().sealed() ? open.withSeals() : open;
+  }
+
+  /**
+   * Constant load with the same basic life as the duty.
+   *
+   * @return the load of a duty with one step
+   */
+  public Force meanLoad() {
+    return duty.spectrum().meanLoad(roller.ratings().family());
   }
 
   /**
@@ -282,19 +340,60 @@ public record InstallationPlan(String job, StudRoller roller, MachineMember memb
    *
    * @return the life with the wanted reliability
    */
-  public ModifiedLife modifiedLife() {
-    Lubrication lubrication = Lubrication.of(duty.viscosity(), duty.speed(), roller.meanDiameter());
+  public RatedLife modifiedLife() {
+    Contamination contamination = Contamination.of(duty.contamination());
+    if (!duty.constant()) {
+      return RatingLife.modified(roller.ratings(), duty.spectrum(), duty.reliability(), duty.viscosity(),
+          roller.meanDiameter(), contamination);
+    }
+    LoadSpectrum.Step step = duty.spectrum().steps().get(0);
     return RatingLife.modified(
-        roller.ratings(), duty.load(), duty.reliability(), lubrication, Contamination.of(duty.contamination()));
+        roller.ratings(), step.load(), duty.reliability(), lubrication(), contamination);
   }
 
   /**
-   * Life of the roller under the duty.
+   * The lubricating film at the mean speed.
    *
-   * @return basic rating life with the wanted reliability
+   * @return lubrication with its viscosity ratio κ
+   */
+  public Lubrication lubrication() {
+    return Lubrication.of(duty.viscosity(), duty.speed(), roller.meanDiameter());
+  }
+
+  /**
+   * Hours after which the roller is replaced: the modified life with the wanted reliability.
+   *
+   * @return operating time of the duty
+   */
+  public OperatingTime replaceAfter() {
+    return modifiedLife().hours(duty.speed());
+  }
+
+  /**
+   * Life of the roller under the duty, 90 % and without lubrication.
+   *
+   * @return basic rating life under the mean load
    */
   public BasicLife life() {
-    return RatingLife.basic(roller.ratings(), duty.load(), duty.reliability());
+    return RatingLife.basic(roller.ratings(), meanLoad(), duty.reliability());
+  }
+
+  /**
+   * Ports, grease and interval.
+   *
+   * @return how the roller is greased; empty for a roller lubricated for life
+   */
+  public Optional<GreasePlan> greasing() {
+    return duty.statedFeed().map(feed -> GreasePlan.of(this, feed));
+  }
+
+  /**
+   * Reasons not to install.
+   *
+   * @return what must be changed first; empty if nothing forbids the work
+   */
+  public List<String> stops() {
+    return Verdict.stops(this);
   }
 
   /**
@@ -304,72 +403,5 @@ public record InstallationPlan(String job, StudRoller roller, MachineMember memb
    */
   public Sheet sheet() {
     return InstallationSheet.of(this);
-  }
-
-  /** Collects a plan. Not thread-safe. */
-  public static final class Builder {
-    private final StudRoller roller;
-    private String job;
-    private MachineMember member;
-    private Nut nut;
-    private Duty duty;
-
-    private Builder(StudRoller roller) {
-      this.roller = Objects.requireNonNull(roller, "roller");
-    }
-
-    /**
-     * Names the job.
-     *
-     * @param name what the sheet calls it
-     * @return this builder
-     */
-    public Builder job(String name) {
-      this.job = name;
-      return this;
-    }
-
-    /**
-     * States the machine member.
-     *
-     * @param machineMember the lever, arm or block
-     * @return this builder
-     */
-    public Builder member(MachineMember machineMember) {
-      this.member = machineMember;
-      return this;
-    }
-
-    /**
-     * States the nut and its tightening.
-     *
-     * @param theNut the nut
-     * @return this builder
-     */
-    public Builder nut(Nut theNut) {
-      this.nut = theNut;
-      return this;
-    }
-
-    /**
-     * States the duty.
-     *
-     * @param theDuty what the roller has to do
-     * @return this builder
-     */
-    public Builder duty(Duty theDuty) {
-      this.duty = theDuty;
-      return this;
-    }
-
-    /**
-     * Ends the plan.
-     *
-     * @return the plan
-     * @throws holdfast.quantity.InputException if something is missing; one error names all of it
-     */
-    public InstallationPlan build() {
-      return new InstallationPlan(job, roller, member, nut, duty);
-    }
   }
 }

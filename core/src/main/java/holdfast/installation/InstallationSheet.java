@@ -28,8 +28,11 @@ final class InstallationSheet {
     sections.add(MeasureSection.of(plan));
     sections.add(SeatSection.of(plan));
     sections.add(TightenSection.of(plan));
+    sections.add(LubricateSection.of(plan));
+    sections.add(RunInSection.of(plan));
     sections.add(LifeSection.of(plan));
     sections.add(LimitsSection.of(plan));
+    WatchSection.of(plan).ifPresent(sections::add);
     sections.add(signOff());
     TableSet tables = TableSet.bundled();
     return new Sheet(

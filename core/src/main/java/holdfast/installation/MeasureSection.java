@@ -1,8 +1,10 @@
 package holdfast.installation;
 
 import holdfast.fits.Fit;
+import holdfast.fits.LimitsOfSize;
 import holdfast.sheet.Block;
 import holdfast.sheet.Section;
+import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
 
 /** What to measure before the parts meet. */
@@ -14,16 +16,23 @@ final class MeasureSection {
 
   static Section of(InstallationPlan plan) {
     Fit fit = plan.fit();
+    SheetUnits u = plan.units();
     return Section.of("Check before joining")
         .notice(
             Block.Weight.ADVICE,
             "Bring stud, member and gauges to one temperature; sizes hold at 20 °C. Measure at three stations in two directions.",
             REFERENCE,
             STATIONS)
-        .blank("Bore, least and greatest", "accept " + fit.hole().limits())
-        .blank("Stud, least and greatest", "accept " + fit.shaft().limits())
-        .blank("Temperature of the parts", "°C")
-        .blank("Gauge, calibration due", "")
+        .blank("Bore, least and greatest", accept(fit.hole().limits(), u))
+        .blank("Stud, least and greatest", accept(fit.shaft().limits(), u))
+        .blank("Run-out of the face", plan.member().statedRunOut().map(runOut -> "at most " + u.text(runOut)).orElse(""))
+        .blank("Temperature of the parts", u.temperatureUnit())
+        .blank("Gauges, calibration due", "")
+        .blank("H1  Seat accepted by", "")
         .build();
+  }
+
+  private static String accept(LimitsOfSize limits, SheetUnits u) {
+    return "accept " + u.limits(limits.lower(), limits.upper());
   }
 }

@@ -2,8 +2,10 @@ package holdfast.installation;
 
 import holdfast.quantity.Check;
 import holdfast.quantity.Length;
+import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
 import java.io.Serializable;
+import java.util.Optional;
 
 /**
  * The nut and how it is tightened.
@@ -15,6 +17,8 @@ import java.io.Serializable;
  * @param torque torque to which the wrench is set, over 0
  * @param wrenchError greatest error of the wrench as a share of its setting, 0 to 0.5; for example 0.04
  * @param reserve factor on the preload that keeps the joint closed, for vibration and shock, 1 or more
+ * @param engaged engaged length of thread without countersinks, over 0; null if stripping is not looked at
+ * @param shearStrength shear strength of the nut, over 0; null with the engaged length
  */
 public record Nut(
     Length faceOuter,
@@ -23,7 +27,9 @@ public record Nut(
     double greatestFriction,
     Torque torque,
     double wrenchError,
-    double reserve)
+    double reserve,
+    Length engaged,
+    Stress shearStrength)
     implements Serializable {
 
   // Refuses a torque or an error that no wrench has; the tightening checks face and friction.
@@ -31,6 +37,43 @@ public record Nut(
     Check.positive(torque.newtonMillimetre(), "tightening torque", "N·mm", "a nut that is not tightened holds nothing");
     Check.within(wrenchError, 0, 0.5, "wrench error", "", "a share of the setting; ISO 6789 tools have 0.04 or 0.06");
     Check.within(reserve, 1, 10, "reserve", "", "1 keeps the joint just closed");
+    if (engaged != null) {
+      Check.positive(engaged.mm(), "engaged length", "mm", "threads engage");
+      Check.positive(shearStrength.megapascal(), "shear strength of the nut", "MPa", "a strength");
+    }
+  }
+
+  /**
+   * A nut whose thread is not looked at.
+   *
+   * @param faceOuter outer diameter of the face on which the nut turns
+   * @param faceInner inner diameter of that face
+   * @param leastFriction least coefficient of friction in thread and face, over 0
+   * @param greatestFriction greatest coefficient of friction, not below the least
+   * @param torque torque to which the wrench is set, over 0
+   * @param wrenchError greatest error of the wrench as a share of its setting, 0 to 0.5
+   * @param reserve factor on the preload that keeps the joint closed, 1 or more
+   */
+  public Nut(
+      Length faceOuter,
+      Length faceInner,
+      double leastFriction,
+      double greatestFriction,
+      Torque torque,
+      double wrenchError,
+      double reserve) {
+    this(faceOuter, faceInner, leastFriction, greatestFriction, torque, wrenchError, reserve, null, null);
+  }
+
+  /**
+   * Starts a description.
+   *
+   * @param outer outer diameter of the face on which the nut turns
+   * @param inner inner diameter of that face: bore, chamfer or washer bore, the largest
+   * @return a builder
+   */
+  public static Builder onFace(Length outer, Length inner) {
+    return new Builder(outer, inner);
   }
 
   /**
@@ -49,5 +92,108 @@ public record Nut(
    */
   public Torque greatestTorque() {
     return torque.times(1 + wrenchError);
+  }
+
+  /**
+   * Engaged length of thread, if stripping is looked at.
+   *
+   * @return the length without countersinks
+   */
+  public Optional<Length> statedEngagement() {
+    return Optional.ofNullable(engaged);
+  }
+
+  /** Collects the description. Not thread-safe. */
+  public static final class Builder extends Description<Nut> {
+    private final Length outer;
+    private final Length inner;
+    private Double leastFriction;
+    private Double greatestFriction;
+    private Torque torque;
+    private Double wrenchError;
+    private Double reserve;
+    private Length engaged;
+    private Stress shearStrength;
+
+    private Builder(Length outer, Length inner) {
+      this.outer = outer;
+      this.inner = inner;
+    }
+
+    /**
+     * States the friction.
+     *
+     * @param least least coefficient in thread and face
+     * @param greatest greatest coefficient
+     * @return this builder
+     */
+    public Builder friction(double least, double greatest) {
+      this.leastFriction = least;
+      this.greatestFriction = greatest;
+      return this;
+    }
+
+    /**
+     * States the wrench.
+     *
+     * @param setting torque to which it is set
+     * @param error its greatest error as a share of the setting, for example 0.04
+     * @return this builder
+     */
+    public Builder wrench(Torque setting, double error) {
+      this.torque = setting;
+      this.wrenchError = error;
+      return this;
+    }
+
+    /**
+     * States the reserve against opening of the joint.
+     *
+     * @param factor factor on the preload that keeps the joint closed, 1 or more
+     * @return this builder
+     */
+    public Builder reserve(double factor) {
+      this.reserve = factor;
+      return this;
+    }
+
+    /**
+     * States the engaged thread, so that stripping is looked at. Optional.
+     *
+     * @param length engaged length without countersinks
+     * @param shear shear strength of the nut
+     * @return this builder
+     */
+    public Builder engaged(Length length, Stress shear) {
+      this.engaged = length;
+      this.shearStrength = shear;
+      return this;
+    }
+
+    @Override
+    void missing(Missing missing) {
+      missing
+          .need(outer, "face")
+          .need(inner, "face")
+          .need(leastFriction, "friction")
+          .need(torque, "wrench")
+          .need(reserve, "reserve");
+    }
+
+    @Override
+    Nut make() {
+      return new Nut(
+          outer, inner, leastFriction, greatestFriction, torque, wrenchError, reserve, engaged, shearStrength);
+    }
+
+    /**
+     * Ends the description.
+     *
+     * @return the nut
+     * @throws holdfast.quantity.InputException if something is missing (one error names all of it) or cannot be
+     */
+    public Nut build() {
+      return make("nut");
+    }
   }
 }

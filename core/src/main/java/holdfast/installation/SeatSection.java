@@ -1,7 +1,10 @@
 package holdfast.installation;
 
 import holdfast.fits.FitKind;
-import holdfast.quantity.KnownUnits;
+import holdfast.quantity.Quantity;
+import holdfast.quantity.Stress;
+import holdfast.seats.Band;
+import holdfast.seats.FitLimits;
 import holdfast.seats.InterferenceFit;
 import holdfast.seats.Pressing;
 import holdfast.seats.ServiceState;
@@ -10,12 +13,16 @@ import holdfast.seats.ThermalAssembly;
 import holdfast.seats.YieldRule;
 import holdfast.sheet.Block;
 import holdfast.sheet.Section;
+import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
+import holdfast.quantity.Numbers;
 import holdfast.trace.Cautions;
 
 /** Slip, press or heat: how the stud gets into its bore. */
 final class SeatSection {
   private static final SourceRef MAKER = SourceRef.commonPractice("as stated by the maker of the roller");
+  private static final SourceRef ORIENT =
+      SourceRef.published("Rolling bearings catalogue C", "cam followers, mounting: the mark of the grease hole");
 
   private SeatSection() {}
 
@@ -24,7 +31,7 @@ final class SeatSection {
   }
 
   private static Section slip(InstallationPlan plan) {
-    return Section.of("Slip in")
+    return orient(Section.of("Slip in"))
         .entry("Tilt that the clearance allows", "up to " + plan.tilt().byClearance(), plan.tilt().sources())
         .notice(
             Block.Weight.CAUTION,
@@ -34,6 +41,7 @@ final class SeatSection {
   }
 
   private static Section press(InstallationPlan plan, InterferenceFit seat) {
+    SheetUnits u = plan.units();
     Pressing pressing = seat.pressing(plan.member().pressingFriction());
     ThermalAssembly heat =
         seat.thermalAssembly()
@@ -41,25 +49,50 @@ final class SeatSection {
             .studFloor(plan.roller().coldest())
             .build();
     Section.Builder section =
-        Section.of("Press or heat")
-            .entry("Joint pressure", seat.pressure().toString(), seat.sources())
-            .entry("Press force at the end of the stroke", pressing.pressIn().toString(), pressing.sources())
-            .entry("Friction while pressing", pressing.friction().toString(), pressing.friction().source())
-            .entry("Limits under the tightest pair", seat.limits(YieldRule.VON_MISES).toString(), seat.sources())
+        orient(Section.of("Press or heat"))
+            .entry("Joint pressure", band(seat.pressure(), u), seat.sources())
+            .entry("Press force at the end of the stroke", band(pressing.pressIn(), u) + ", friction " + pressing.friction(),
+                pressing.sources())
+            .entry("Limits under the tightest pair", limits(seat.limits(YieldRule.VON_MISES), u), seat.sources())
             .entry("Heating the member for a cold stud", heat.advice(), heat.sources());
     if (plan.fit().kind() == FitKind.TRANSITION) {
       section.entry("Tilt that the loosest pair allows", "up to " + plan.tilt().byClearance(), plan.tilt().sources());
     }
     ServiceState work = plan.seatAtWork().orElseThrow();
-    section.entry("At work, " + plan.duty().workingTemperature(), "joint pressure " + work.pressure(), work.sources());
+    section.entry(
+        "At work, " + u.text(plan.duty().workingTemperature()), "joint pressure " + band(work.pressure(), u), work.sources());
     work.lossTemperature()
-        .ifPresent(loss -> section.entry("The loosest pair lets go at", loss + ", both parts alike", work.sources()));
+        .ifPresent(loss ->
+            section.entry("The loosest pair lets go at", u.text(loss) + ", both parts alike", work.sources()));
     return section
         .warnings(seat.warnings())
         .warnings(work.warnings())
         .cautions(Cautions.about("press", 2, 3, 4, 5))
         .cautions(Cautions.about("drive", 2))
-        .blank("Greatest press force seen", KnownUnits.KN.symbol())
+        .blank("H2  Released for pressing by", "")
+        .blank("Greatest press force seen", u.forceUnit())
         .build();
+  }
+
+  private static Section.Builder orient(Section.Builder section) {
+    return section.notice(
+        Block.Weight.ADVICE,
+        "The mark on the head shows the grease hole of the raceway: turn it away from the loaded side.",
+        ORIENT);
+  }
+
+  static <Q extends Quantity<Q>> String band(Band<Q> band, SheetUnits u) {
+    return u.span(band.least(), band.greatest());
+  }
+
+  private static String limits(FitLimits limits, SheetUnits u) {
+    return "stud " + part(limits.stud(), u) + "; member " + part(limits.housing(), u);
+  }
+
+  private static String part(FitLimits.PartLimit limit, SheetUnits u) {
+    return limit.pressure().isEmpty()
+        ? limit.criterion()
+        : "up to " + u.text(new Stress(limit.limitPressure())) + " (" + limit.criterion() + "), safety "
+            + Numbers.significant(limit.safety(), 3);
   }
 }

@@ -5,6 +5,7 @@ import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
 import holdfast.sheet.Block;
 import holdfast.sheet.Section;
+import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Cautions;
 import holdfast.threads.PreloadBand;
@@ -26,6 +27,7 @@ final class TightenSection {
   private TightenSection() {}
 
   static Section of(InstallationPlan plan) {
+    SheetUnits u = plan.units();
     Nut nut = plan.nut();
     PreloadBand low = plan.loosest();
     PreloadBand high = plan.tightest();
@@ -33,34 +35,37 @@ final class TightenSection {
     TorqueWindow window = plan.torqueWindow();
     Section.Builder section =
         Section.of("Tighten")
-            .entry("Torque window", window(window), window.sources())
+            .entry("Torque window", window(window, u), window.sources())
             .entry("Lower end", window.lowLimit().meaning(), window.lowLimit().source())
             .entry("Upper end", window.highLimit().meaning(), window.highLimit().source());
     window.changes().forEach(change -> section.notice(Block.Weight.ADVICE, "To open the window: " + change, CHANGE));
     section
-        .picture(WindowPicture.of(window, nut.torque()))
-        .entry("Wrench setting", nut.torque() + ", it may give " + nut.leastTorque() + " … " + nut.greatestTorque(), WRENCH)
+        .picture(WindowPicture.of(window, nut.torque(), u))
+        .entry("Wrench setting",
+            u.text(nut.torque()) + "; it may give " + u.span(nut.leastTorque(), nut.greatestTorque()), WRENCH)
         .entry("Friction in thread and face", nut.leastFriction() + " … " + nut.greatestFriction(), GIVEN)
-        .entry("Preload, loosest … tightest", low.leastPreload() + " … " + high.greatestPreload(), high.sources())
+        .entry("Preload, loosest … tightest", u.span(low.leastPreload(), high.greatestPreload()), high.sources())
         .entry("Stress in the drilled stud, at most", stress(plan, hardest), sources(plan, hardest))
         .entry("Hold at the head of the stud", held(plan), HOLD)
         .warnings(window.warnings())
         .cautions(window.cautions())
-        .cautions(Cautions.about("tighten", 2, 4))
-        .blank("Torque reached, wrench number", "N·m");
+        .cautions(Cautions.about("tighten", 2, 4, 9))
+        .blank("H3  Torque reached, wrench number", u.torqueUnit());
     return section.build();
   }
 
-  private static String window(TorqueWindow window) {
-    return window.isOpen() ? window.lowest() + " … " + window.highest() : "empty";
+  private static String window(TorqueWindow window, SheetUnits u) {
+    return window.isOpen() ? u.span(window.lowest(), window.highest()) : "empty";
   }
 
   private static String held(InstallationPlan plan) {
+    SheetUnits u = plan.units();
     Torque held = plan.torqueToBeHeld();
-    String through = "up to " + plan.torqueThroughStud() + " passes through the stud";
+    String through = "up to " + u.text(plan.torqueThroughStud()) + " passes through the stud";
+    String head = " (" + plan.roller().build().head() + ")";
     return held.newtonMillimetre() == 0
         ? "nothing: " + through + ", and the seat holds it"
-        : held + ": " + through + ", and the loosest seat does not hold it";
+        : u.text(held) + head + ": " + through + ", and the loosest seat does not hold it";
   }
 
   private static List<SourceRef> sources(InstallationPlan plan, TighteningState state) {
@@ -70,10 +75,13 @@ final class TightenSection {
   }
 
   private static String stress(InstallationPlan plan, TighteningState state) {
+    SheetUnits u = plan.units();
     Stress combined = state.combinedStress();
     Optional<Stress> yield = plan.roller().material().yieldStrength();
     String share =
-        yield.map(y -> ", " + Numbers.significant(100 * combined.ratio(y), 3) + " % of the yield strength " + y).orElse("");
-    return combined + " combined, in the " + state.governingSection().name() + share;
+        yield
+            .map(y -> ", " + Numbers.significant(100 * combined.ratio(y), 3) + " % of the yield strength " + u.text(y))
+            .orElse("");
+    return u.text(combined) + " combined, in the " + state.governingSection().name() + share;
   }
 }

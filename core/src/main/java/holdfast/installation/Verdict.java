@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Reasons not to install: what the plan's own numbers forbid. */
+/** Reasons not to install: what the plan's own numbers forbid, in the units of its sheet. */
 final class Verdict {
   private Verdict() {}
 
@@ -23,12 +23,31 @@ final class Verdict {
     overstressedStud(plan).ifPresent(stops::add);
     brokenHousing(plan).ifPresent(stops::add);
     shortLife(plan).ifPresent(stops::add);
-    return stops;
+    exceededLimits(plan, stops);
+    noFeed(plan).ifPresent(stops::add);
+    return List.copyOf(stops);
+  }
+
+  private static void exceededLimits(InstallationPlan plan, List<String> stops) {
+    for (LimitCheck check : plan.allLimits().exceeded()) {
+      if (check.consequence() == LimitCheck.Consequence.STOP) {
+        stops.add("the limit '" + check.name() + "' is exceeded: the duty asks " + plan.units().text(check.demand())
+            + (check.bound() == LimitCheck.Bound.AT_MOST ? " and at most " : " and at least ")
+            + plan.units().text(check.permitted()) + " is permitted");
+      }
+    }
+  }
+
+  private static Optional<String> noFeed(InstallationPlan plan) {
+    return plan.greasing()
+        .map(GreasePlan::ports)
+        .filter(ports -> !ports.possible())
+        .map(ports -> "the roller would run dry: " + LubricateSection.obstacles(ports));
   }
 
   private static Optional<String> shortLife(InstallationPlan plan) {
     Duty duty = plan.duty();
-    OperatingTime life = plan.modifiedLife().hours(duty.speed());
+    OperatingTime life = plan.replaceAfter();
     return life.compareTo(duty.wantedLife()) >= 0
         ? Optional.empty()
         : Optional.of(

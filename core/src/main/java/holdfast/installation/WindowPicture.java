@@ -3,7 +3,9 @@ package holdfast.installation;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Torque;
+import holdfast.quantity.Unit;
 import holdfast.sheet.Block;
+import holdfast.sheet.SheetUnits;
 import holdfast.sheet.Templates;
 import holdfast.threads.TorqueWindow;
 import java.util.Map;
@@ -15,18 +17,19 @@ final class WindowPicture {
 
   private WindowPicture() {}
 
-  static Block.Picture of(TorqueWindow window, Torque setting) {
-    double end = 1.15 * Math.max(Math.max(nm(window.lowest()), nm(window.highest())), nm(setting));
-    double low = LEFT + WIDTH * nm(window.lowest()) / end;
-    double high = LEFT + WIDTH * nm(window.highest()) / end;
-    String title = "Torque window, to scale from zero, N·m";
+  static Block.Picture of(TorqueWindow window, Torque setting, SheetUnits units) {
+    Unit<Torque> unit = units.inchFirst() ? KnownUnits.LBF_IN : KnownUnits.N_M;
+    double end = 1.15 * Math.max(Math.max(window.lowest().in(unit), window.highest().in(unit)), setting.in(unit));
+    double low = LEFT + WIDTH * window.lowest().in(unit) / end;
+    double high = LEFT + WIDTH * window.highest().in(unit) / end;
+    String title = "Torque window, to scale from zero, " + unit.symbol();
     String description =
         (window.isOpen() ? "window " : "no window: at least ")
-            + window.lowest()
+            + units.text(window.lowest())
             + (window.isOpen() ? " … " : ", at most ")
-            + window.highest()
+            + units.text(window.highest())
             + ", wrench set to "
-            + setting;
+            + units.text(setting);
     String svg =
         Templates.render(
             "torque-window.svg",
@@ -36,19 +39,15 @@ final class WindowPicture {
                 "low", px(low),
                 "high", px(high),
                 "width", px(Math.max(0, high - low)),
-                "setting", px(LEFT + WIDTH * nm(setting) / end),
-                "lowText", text(window.lowest()),
-                "highText", text(window.highest()),
-                "settingText", text(setting)));
+                "setting", px(LEFT + WIDTH * setting.in(unit) / end),
+                "lowText", text(window.lowest().in(unit)),
+                "highText", text(window.highest().in(unit)),
+                "settingText", text(setting.in(unit))));
     return new Block.Picture(title, description, svg);
   }
 
-  private static double nm(Torque torque) {
-    return torque.in(KnownUnits.N_M);
-  }
-
-  private static String text(Torque torque) {
-    return Numbers.significant(nm(torque), 4);
+  private static String text(double torque) {
+    return Numbers.significant(torque, 4);
   }
 
   private static String px(double value) {

@@ -1,6 +1,5 @@
 package holdfast.sheet;
 
-import holdfast.tables.SourceRef;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,7 +10,7 @@ final class HtmlSheet {
   private HtmlSheet() {}
 
   static String render(Sheet sheet) {
-    Map<SourceRef, Integer> numbers = sheet.numberedSources();
+    SourceList numbers = new SourceList(sheet);
     List<Map<String, Object>> sections = new ArrayList<>();
     for (Section section : sheet.sections()) {
       sections.add(
@@ -20,8 +19,8 @@ final class HtmlSheet {
               "title", section.title(),
               "groups", groups(section, numbers)));
     }
-    List<Map<String, Object>> sources = new ArrayList<>();
-    numbers.forEach((source, number) -> sources.add(Map.of("number", number, "text", source.toString())));
+    List<Map<String, String>> sources = new ArrayList<>();
+    numbers.lines().forEach(line -> sources.add(Map.of("document", line.getKey(), "places", line.getValue())));
     return Templates.render(
         "sheet.html",
         Map.of(
@@ -29,11 +28,12 @@ final class HtmlSheet {
             "subtitle", sheet.subtitle(),
             "sections", sections,
             "sources", sources,
+            "legend", SourceList.LEGEND,
             "marks", sheet.marks()));
   }
 
   /** Entries that follow each other share one table. */
-  private static List<Map<String, Object>> groups(Section section, Map<SourceRef, Integer> numbers) {
+  private static List<Map<String, Object>> groups(Section section, SourceList numbers) {
     List<Map<String, Object>> groups = new ArrayList<>();
     List<Object> rows = new ArrayList<>();
     for (Block block : section.blocks()) {
@@ -42,7 +42,7 @@ final class HtmlSheet {
         groups.add(Map.of("rows", List.copyOf(rows)));
         rows.clear();
       }
-      String marks = Sheet.marks(block, numbers);
+      String marks = numbers.marks(block);
       if (block instanceof Block.Entry entry) {
         rows.add(Map.of("label", entry.label(), "value", entry.value(), "marks", marks));
       } else if (block instanceof Block.Blank blank) {

@@ -1,10 +1,8 @@
 package holdfast.sheet;
 
-import holdfast.tables.SourceRef;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** Renders a sheet as text, at most 100 columns wide. */
 final class TextSheet {
@@ -13,12 +11,12 @@ final class TextSheet {
   private static final String INDENT = "   ";
 
   private final Sheet sheet;
-  private final Map<SourceRef, Integer> numbers;
+  private final SourceList sources;
   private final StringBuilder out = new StringBuilder();
 
   private TextSheet(Sheet sheet) {
     this.sheet = sheet;
-    this.numbers = sheet.numberedSources();
+    this.sources = new SourceList(sheet);
   }
 
   static String render(Sheet sheet) {
@@ -39,8 +37,8 @@ final class TextSheet {
     }
     line("");
     line("-".repeat(WIDTH));
-    line("Sources, by the numbers in brackets");
-    numbers.forEach((source, n) -> wrap(String.format(Locale.ROOT, "%5s ", "[" + n + "]"), source.toString(), 6));
+    wrap("", "Sources, by the numbers in brackets: document, then place. " + SourceList.LEGEND, 2);
+    sources.lines().forEach(line -> wrap("  ", line.getKey() + ": " + line.getValue(), 6));
     sheet.marks().forEach(mark -> wrap("", mark, 0));
     return out.toString();
   }
@@ -58,7 +56,7 @@ final class TextSheet {
   }
 
   private String marks(Block block) {
-    String marks = Sheet.marks(block, numbers);
+    String marks = sources.marks(block);
     return marks.isEmpty() ? "" : " [" + marks + "]";
   }
 

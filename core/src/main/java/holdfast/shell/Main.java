@@ -14,8 +14,8 @@ public final class Main {
       Holdfast
         java -jar holdfast.jar                      open JShell with the vocabulary imported
         java -jar holdfast.jar SCRIPT               run a script of JShell lines and end
-        java -jar holdfast.jar sheet [HTML-FILE]    print the installation sheet of the bundled example job,
-                                                    and write its HTML to the file
+        java -jar holdfast.jar sheet [JOB] [HTML]   print the installation sheet of a bundled example job (press-fit,
+                                                    slip-fit, impossible) and write its HTML to a file
         java -jar holdfast.jar version              versions of the code and of the table set
       Lines piped in are run like a script.""";
 

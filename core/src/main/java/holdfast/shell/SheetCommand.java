@@ -1,25 +1,35 @@
 package holdfast.shell;
 
+import holdfast.installation.ExampleJobs;
 import holdfast.installation.InstallationPlan;
 import holdfast.sheet.Sheet;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 
-/** Prints the installation sheet of the bundled example job. */
+/** Prints the installation sheet of a bundled example job: {@code sheet [JOB] [FILE.html]}. */
 final class SheetCommand {
   private SheetCommand() {}
 
   static int run(String[] args, PrintStream out, PrintStream err) throws IOException {
-    if (args.length > 2) {
-      err.println("sheet takes at most one file name");
+    Map<String, InstallationPlan> jobs = ExampleJobs.all();
+    List<String> rest = new ArrayList<>(List.of(args).subList(1, args.length));
+    InstallationPlan plan = InstallationPlan.example();
+    if (!rest.isEmpty() && jobs.containsKey(rest.get(0))) {
+      plan = jobs.get(rest.remove(0));
+    }
+    if (rest.size() > 1) {
+      err.println("sheet takes a job (" + String.join(", ", jobs.keySet()) + ") and a file name, both optional");
       return 2;
     }
-    Sheet sheet = InstallationPlan.example().sheet();
+    Sheet sheet = plan.sheet();
     out.print(sheet.text());
-    if (args.length == 2) {
-      Path file = Path.of(args[1]);
+    if (rest.size() == 1) {
+      Path file = Path.of(rest.get(0));
       Files.writeString(file, sheet.html());
       out.println("HTML written to " + file);
     }

@@ -1,0 +1,176 @@
+package holdfast.installation;
+
+import holdfast.bearings.ContaminationLevel;
+import holdfast.bearings.LoadSpectrum;
+import holdfast.bearings.Reliability;
+import holdfast.contact.ContactSurface;
+import holdfast.lubrication.Port;
+import holdfast.quantity.Angle;
+import holdfast.quantity.KinematicViscosity;
+import holdfast.quantity.OperatingTime;
+import holdfast.quantity.Temperature;
+
+/** Collects a duty. Not thread-safe. */
+public final class DutyBuilder extends Description<Duty> {
+  private final LoadSpectrum spectrum;
+  private OperatingTime wantedLife;
+  private Reliability reliability;
+  private Double staticSafety;
+  private Temperature workingTemperature;
+  private KinematicViscosity viscosity;
+  private ContaminationLevel contamination;
+  private ContactSurface track;
+  private double trackHardness;
+  private Angle trackMisalignment;
+  private Port feed;
+  private boolean lubricationStated;
+  private boolean uprightAxis;
+
+  DutyBuilder(LoadSpectrum spectrum) {
+    this.spectrum = spectrum;
+  }
+
+  /**
+   * States the wanted life.
+   *
+   * @param hours hours that the roller shall run
+   * @param wanted reliability with which it shall reach them
+   * @return this builder
+   */
+  public DutyBuilder life(OperatingTime hours, Reliability wanted) {
+    this.wantedLife = hours;
+    this.reliability = wanted;
+    return this;
+  }
+
+  /**
+   * States the wanted static safety.
+   *
+   * @param s0 basic static load rating over greatest load, 1 to 10
+   * @return this builder
+   */
+  public DutyBuilder staticSafety(double s0) {
+    this.staticSafety = s0;
+    return this;
+  }
+
+  /**
+   * States the temperature at work.
+   *
+   * @param temperature temperature of stud and machine member
+   * @return this builder
+   */
+  public DutyBuilder at(Temperature temperature) {
+    this.workingTemperature = temperature;
+    return this;
+  }
+
+  /**
+   * States the lubricant.
+   *
+   * @param atWork viscosity of the oil, or of the base oil of the grease, at the temperature of the work
+   * @param cleanness how clean it stays
+   * @return this builder
+   */
+  public DutyBuilder lubricant(KinematicViscosity atWork, ContaminationLevel cleanness) {
+    this.viscosity = atWork;
+    this.contamination = cleanness;
+    return this;
+  }
+
+  /**
+   * States the track.
+   *
+   * @param surface surface on which the roller runs
+   * @param hrc its hardness in HRC, 20 to 58
+   * @return this builder
+   */
+  public DutyBuilder track(ContactSurface surface, double hrc) {
+    this.track = surface;
+    this.trackHardness = hrc;
+    return this;
+  }
+
+  /**
+   * States how well track and roller are aligned. Optional: without it the tilt limit sees the seat alone.
+   *
+   * @param angle angle between track and roller that the structure holds
+   * @return this builder
+   */
+  public DutyBuilder trackMisalignment(Angle angle) {
+    this.trackMisalignment = angle;
+    return this;
+  }
+
+  /**
+   * States the port to which the works has access for greasing.
+   *
+   * @param port the port
+   * @return this builder
+   */
+  public DutyBuilder greaseThrough(Port port) {
+    this.feed = port;
+    this.lubricationStated = true;
+    return this;
+  }
+
+  /**
+   * States that the roller is lubricated for life and never greased again.
+   *
+   * @return this builder
+   */
+  public DutyBuilder lubricatedForLife() {
+    this.feed = null;
+    this.lubricationStated = true;
+    return this;
+  }
+
+  /**
+   * States that the axis of the roller stands upright. Level if it is not stated.
+   *
+   * @return this builder
+   */
+  public DutyBuilder uprightAxis() {
+    this.uprightAxis = true;
+    return this;
+  }
+
+  @Override
+  void missing(Missing missing) {
+    missing
+        .need(spectrum, "load and speed")
+        .need(wantedLife, "life")
+        .need(staticSafety, "static safety")
+        .need(workingTemperature, "temperature at work")
+        .need(viscosity, "lubricant")
+        .need(track, "track")
+        .need(lubricationStated ? "stated" : null, "port for grease (or lubricated for life)");
+  }
+
+  @Override
+  Duty make() {
+    return new Duty(
+        spectrum,
+        wantedLife,
+        reliability,
+        staticSafety,
+        workingTemperature,
+        viscosity,
+        contamination,
+        track,
+        trackHardness,
+        trackMisalignment,
+        feed,
+        uprightAxis);
+  }
+
+  /**
+   * Ends the duty.
+   *
+   * @return the duty
+   * @throws holdfast.quantity.InputException if something is missing (one error names all of it) or cannot be
+   */
+  public Duty build() {
+    return make("duty");
+  }
+}

@@ -1,0 +1,83 @@
+package holdfast.installation;
+
+import holdfast.failures.Margin;
+import holdfast.quantity.Quantity;
+import holdfast.quantity.Temperature;
+import holdfast.tables.SourceRef;
+import java.io.Serializable;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What the duty asks, beside what it is allowed.
+ *
+ * @param name what limits, for example {@code "static"}
+ * @param demand what the duty asks
+ * @param bound whether the permitted value is a greatest or a least one
+ * @param permitted what is allowed, of the same kind
+ * @param consequence what follows if the limit is exceeded
+ * @param reading the margin by which the table of failures knows it
+ * @param sources where the permitted value comes from
+ */
+public record LimitCheck(
+    String name,
+    Quantity<?> demand,
+    Bound bound,
+    Quantity<?> permitted,
+    Consequence consequence,
+    Margin reading,
+    List<SourceRef> sources)
+    implements Serializable {
+
+  /** Which side of the permitted value is allowed. */
+  public enum Bound {
+    /** The demand must not be greater. */
+    AT_MOST,
+    /** The demand must not be less. */
+    AT_LEAST
+  }
+
+  /** What follows if a limit is exceeded. */
+  public enum Consequence {
+    /** The roller must not be installed so. */
+    STOP,
+    /** The reader must know. */
+    WARNING
+  }
+
+  // Keeps an unmodifiable copy; refuses to compare a force with a speed.
+  public LimitCheck {
+    sources = List.copyOf(sources);
+    if (demand.getClass() != permitted.getClass()) {
+      throw new IllegalArgumentException("limit '" + name + "' compares " + demand + " with " + permitted);
+    }
+  }
+
+  /**
+   * Whether the duty keeps the limit.
+   *
+   * @return true up to and including the permitted value
+   */
+  public boolean holds() {
+    int order = Double.compare(demand.base(), permitted.base());
+    return bound == Bound.AT_MOST ? order <= 0 : order >= 0;
+  }
+
+  /**
+   * How many times the demand could grow (or, for a least value, shrink) before the limit is reached.
+   *
+   * @return the factor, below 1 if the limit is exceeded; empty for temperatures, which have no ratio, and where the
+   *     divisor is zero
+   */
+  public OptionalDouble margin() {
+    double divisor = bound == Bound.AT_MOST ? demand.base() : permitted.base();
+    double dividend = bound == Bound.AT_MOST ? permitted.base() : demand.base();
+    return demand instanceof Temperature || divisor == 0 ? OptionalDouble.empty() : OptionalDouble.of(dividend / divisor);
+  }
+
+  /** For example {@code "static: 2.1 kN, at most 8.75 kN"}. */
+  @Override
+  public String toString() {
+    return name + ": " + demand + (bound == Bound.AT_MOST ? ", at most " : ", at least ") + permitted;
+  }
+}

@@ -1,0 +1,100 @@
+package holdfast.installation;
+
+import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
+import holdfast.quantity.Stress;
+import holdfast.quantity.TemperatureDifference;
+import holdfast.seats.Material;
+import holdfast.threads.Embedding;
+import holdfast.threads.Joint;
+import holdfast.threads.JointDemand;
+import holdfast.threads.PropertyClass;
+import holdfast.threads.Scatter;
+import holdfast.threads.ScrewThread;
+import holdfast.threads.StudSection;
+import holdfast.threads.ThreadEngagement;
+import holdfast.threads.Tightening;
+import holdfast.threads.TorqueWindow;
+import holdfast.threads.WindowRules;
+
+/** The nut, the flange and the member between them: what the preload must do and may do. */
+final class NutJoint {
+  private final StudRoller roller;
+  private final MachineMember member;
+  private final Nut nut;
+  private final Duty duty;
+  private final Tightening tightening;
+
+  private NutJoint(InstallationPlan plan) {
+    this.roller = plan.roller();
+    this.member = plan.member();
+    this.nut = plan.nut();
+    this.duty = plan.duty();
+    this.tightening = plan.tightening();
+  }
+
+  static TorqueWindow window(InstallationPlan plan) {
+    return new NutJoint(plan).window();
+  }
+
+  private TorqueWindow window() {
+    double arm = roller.ringWidth().mm() / 2 + roller.ringGap().mm();
+    JointDemand demand =
+        JointDemand.ofClamp(new Force(0))
+            .moment(duty.load().times(new Length(arm)), roller.flangeDiameter(), roller.studDiameter())
+            .reserve(nut.reserve())
+            .changes(embeddingLoss(), thermalChange());
+    WindowRules rules = WindowRules.usual();
+    if (roller.statedTorque().isPresent()) {
+      rules = rules.makersMaximum(roller.statedTorque().get());
+    }
+    if (nut.statedEngagement().isPresent()) {
+      rules = rules.engagement(engagement(), 1);
+    }
+    return tightening.window(demand, strengthClass(), Scatter.of(nut.wrenchError()), rules);
+  }
+
+  /** The stud's thread in the nut; the shear strength of the stud is that of von Mises. */
+  private ThreadEngagement engagement() {
+    Material material = roller.material();
+    Stress strength = material.tensileStrength().or(material::yieldStrength).orElseThrow(this::noStrength);
+    return ThreadEngagement.ofNut(
+        ScrewThread.of(roller.thread()), nut.engaged(), strength.dividedBy(Math.sqrt(3)), nut.shearStrength());
+  }
+
+  private InputException noStrength() {
+    return new InputException(
+        "material of the stud", roller.material().name(), "one with a stated yield strength", "it limits the torque");
+  }
+
+  /** The flange, the member and the nut as a joint: the shank over the seat length carries the preload. */
+  private Joint joint() {
+    StudSection shank = new StudSection("shank", roller.studDiameter(), roller.greaseBore(), new Length(0));
+    // Material beyond the pressure cone carries nothing, so an endless member counts as far as the cone can reach.
+    double reach = nut.faceOuter().mm() + 2 * member.seatLength().mm();
+    double outside = Math.min(member.body().shape().equivalentDiameter(roller.studDiameter()), reach);
+    return Joint.of(tightening, member.seatLength(), new Length(outside), roller.studDiameter())
+        .pieces(new Joint.Piece(shank, member.seatLength()))
+        .moduli(roller.material().elasticModulus(), member.body().material().elasticModulus());
+  }
+
+  /** Thread, flange face and nut face settle. */
+  private Force embeddingLoss() {
+    return joint().embeddingLoss(Embedding.amount(member.body().roughness(), false, 2, 0));
+  }
+
+  private Force thermalChange() {
+    TemperatureDifference rise = duty.workingTemperature().minus(InstallationPlan.SHOP);
+    return joint()
+        .thermalChange(
+            roller.material().thermalExpansion(), rise, member.body().material().thermalExpansion(), rise);
+  }
+
+  /** The stud as a strength class of its own: its material states yield and tensile strength. */
+  private PropertyClass strengthClass() {
+    Material material = roller.material();
+    Stress yield = material.yieldStrength().orElseThrow(this::noStrength);
+    return PropertyClass.ofMaterial(material.name(), yield, material.tensileStrength().orElse(yield));
+  }
+}

@@ -1,0 +1,193 @@
+package holdfast.sheet;
+
+import holdfast.quantity.Force;
+import holdfast.quantity.KnownUnits;
+import holdfast.quantity.Length;
+import holdfast.quantity.Mass;
+import holdfast.quantity.Numbers;
+import holdfast.quantity.Quantity;
+import holdfast.quantity.Speed;
+import holdfast.quantity.Stress;
+import holdfast.quantity.Temperature;
+import holdfast.quantity.Torque;
+import holdfast.quantity.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** The units in which a sheet prints its quantities. Quantities are converted from full precision, never from print. */
+public enum SheetUnits {
+  /** Metric units alone. */
+  METRIC("metric"),
+  /** Inches, pounds and degrees Fahrenheit alone. */
+  INCH("inch"),
+  /** Both, metric first. */
+  METRIC_AND_INCH("metric (inch)"),
+  /** Both, inch first. */
+  INCH_AND_METRIC("inch (metric)");
+
+  /** Decimals of a size in inches: 0.00001 in is a quarter of a micrometre. */
+  private static final int INCH_DECIMALS = 5;
+
+  private final String label;
+
+  SheetUnits(String label) {
+    this.label = label;
+  }
+
+  /**
+   * A quantity.
+   *
+   * @param quantity what is printed; angles, speeds of rotation, viscosities and times have one form only
+   * @return for example {@code "18 mm (0.70866 in)"}
+   */
+  public String text(Quantity<?> quantity) {
+    return both(quantity.toString(), inch(quantity));
+  }
+
+  /**
+   * A band of two quantities.
+   *
+   * @param low its low end
+   * @param high its high end
+   * @param <Q> their kind
+   * @return for example {@code "1.463 kN … 26.71 kN (328.9 lbf … 6005 lbf)"}
+   */
+  public <Q extends Quantity<Q>> String span(Q low, Q high) {
+    return both(low + " … " + high, inch(low) + " … " + inch(high));
+  }
+
+  /**
+   * Limits of size. Inches are rounded inwards to 0.00001 in and millimetres to 0.0001 mm, so that a converted limit never
+   * accepts what the original refuses.
+   *
+   * @param low lower limit
+   * @param high upper limit
+   * @return for example {@code "17.964 mm … 17.975 mm (0.70725 in … 0.70767 in)"}
+   */
+  public String limits(Length low, Length high) {
+    String inches = inches(low, RoundingMode.CEILING) + " … " + inches(high, RoundingMode.FLOOR);
+    return both(millimetres(low, RoundingMode.CEILING) + " … " + millimetres(high, RoundingMode.FLOOR), inches);
+  }
+
+  /**
+   * A pair of limit deviations, the upper first as on a drawing.
+   *
+   * @param upper upper limit deviation
+   * @param lower lower limit deviation
+   * @return for example {@code "-25 µm / -36 µm"}
+   */
+  public String deviations(Length upper, Length lower) {
+    return both(
+        micrometres(upper) + " / " + micrometres(lower),
+        plus(upper) + inches(upper, RoundingMode.HALF_EVEN) + " / " + plus(lower) + inches(lower, RoundingMode.HALF_EVEN));
+  }
+
+  /**
+   * Whether inches come first.
+   *
+   * @return true for inch sheets, with or without metric beside
+   */
+  public boolean inchFirst() {
+    return this == INCH || this == INCH_AND_METRIC;
+  }
+
+  /**
+   * The unit to write a force in.
+   *
+   * @return for example {@code "kN"}
+   */
+  public String forceUnit() {
+    return both(KnownUnits.KN.symbol(), KnownUnits.LBF.symbol());
+  }
+
+  /**
+   * The unit to write a torque in.
+   *
+   * @return for example {@code "N·m"}
+   */
+  public String torqueUnit() {
+    return both(KnownUnits.N_M.symbol(), KnownUnits.LBF_IN.symbol());
+  }
+
+  /**
+   * The unit to write a temperature in.
+   *
+   * @return for example {@code "°C"}
+   */
+  public String temperatureUnit() {
+    return both(KnownUnits.DEG_C.symbol(), KnownUnits.DEG_F.symbol());
+  }
+
+  private String both(String metric, String inch) {
+    if (metric.equals(inch)) {
+      return metric;
+    }
+    return switch (this) {
+      case METRIC -> metric;
+      case INCH -> inch;
+      case METRIC_AND_INCH -> metric + " (" + inch + ")";
+      case INCH_AND_METRIC -> inch + " (" + metric + ")";
+    };
+  }
+
+  private static String inch(Quantity<?> quantity) {
+    if (quantity instanceof Length length) {
+      return inches(length, RoundingMode.HALF_EVEN);
+    }
+    if (quantity instanceof Force force) {
+      return in(force, KnownUnits.LBF);
+    }
+    if (quantity instanceof Torque torque) {
+      // Small torque wrenches read inches; from 40 lbf·ft on they read feet.
+      return Math.abs(torque.in(KnownUnits.LBF_FT)) < 40 ? in(torque, KnownUnits.LBF_IN) : in(torque, KnownUnits.LBF_FT);
+    }
+    if (quantity instanceof Stress stress) {
+      return Math.abs(stress.in(KnownUnits.KSI)) < 1 ? in(stress, KnownUnits.PSI) : in(stress, KnownUnits.KSI);
+    }
+    if (quantity instanceof Temperature temperature) {
+      return in(temperature, KnownUnits.DEG_F);
+    }
+    if (quantity instanceof Mass mass) {
+      return in(mass, KnownUnits.OZ);
+    }
+    if (quantity instanceof Speed speed) {
+      return in(speed, KnownUnits.FT_PER_MIN);
+    }
+    return quantity.toString();
+  }
+
+  private static <Q extends Quantity<Q>> String in(Q quantity, Unit<Q> unit) {
+    return Numbers.significant(quantity.in(unit), 4) + " " + unit.symbol();
+  }
+
+  private static String inches(Length length, RoundingMode rounding) {
+    // The division leaves dust in the 16th digit, which must not carry a limit over the next step.
+    BigDecimal inches = new BigDecimal(Numbers.significant(length.in(KnownUnits.INCH), 12));
+    return plain(inches.setScale(INCH_DECIMALS, rounding)) + " in";
+  }
+
+  /** At least four decimals, as inches are written in the shop. */
+  private static String plain(BigDecimal inches) {
+    BigDecimal stripped = inches.stripTrailingZeros();
+    return (stripped.scale() < 4 ? stripped.setScale(4) : stripped).toPlainString();
+  }
+
+  private static String millimetres(Length length, RoundingMode rounding) {
+    BigDecimal mm = new BigDecimal(Numbers.significant(length.mm(), 12)).setScale(4, rounding).stripTrailingZeros();
+    return (mm.scale() < 3 ? mm.setScale(3) : mm).toPlainString() + " mm";
+  }
+
+  private static String micrometres(Length deviation) {
+    return plus(deviation) + Numbers.significant(Math.rint(deviation.in(KnownUnits.UM) * 100) / 100, 7) + " µm";
+  }
+
+  private static String plus(Length deviation) {
+    return deviation.mm() > 1e-9 ? "+" : "";
+  }
+
+  /** For example {@code "metric (inch)"}. */
+  @Override
+  public String toString() {
+    return label;
+  }
+}
