@@ -99,7 +99,7 @@ public final class ExampleJobs {
   public static InstallationPlan inchSlipFit() {
     List<FleetPosition> places = new ArrayList<>();
     for (int place = 1; place <= 40; place++) {
-      places.add(FleetPosition.ofNew("strander " + place, 1500));
+      places.add(new FleetPosition("strander " + place, 1500, hours(350 * place)));
     }
     return InstallationPlan.of(
             StudRoller.named("stud roller 1-1/2 in (invented)")

@@ -397,6 +397,15 @@ public record InstallationPlan(
   }
 
   /**
+   * The plan in plain names, numbers and units.
+   *
+   * @return what a maintenance system keeps or sends on
+   */
+  public PlanSummary summary() {
+    return PlanSummary.of(this);
+  }
+
+  /**
    * The sheet for the bench.
    *
    * @return the sheet; the same plan gives the same sheet

@@ -2,6 +2,7 @@ package holdfast.installation;
 
 import holdfast.bearings.BasicLife;
 import holdfast.bearings.LoadSpectrum;
+import holdfast.bearings.ModifiedLife;
 import holdfast.bearings.RatedLife;
 import holdfast.bearings.Reliability;
 import holdfast.bearings.ReliabilityKernel;
@@ -33,7 +34,9 @@ final class LifeSection {
             .entry("Basic rating life",
                 Numbers.significant(basic.millionRevolutions(), 4) + " million revolutions, " + basic.hours(duty.speed())
                     + " (90 %, P = " + plan.units().text(plan.meanLoad()) + ")", basic.sources())
-            .entry("Modified life, " + duty.reliability() + " reliability", modified + ", " + hours, modified.sources())
+            .entry("Modified life, " + duty.reliability() + " reliability",
+                Numbers.significant(modified.millionRevolutions(), 4) + " million revolutions" + factor(modified) + ", " + hours,
+                modified.sources())
             .entry("Replace after",
                 hours + ", " + Numbers.significant(hours.ratio(duty.wantedLife()), 3) + " times the life wanted",
                 modified.sources());
@@ -41,6 +44,12 @@ final class LifeSection {
       fleet(section, plan);
     }
     return section.warnings(modified.warnings()).build();
+  }
+
+  private static String factor(RatedLife life) {
+    return life instanceof ModifiedLife modified
+        ? " (aISO = " + Numbers.significant(modified.modification(), 3) + ")"
+        : " (aISO step by step)";
   }
 
   private static String duty(InstallationPlan plan) {

@@ -11,9 +11,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdfast.bearings.LoadSpectrum;
 import holdfast.bearings.Reliability;
+import holdfast.lubrication.Port;
 import holdfast.quantity.InputException;
 import holdfast.seats.FrictionBand;
+import holdfast.sheet.SheetUnits;
 import holdfast.tables.TableSet;
 import holdfast.trace.Cautions;
 import java.io.ByteArrayInputStream;
@@ -30,19 +33,39 @@ class InstallationPlanTest {
     return new InstallationPlan(example.job(), example.roller(), member, nut, duty);
   }
 
+  private DutyBuilder duty(LoadSpectrum spectrum) {
+    return Duty.of(spectrum)
+        .life(hours(20000), Reliability.ofPercent(95))
+        .staticSafety(2)
+        .at(degC(60))
+        .lubricant(example.duty().viscosity(), example.duty().contamination())
+        .track(example.duty().track(), 45)
+        .greaseThrough(Port.HEAD);
+  }
+
   @Test
   void theSheetShowsFitForceTorqueLifeAndDigest() {
     String text = example.sheet().text();
-    assertTrue(text.contains("18 S6/h7: interference fit, 7 µm … 36 µm interference"), text);
+    assertTrue(text.contains("18 mm S6/h7: interference fit, 7 µm … 36 µm interference"), text);
     assertTrue(text.contains("17.964 mm … 17.975 mm"), text);
-    assertTrue(text.contains("Press force"), text);
-    assertTrue(text.contains("Preload"), text);
-    assertTrue(text.contains("Basic rating life"), text);
+    for (String word : new String[] {"Press force", "Preload", "Basic rating life", "Port, head end", "Governing limit",
+      "Ink pattern", "H1 ", "H2 ", "H3 ", "H4 "}) {
+      assertTrue(text.contains(word), word + " is missing in " + text);
+    }
     assertTrue(text.contains(TableSet.bundled().digest()), text);
     assertTrue(text.contains("(invented"), "an example is labelled invented");
     assertFalse(text.contains("DO NOT INSTALL"), text);
-    assertFalse(text.contains("NaN"), text);
-    text.lines().forEach(line -> assertTrue(line.length() <= 100, line));
+  }
+
+  @Test
+  void everySheetInAllUnitsIsCleanText() {
+    for (InstallationPlan plan : ExampleJobs.all().values()) {
+      for (SheetUnits units : SheetUnits.values()) {
+        String text = plan.withUnits(units).sheet().text();
+        assertFalse(text.contains("NaN") || text.contains("Infinity") || text.contains("null"), text);
+        text.lines().forEach(line -> assertTrue(line.length() <= 100, line));
+      }
+    }
   }
 
   @Test
@@ -60,19 +83,18 @@ class InstallationPlanTest {
 
   @Test
   void aLifeTooShortStopsTheWork() {
-    Duty hardDuty = new Duty(
-            kN(4),
-            rpm(300),
-            hours(20000),
-            Reliability.ofPercent(99),
-            2,
-            degC(60),
-            example.duty().viscosity(),
-            example.duty().contamination(),
-            example.duty().track(),
-            45);
-    String text = with(example.member(), example.nut(), hardDuty).sheet().text();
+    Duty hard = duty(LoadSpectrum.constant(kN(4), rpm(300))).life(hours(20000), Reliability.ofPercent(99)).build();
+    String text = with(example.member(), example.nut(), hard).sheet().text();
     assertTrue(text.contains("DO NOT INSTALL"), text);
+  }
+
+  @Test
+  void aJobThatCannotWorkSaysEveryReason() {
+    String stops = String.join("\n", ExampleJobs.impossible().stops());
+    for (String reason : new String[] {"no torque", "permits", "modified life", "'track'", "'temperature, hot'", "run dry"}) {
+      assertTrue(stops.contains(reason), reason + " is missing in " + stops);
+    }
+    assertTrue(ExampleJobs.impossible().sheet().text().contains("DO NOT INSTALL"));
   }
 
   @Test
@@ -88,6 +110,25 @@ class InstallationPlanTest {
   }
 
   @Test
+  void aSpectrumOfEqualStepsIsTheConstantDuty() {
+    LoadSpectrum steps =
+        LoadSpectrum.builder().step(kN(2.1), rpm(180), 0.25).step(kN(2.1), rpm(180), 0.75).build();
+    InstallationPlan plan = with(example.member(), example.nut(), duty(steps).build());
+    assertEquals(example.replaceAfter().hours(), plan.replaceAfter().hours(), 1e-9 * example.replaceAfter().hours());
+    assertEquals(example.life().millionRevolutions(), plan.life().millionRevolutions(), 1e-9 * 600);
+  }
+
+  @Test
+  void limitsUseTheGreatestLoadAndTheLeast() {
+    LoadSpectrum steps = LoadSpectrum.builder().step(kN(1), rpm(300), 0.5).step(kN(2), rpm(100), 0.5).build();
+    Duty duty = duty(steps).build();
+    assertEquals(kN(2), duty.load());
+    assertEquals(kN(1), duty.leastLoad());
+    assertEquals(rpm(300), duty.greatestSpeed());
+    assertEquals(200, duty.speed().rpm(), 1e-9);
+  }
+
+  @Test
   void oneErrorNamesAllThatIsMissing() {
     InputException plan = assertThrows(InputException.class, () -> InstallationPlan.of(example.roller()).build());
     assertEquals("without job, member, nut, duty", plan.value());
@@ -96,14 +137,37 @@ class InstallationPlanTest {
   }
 
   @Test
-  void aPlanTravels() throws IOException, ClassNotFoundException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-      out.writeObject(example);
+  void oneErrorNamesWhatTheWholeJobLacksAndContradicts() {
+    PlanBuilder job =
+        InstallationPlan.of(StudRoller.named("r").thread("M18x1.5"))
+            .member(MachineMember.named("lever").bore("H7", mm(-1)))
+            .nut(Nut.onFace(mm(24), mm(19)).friction(0.1, 0.2).wrench(Nm(-5), 0.04).reserve(1.2))
+            .duty(Duty.of(kN(1), rpm(100)).staticSafety(2));
+    String message = assertThrows(InputException.class, job::build).getMessage();
+    for (String part : new String[] {
+      "job", "roller: ring", "roller: ratings", "member: body", "member: pressing friction", "duty: life", "duty: track",
+      "duty: port for grease", "tightening torque (-5000 N·mm)"
+    }) {
+      assertTrue(message.contains(part), part + " is missing in " + message);
     }
-    try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-      assertEquals(example, in.readObject());
+  }
+
+  @Test
+  void thePlanTravelsAndItsSummaryIsJson() throws IOException, ClassNotFoundException {
+    for (InstallationPlan plan : ExampleJobs.all().values()) {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+        out.writeObject(plan);
+      }
+      try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+        assertEquals(plan, in.readObject());
+      }
     }
+    PlanSummary summary = example.summary();
+    assertTrue(summary.install());
+    assertFalse(ExampleJobs.impossible().summary().install());
+    assertTrue(summary.json().contains("{\"id\":\"bore.lower-limit\",\"value\":17.964,\"unit\":\"mm\"}"), summary.json());
+    assertTrue(summary.json().startsWith("{\"job\":\"Larkmere"), summary.json());
   }
 
   @Test

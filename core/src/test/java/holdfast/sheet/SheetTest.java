@@ -32,10 +32,10 @@ class SheetTest {
   @Test
   void textNumbersItsSourcesInOrderOfUse() {
     String text = sheet().text();
-    assertTrue(text.contains("Bore                             18.000 mm [1]"), text);
-    assertTrue(text.contains("1 kN [1, 2]"), text);
-    assertTrue(text.contains("CAUTION: Keep hands clear. [2]"), text);
-    assertTrue(text.contains("[2] Doc B, eq. 2 [memory]"), text);
+    assertTrue(text.contains("Bore                             18.000 mm [1.1]"), text);
+    assertTrue(text.contains("1 kN [1.1, 2.1]"), text);
+    assertTrue(text.contains("CAUTION: Keep hands clear. [2.1]"), text);
+    assertTrue(text.contains("2  Doc B: .1 eq. 2 m"), text);
     assertTrue(text.contains("Zones: bore above stud"), text);
   }
 
@@ -44,7 +44,7 @@ class SheetTest {
     String html = sheet().html();
     assertTrue(html.contains("Press &lt;force&gt; &amp; more"), html);
     assertTrue(html.contains("<svg></svg>"), html);
-    assertTrue(html.contains("<li value=\"2\">Doc B, eq. 2 [memory]</li>"), html);
+    assertTrue(html.contains("<p><b>2  Doc B:</b> .1 eq. 2 m</p>"), html);
     assertFalse(html.contains("<script"), html);
     assertFalse(html.contains("http"), "nothing is loaded from elsewhere: " + html);
   }

@@ -1,0 +1,146 @@
+package holdfast.installation;
+
+import holdfast.bearings.Reliability;
+import holdfast.quantity.KnownUnits;
+import holdfast.quantity.Quantity;
+import holdfast.quantity.Unit;
+import holdfast.seats.InterferenceFit;
+import holdfast.seats.Pressing;
+import holdfast.tables.TableSet;
+import holdfast.threads.TorqueWindow;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a plan comes to, in plain names, numbers and units: for a maintenance system to keep or to send on. Numbers have
+ * full precision; the ids stay the same from version to version.
+ *
+ * @param job what the job is called
+ * @param tableSet version of the table set
+ * @param digest SHA-256 of the table set
+ * @param install whether nothing forbids the work
+ * @param stops what forbids it
+ * @param values the values
+ * @param limits the limits
+ * @param warnings what the reader must know about limits and life
+ */
+public record PlanSummary(
+    String job,
+    String tableSet,
+    String digest,
+    boolean install,
+    List<String> stops,
+    List<Value> values,
+    List<Limit> limits,
+    List<String> warnings)
+    implements Serializable {
+
+  /**
+   * A value.
+   *
+   * @param id stable name, for example {@code "tighten.window.lowest"}
+   * @param value the number
+   * @param unit its unit
+   */
+  public record Value(String id, double value, String unit) implements Serializable {}
+
+  /**
+   * A limit.
+   *
+   * @param name what limits
+   * @param demand what the duty asks
+   * @param atMost true if the permitted value is a greatest one, false if it is a least one
+   * @param permitted what is allowed
+   * @param unit unit of both
+   * @param holds whether the duty keeps it
+   */
+  public record Limit(String name, double demand, boolean atMost, double permitted, String unit, boolean holds)
+      implements Serializable {}
+
+  // Keeps unmodifiable copies.
+  public PlanSummary {
+    stops = List.copyOf(stops);
+    values = List.copyOf(values);
+    limits = List.copyOf(limits);
+    warnings = List.copyOf(warnings);
+  }
+
+  static PlanSummary of(InstallationPlan plan) {
+    PlanLimits limits = plan.allLimits();
+    List<String> warnings = new ArrayList<>();
+    limits.warnings().stream().map(Warning::message).forEach(warnings::add);
+    plan.modifiedLife().warnings().stream().map(Warning::message).forEach(warnings::add);
+    List<String> stops = plan.stops();
+    TableSet tables = TableSet.bundled();
+    return new PlanSummary(plan.job(), tables.version(), tables.digest(), stops.isEmpty(), stops, values(plan),
+        limits.checks().stream().map(PlanSummary::limit).toList(), warnings);
+  }
+
+  private static List<Value> values(InstallationPlan plan) {
+    List<Value> values = new ArrayList<>();
+    add(values, "bore.lower-limit", plan.fit().hole().limits().lower(), KnownUnits.MM);
+    add(values, "bore.upper-limit", plan.fit().hole().limits().upper(), KnownUnits.MM);
+    add(values, "stud.lower-limit", plan.fit().shaft().limits().lower(), KnownUnits.MM);
+    add(values, "stud.upper-limit", plan.fit().shaft().limits().upper(), KnownUnits.MM);
+    add(values, "fit.clearance.least", plan.fit().minimumClearance(), KnownUnits.UM);
+    add(values, "fit.clearance.greatest", plan.fit().maximumClearance(), KnownUnits.UM);
+    Optional<InterferenceFit> seat = plan.seat();
+    if (seat.isPresent()) {
+      Pressing pressing = seat.get().pressing(plan.member().pressingFriction());
+      add(values, "press.pressure.least", seat.get().pressure().least(), KnownUnits.MPA);
+      add(values, "press.pressure.greatest", seat.get().pressure().greatest(), KnownUnits.MPA);
+      add(values, "press.force.least", pressing.pressIn().least(), KnownUnits.N);
+      add(values, "press.force.greatest", pressing.pressIn().greatest(), KnownUnits.N);
+    }
+    TorqueWindow window = plan.torqueWindow();
+    add(values, "tighten.window.lowest", window.lowest(), KnownUnits.N_M);
+    add(values, "tighten.window.highest", window.highest(), KnownUnits.N_M);
+    add(values, "tighten.setting", plan.nut().torque(), KnownUnits.N_M);
+    add(values, "tighten.preload.least", plan.loosest().leastPreload(), KnownUnits.N);
+    add(values, "tighten.preload.greatest", plan.tightest().greatestPreload(), KnownUnits.N);
+    add(values, "tighten.hold-at-head", plan.torqueToBeHeld(), KnownUnits.N_M);
+    add(values, "tilt.stud", plan.tilt().total(), KnownUnits.MRAD);
+    add(values, "life.basic-l10", plan.life().at(Reliability.L10).hours(plan.duty().speed()), KnownUnits.H);
+    add(values, "life.replace-after", plan.replaceAfter(), KnownUnits.H);
+    plan.greasing()
+        .ifPresent(
+            grease -> {
+              add(values, "grease.quantity", grease.quantity().mass(), KnownUnits.G);
+              grease.knownInterval().ifPresent(interval -> add(values, "grease.interval", interval.interval(), KnownUnits.H));
+            });
+    return values;
+  }
+
+  private static <Q extends Quantity<Q>> void add(List<Value> values, String id, Q quantity, Unit<Q> unit) {
+    values.add(new Value(id, quantity.in(unit), unit.symbol()));
+  }
+
+  private static Limit limit(LimitCheck check) {
+    return new Limit(check.name(), check.demand().base(), check.bound() == LimitCheck.Bound.AT_MOST, check.permitted().base(),
+        baseUnit(check.demand()), check.holds());
+  }
+
+  private static String baseUnit(Quantity<?> quantity) {
+    String name = quantity.getClass().getSimpleName();
+    return switch (name) {
+      case "Force" -> KnownUnits.N.symbol();
+      case "Stress" -> KnownUnits.MPA.symbol();
+      case "RotationalSpeed" -> KnownUnits.RPM.symbol();
+      case "Temperature" -> KnownUnits.DEG_C.symbol();
+      case "Angle" -> KnownUnits.RAD.symbol();
+      default -> throw new IllegalStateException("no limit is a " + name);
+    };
+  }
+
+  /**
+   * The summary as JSON text (RFC 8259), names as those of the components.
+   *
+   * @return one object
+   */
+  public String json() {
+    return Json.write(this);
+  }
+}

@@ -1,0 +1,62 @@
+package holdfast.sheet;
+
+import static holdfast.quantity.Units.Nm;
+import static holdfast.quantity.Units.degC;
+import static holdfast.quantity.Units.inch;
+import static holdfast.quantity.Units.kN;
+import static holdfast.quantity.Units.mm;
+import static holdfast.quantity.Units.mrad;
+import static holdfast.quantity.Units.um;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+
+class SheetUnitsTest {
+  @Test
+  void aQuantityIsPrintedInTheUnitsAskedFor() {
+    assertEquals("25.4 mm", SheetUnits.METRIC.text(mm(25.4)));
+    assertEquals("1.0000 in", SheetUnits.INCH.text(mm(25.4)));
+    assertEquals("25.4 mm (1.0000 in)", SheetUnits.METRIC_AND_INCH.text(mm(25.4)));
+    assertEquals("1.0000 in (25.4 mm)", SheetUnits.INCH_AND_METRIC.text(mm(25.4)));
+    assertEquals("212 °F", SheetUnits.INCH.text(degC(100)));
+    assertEquals("2.5 mrad", SheetUnits.INCH.text(mrad(2.5)), "angles have one form");
+    assertEquals("224.8 lbf", SheetUnits.INCH.text(kN(1)));
+    // 1 N·m = 8.8507 lbf·in = 0.73756 lbf·ft
+    assertEquals("88.51 lbf·in", SheetUnits.INCH.text(Nm(10)));
+    assertEquals("73.76 lbf·ft", SheetUnits.INCH.text(Nm(100)));
+    assertEquals("1 kN … 2 kN (224.8 lbf … 449.6 lbf)", SheetUnits.METRIC_AND_INCH.span(kN(1), kN(2)));
+  }
+
+  @Test
+  void deviationsCarryTheirSigns() {
+    assertEquals("-25 µm / -36 µm", SheetUnits.METRIC.deviations(um(-25), um(-36)));
+    assertEquals("+0.0005 in / 0.0000 in", SheetUnits.INCH.deviations(inch(0.0005), mm(0)));
+    assertTrue(SheetUnits.INCH_AND_METRIC.inchFirst());
+  }
+
+  @Test
+  void exactLimitsStayExact() {
+    assertEquals("17.964 mm … 17.975 mm", SheetUnits.METRIC.limits(mm(17.964), mm(17.975)));
+    assertEquals("0.6250 in … 0.6260 in", SheetUnits.INCH.limits(inch("5/8"), inch(0.626)));
+    assertEquals("6.0025 mm … 6.0105 mm", SheetUnits.METRIC.limits(mm(6.0025), mm(6.0105)), "half micrometres");
+  }
+
+  @Property
+  void convertedLimitsNeverAcceptMore(
+      @ForAll @DoubleRange(min = 1, max = 500) double low,
+      @ForAll @Scale(3) @DoubleRange(min = 0.005, max = 1) double tolerance) {
+    String[] inches = SheetUnits.INCH.limits(mm(low), mm(low + tolerance)).replace(" in", "").split(" … ", -1);
+    BigDecimal exactLow = new BigDecimal(low).divide(new BigDecimal("25.4"), MathContext.DECIMAL128);
+    BigDecimal exactHigh = new BigDecimal(low + tolerance).divide(new BigDecimal("25.4"), MathContext.DECIMAL128);
+    BigDecimal dust = new BigDecimal("1e-9");
+    assertTrue(new BigDecimal(inches[0]).add(dust).compareTo(exactLow) >= 0);
+    assertTrue(new BigDecimal(inches[1]).subtract(dust).compareTo(exactHigh) <= 0);
+  }
+}
