@@ -29,7 +29,7 @@ import org.xml.sax.SAXException;
 
 /** The HTML sheets as a reader meets them. What needs a browser runs where a headless one is installed. */
 class PrintedSheetTest {
-  private static final List<String> BROWSERS = List.of("chromium", "chromium-browser", "google-chrome");
+  private static final List<String> BROWSERS = List.of("chromium", "chromium-browser");
   private static final Pattern SVG = Pattern.compile("<svg.*?</svg>", Pattern.DOTALL);
   private static final Pattern PAGE = Pattern.compile("/Type\\s*/Page\\b");
 
