@@ -11,11 +11,13 @@ import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Unit;
 import holdfast.rollers.Deviations;
-import holdfast.rollers.RollerGeometryKernel;
 import holdfast.rollers.RollerKind;
 import holdfast.rollers.RollerSeries;
 import holdfast.rollers.RollerSize;
 import holdfast.rollers.SpeedLimit;
+import holdfast.rollers.StudSize;
+import holdfast.seats.SeatGeometryKernel;
+import holdfast.seats.SeatTilt;
 import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
@@ -35,8 +37,8 @@ final class RollerSuites {
   static List<Suite> all() {
     return List.of(
         suite("roller-geometry", "Shank, tilt by clearance and squareness of the face: worked numbers", RollerSuites::geometry,
-            "holdfast.rollers.StudSize#shankLength", "holdfast.rollers.RollerSize#clearanceTilt",
-            "holdfast.rollers.RollerGeometryKernel#squareness"),
+            "holdfast.rollers.StudSize#shankLength", "holdfast.seats.SeatTilt#byClearance",
+            "holdfast.seats.SeatGeometryKernel#squareness"),
         suite("roller-ports", "Printed grease holes against the rules of ports and fittings", RollerSuites::ports,
             "holdfast.lubrication.Openings#usual", "holdfast.lubrication.FittingSize#of"),
         suite("inch-seats", "Two practices for the hole of an inch stud", RollerSuites::inchSeat,
@@ -46,12 +48,7 @@ final class RollerSuites {
   }
 
   static Suite suite(String table, String title, RowSuite.Check check, String... calculations) {
-    String id = "installation/" + table;
-    return new RowSuite(id, title, List.of(calculations), () -> Cases.table(id), check);
-  }
-
-  static Comparison.Builder comparison(Table cases, int row, Evidence evidence) {
-    return Comparison.of(cases.address(row), Cases.source(cases, row), evidence).disclosed(cases.text(row, "disclosed"));
+    return RowSuite.of("installation/" + table, title, check, calculations);
   }
 
   private static RollerSize metric(Table cases, int row) {
@@ -64,17 +61,17 @@ final class RollerSuites {
         switch (quantity) {
           case "shank length" -> metric(cases, row).stud().shankLength().mm();
           case "tilt" -> {
-            RollerSize size = metric(cases, row);
-            Length clearance = Fit.of(size.stud().diameter(), cases.text(row, "fit")).maximumClearance();
-            yield size.clearanceTilt(clearance).in(KnownUnits.MRAD);
+            StudSize stud = metric(cases, row).stud();
+            Length clearance = Fit.of(stud.diameter(), cases.text(row, "fit")).maximumClearance();
+            yield SeatTilt.of(clearance, stud.diameter(), stud.shankLength()).build().byClearance().in(KnownUnits.MRAD);
           }
-          case "squareness" -> RollerGeometryKernel.squareness(1e-3, 0.5, cases.number(row, "diameter"));
+          case "squareness" -> SeatGeometryKernel.squareness(1e-3, 0.5, cases.number(row, "diameter"));
           default -> throw new IllegalStateException("no such quantity: " + quantity);
         };
     // Arithmetic on cited numbers checks slips, not the numbers; a rule of practice checks plausibility.
     Evidence evidence = quantity.equals("squareness") ? Evidence.PRACTICE : Evidence.RECOMBINED;
     result.add(
-        comparison(cases, row, evidence)
+        Cases.comparison(cases, row, evidence)
             .numbers(cases.number(row, "value"), computed, Cases.halfLastDigit(cases.text(row, "value")),
                 quantity.equals("tilt") ? "mrad" : "mm", HALF_DIGIT));
   }
@@ -131,7 +128,7 @@ final class RollerSuites {
         };
     Unit<Length> unit = cases.text(row, "unit").equals("in") ? KnownUnits.INCH : KnownUnits.MM;
     result.add(
-        comparison(cases, row, Evidence.RECOMBINED)
+        Cases.comparison(cases, row, Evidence.RECOMBINED)
             .numbers(cases.number(row, "value"), computed.in(unit), Cases.halfLastDigit(cases.text(row, "value")),
                 unit.symbol(), HALF_DIGIT));
   }
@@ -151,7 +148,7 @@ final class RollerSuites {
     // Only the ratios of oil come from catalogues on which the calculation does not rest.
     Evidence evidence = ratio.startsWith("oil") ? Evidence.PRINT : Evidence.RECOMBINED;
     result.add(
-        comparison(cases, row, evidence)
+        Cases.comparison(cases, row, evidence)
             .numbers(cases.number(row, "value"), computed, Cases.halfLastDigit(cases.text(row, "value")), "", HALF_DIGIT));
   }
 }
