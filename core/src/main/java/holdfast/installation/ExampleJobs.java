@@ -19,6 +19,7 @@ import holdfast.bearings.LoadRatings;
 import holdfast.bearings.LoadSpectrum;
 import holdfast.bearings.OuterRing;
 import holdfast.bearings.Reliability;
+import holdfast.bearings.reference.RollerProfile;
 import holdfast.contact.ContactSurface;
 import holdfast.fleet.FleetPosition;
 import holdfast.lubrication.HeadForm;
@@ -88,7 +89,14 @@ public final class ExampleJobs {
         .head(HeadForm.SLOT)
         .ratings(LoadRatings.trackRoller(kN(14.2), kN(17.5), OuterRing.DEFLECTING))
         .temperatures(degC(-20), degC(110))
-        .greatestTorque(Nm(85));
+        .greatestTorque(Nm(85))
+        .interior(
+            RollerInterior.describe()
+                .rollers(16, mm(3.5), mm(12), InteriorOrigin.STATED)
+                .pitchDiameter(mm(23), InteriorOrigin.STATED)
+                .clearance(um(20), InteriorOrigin.ESTIMATED)
+                .profile(RollerProfile.logarithmic(), InteriorOrigin.ESTIMATED)
+                .build());
   }
 
   /**

@@ -10,6 +10,7 @@ import holdfast.bearings.RatingLife;
 import holdfast.bearings.TrackRoller;
 import holdfast.fits.Fit;
 import holdfast.fits.FitKind;
+import holdfast.fits.MeasuredPart;
 import holdfast.fits.TolerancedSize;
 import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
@@ -269,6 +270,28 @@ public record InstallationPlan(
         SeatTilt.of(fit().maximumClearance(), roller.studDiameter(), member.seatLength()).bending(deflection().tilt());
     member.statedRunOut().ifPresent(runOut -> tilt.clampedFace(runOut, roller.flangeDiameter()));
     return tilt.build();
+  }
+
+  /**
+   * What the seat costs in life, at the loosest, mean and tightest pair of the fit.
+   *
+   * @return life ratios against the aligned roller; empty if the inside of the roller is not known
+   */
+  public Optional<SeatPrice> seatPrice() {
+    return roller.knownInterior().map(interior -> SeatPrice.of(this, interior).build());
+  }
+
+  /**
+   * Judges measured parts against this plan.
+   *
+   * @param bore readings of the bore
+   * @param stud readings of the stud
+   * @param room temperature of parts and gauges
+   * @return verdict, fit as measured, and what follows from it
+   * @throws InputException if readings are missing; one error names all of it
+   */
+  public Acceptance accept(MeasuredPart bore, MeasuredPart stud, Temperature room) {
+    return Acceptance.of(this, bore, stud, room);
   }
 
   /**

@@ -32,6 +32,7 @@ final class InstallationSheet {
     sections.add(RunInSection.of(plan));
     sections.add(LifeSection.of(plan));
     sections.add(LimitsSection.of(plan));
+    sections.add(PriceSection.of(plan));
     WatchSection.of(plan).ifPresent(sections::add);
     sections.add(signOff());
     TableSet tables = TableSet.bundled();

@@ -48,6 +48,21 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
   }
 
   /**
+   * Bores that the trade uses for the stud of a roller: for a class the usual ones, for an inch stud with drawn deviations
+   * both practices of catalogues.
+   *
+   * @param roller the roller
+   * @return tolerances of the bore; empty if no practice is known for its stud
+   */
+  static List<String> usual(StudRoller roller) {
+    return switch (roller.studTolerance()) {
+      case "h6", "h7" -> usual(roller.studTolerance());
+      case "+0.001/0 in" -> List.of("F7", "+0.0005/0 in");
+      default -> List.of();
+    };
+  }
+
+  /**
    * Classes of inch fits worth comparing for a stud in inches: slip RC2, transition LT3, press FN2 (ANSI B4.1). Each brings
    * its own shaft, so the stud must be made or measured to suit. Selection of this project, common practice at most.
    *

@@ -84,7 +84,9 @@ public record SeatPrice(
    */
   public static SeatPriceBuilder of(InstallationPlan plan, RollerInterior interior) {
     StudRoller roller = plan.roller();
-    return of(interior, roller.ratings())
+    SeatPriceBuilder price = of(interior, roller.ratings());
+    plan.member().statedRunOut().ifPresent(runOut -> price.face(runOut, roller.flangeDiameter()));
+    return price
         .duty(plan.duty().load(), plan.duty().speed())
         .seat(roller.studDiameter(), plan.member().seatLength())
         .ring(roller.crownRadius())

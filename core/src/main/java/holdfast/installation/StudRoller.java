@@ -30,6 +30,7 @@ import java.util.Optional;
  * @param build rolling elements, seals, head and openings
  * @param ratings load ratings as the maker states them
  * @param limits other limits as the maker states them
+ * @param interior its rollers and their play, for the price of a loose seat; null if they are not known
  */
 public record StudRoller(
     String name,
@@ -46,7 +47,8 @@ public record StudRoller(
     Length seatRoughness,
     RollerBuild build,
     LoadRatings ratings,
-    MakersLimits limits)
+    MakersLimits limits,
+    RollerInterior interior)
     implements Serializable {
 
   // Refuses sizes that cannot belong to one roller.
@@ -120,6 +122,15 @@ public record StudRoller(
    */
   public Temperature hottest() {
     return limits.hottest();
+  }
+
+  /**
+   * Rollers and play, if they are known.
+   *
+   * @return the inside of the roller
+   */
+  public Optional<RollerInterior> knownInterior() {
+    return Optional.ofNullable(interior);
   }
 
   /**

@@ -43,6 +43,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
   private Force trackAt40Hrc;
   private RotationalSpeed speed;
   private Torque greatestTorque;
+  private RollerInterior interior;
 
   StudRollerBuilder(String name) {
     this.name = name;
@@ -293,6 +294,17 @@ public final class StudRollerBuilder extends Description<StudRoller> {
     return this;
   }
 
+  /**
+   * States rollers and play. Optional: without it the sheet does not say what a loose seat costs in life.
+   *
+   * @param rollersAndPlay the inside of the roller, each value with its origin
+   * @return this builder
+   */
+  public StudRollerBuilder interior(RollerInterior rollersAndPlay) {
+    this.interior = rollersAndPlay;
+    return this;
+  }
+
   @Override
   void missing(Missing missing) {
     missing
@@ -326,7 +338,8 @@ public final class StudRollerBuilder extends Description<StudRoller> {
         seatRoughness,
         new RollerBuild(system, kind, sealed, head, fittingInSocket, eccentricCollar, openings),
         ratings,
-        new MakersLimits(coldest, hottest, turning, standing, studLimit, trackAt40Hrc, speed, greatestTorque));
+        new MakersLimits(coldest, hottest, turning, standing, studLimit, trackAt40Hrc, speed, greatestTorque),
+        interior);
   }
 
   /**

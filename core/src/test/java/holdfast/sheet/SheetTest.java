@@ -66,8 +66,8 @@ class SheetTest {
             .entry("apart", "x", s[6], s[4])
             .build();
     Sheet sheet = new Sheet("t", "u", List.of(section), List.of());
-    List<String> marks = section.blocks().stream().map(block -> Sheet.marks(block, sheet.numberedSources())).toList();
-    assertEquals(List.of("1–9", "2–4", "4, 5", "3–5, 9", "5, 7"), marks);
+    List<String> marks = section.blocks().stream().map(new SourceList(sheet)::marks).toList();
+    assertEquals(List.of("1.1–9", "1.2–4", "1.4, 1.5", "1.3–5, 1.9", "1.5, 1.7"), marks);
   }
 
   @Test
