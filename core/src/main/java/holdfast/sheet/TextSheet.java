@@ -3,6 +3,7 @@ package holdfast.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** Renders a sheet as text, at most 100 columns wide. */
 final class TextSheet {
@@ -37,8 +38,11 @@ final class TextSheet {
     }
     line("");
     line("-".repeat(WIDTH));
-    wrap("", "Sources, by the numbers in brackets: document, then place. " + SourceList.LEGEND, 2);
-    sources.lines().forEach(line -> wrap("  ", line.getKey() + ": " + line.getValue(), 6));
+    List<Map.Entry<String, String>> documents = sources.lines();
+    if (!documents.isEmpty()) {
+      wrap("", "Sources, by the numbers in brackets: document, then place. " + SourceList.LEGEND, 2);
+    }
+    documents.forEach(line -> wrap("  ", line.getKey() + ": " + line.getValue(), 6));
     sheet.marks().forEach(mark -> wrap("", mark, 0));
     return out.toString();
   }
