@@ -33,7 +33,6 @@ final class BearingSources {
   static final SourceRef SYSTEM =
       SourceRef.published("Ball and roller bearings catalogue", "4.6, life of a machine with several bearings");
   static final SourceRef TRACK_LOADS = SourceRef.published("Track roller load catalogue", "permissible loads, minimum load");
-  static final SourceRef TRACK_CAPACITY = SourceRef.published("Track capacity catalogue B", "table of track hardness factors");
   static final SourceRef LOAD_ADVICE = SourceRef.published("Inch track roller catalogue", "technical section, load up to 0.5 C");
   static final SourceRef ROLLING = SourceRef.derived("rolling without sliding");
   static final SourceRef OSCILLATION = SourceRef.derived("same damage for the same rolling distance");

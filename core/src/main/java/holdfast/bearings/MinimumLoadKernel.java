@@ -1,5 +1,6 @@
 package holdfast.bearings;
 
+import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 
@@ -19,5 +20,17 @@ public final class MinimumLoadKernel {
       provenance = Provenance.COMMON_PRACTICE)
   public static double guidingValue(BearingFamily family, double c) {
     return (family.ball() ? 0.01 : 0.02) * BasicLifeKernel.checkRating(c);
+  }
+
+  /**
+   * Least load of a track roller, {@code 0.0167 C0}.
+   *
+   * @param c0r basic static load rating in N, over 0
+   * @return load in N
+   * @throws holdfast.quantity.InputException if the rating is not above zero
+   */
+  @Source(document = "Rolling bearings catalogue C", locator = "pages 966 to 985, cam followers, minimum load")
+  public static double trackRoller(double c0r) {
+    return 0.0167 * Check.positive(c0r, "basic static load rating C0r", "N", "a rating is a force above zero");
   }
 }

@@ -1,5 +1,6 @@
 package holdfast.bearings;
 
+import holdfast.contact.TrackCapacity;
 import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Numbers;
@@ -53,6 +54,7 @@ public record PermissibleLoad(TrackRoller roller, RotationalSpeed speed, List<Li
   public static PermissibleLoad of(TrackRoller roller, OperatingTime wanted, Reliability reliability, RotationalSpeed speed,
       double staticSafety, double trackHardness) {
     Check.within(staticSafety, 1, 10, "static safety S0", "", "1 to 2 normal, 2 to 3 impact");
+    Check.within(trackHardness, TrackCapacity.SOFTEST, TrackCapacity.HARDEST, "track hardness", "HRC", "range of the tables");
     LoadRatings ratings = roller.ratings();
     List<Limit> limits = new ArrayList<>();
     limits.add(new Limit("fatigue", RatingLife.allowableLoad(ratings, wanted, speed, reliability),
@@ -63,9 +65,8 @@ public record PermissibleLoad(TrackRoller roller, RotationalSpeed speed, List<Li
     add(limits, "outer ring, turning", roller.dynamicLimit(), "as stated by the maker", BearingSources.TRACK_LOADS);
     add(limits, "outer ring, standing", roller.staticLimit(), "as stated by the maker", BearingSources.TRACK_LOADS);
     add(limits, "stud", roller.studLimit(), "as stated by the maker", BearingSources.TRACK_LOADS);
-    Force track = roller.trackCapacityAt(trackHardness).orElse(null);
-    add(limits, "track", track, "capacity at 40 HRC times hardness factor at " + Numbers.significant(trackHardness, 3) + " HRC",
-        BearingSources.TRACK_CAPACITY);
+    roller.trackCapacityAt(trackHardness).ifPresent(track -> limits.add(new Limit("track", track.capacity(),
+        "capacity at 40 HRC times hardness factor at " + Numbers.significant(trackHardness, 3) + " HRC", track.source())));
     return new PermissibleLoad(roller, speed, limits);
   }
 

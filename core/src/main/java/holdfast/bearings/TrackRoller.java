@@ -1,10 +1,12 @@
 package holdfast.bearings;
 
+import holdfast.contact.TrackCapacity;
 import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
 import holdfast.quantity.RotationalSpeed;
 import holdfast.quantity.Speed;
+import holdfast.rollers.RollerSpeedKernel;
 import java.io.Serializable;
 import java.util.Optional;
 
@@ -112,7 +114,8 @@ public record TrackRoller(
    * @throws holdfast.quantity.InputException if the speed is not above zero
    */
   public RotationalSpeed speedOnTrack(Speed trackSpeed) {
-    return new RotationalSpeed(TrackRollerKernel.speedOnTrack(trackSpeed.mmPerS(), outsideDiameter.mm()));
+    Check.positive(trackSpeed.mmPerS(), "track speed v", "mm/s", "a roller that stands still is checked statically");
+    return new RotationalSpeed(RollerSpeedKernel.onTrack(trackSpeed.mmPerS(), outsideDiameter.mm()));
   }
 
   /**
@@ -124,7 +127,8 @@ public record TrackRoller(
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public RotationalSpeed speedOnCam(RotationalSpeed camSpeed, Length camDiameter) {
-    return new RotationalSpeed(TrackRollerKernel.speedOnCam(camSpeed.rpm(), camDiameter.mm(), outsideDiameter.mm()));
+    BasicLifeKernel.checkSpeed(camSpeed.rpm());
+    return new RotationalSpeed(RollerSpeedKernel.onCam(camSpeed.rpm(), camDiameter.mm(), outsideDiameter.mm()));
   }
 
   /**
@@ -142,10 +146,10 @@ public record TrackRoller(
   /**
    * Least load for rolling without sliding.
    *
-   * @return C0/60
+   * @return 0.0167 C0
    */
   public Force minimumLoad() {
-    return new Force(TrackRollerKernel.minimumLoad(ratings.staticRating().newton()));
+    return new Force(MinimumLoadKernel.trackRoller(ratings.staticRating().newton()));
   }
 
   /**
@@ -155,9 +159,8 @@ public record TrackRoller(
    * @return the load, if the capacity at 40 HRC is stated
    * @throws holdfast.quantity.InputException if the hardness is outside the range
    */
-  public Optional<Force> trackCapacityAt(double hrc) {
-    double factor = TrackRollerKernel.hardnessFactor(hrc, crowned);
-    return Optional.ofNullable(trackCapacity).map(capacity -> capacity.times(factor));
+  public Optional<TrackCapacity> trackCapacityAt(double hrc) {
+    return Optional.ofNullable(trackCapacity).map(capacity -> new TrackCapacity(capacity, hrc, crowned));
   }
 
   private static void positive(Force limit, String name) {

@@ -20,12 +20,15 @@ import java.util.List;
  * @param crowned whether the outer ring is crowned (elliptical contact) or cylindrical (line contact)
  */
 public record TrackCapacity(Force capacityAt40, double hardness, boolean crowned) implements Traced, Serializable {
-  private static final double SOFTEST = 20;
+  /** Least hardness of the tables in HRC. */
+  public static final double SOFTEST = 20;
+  /** Greatest hardness of the tables in HRC. */
+  public static final double HARDEST = 58;
 
   // Refuses hardnesses that no table covers.
   public TrackCapacity {
     Check.positive(capacityAt40.base(), "track capacity at 40 HRC", "N", "from the roller's own data");
-    Check.within(hardness, SOFTEST, 58, "track hardness", "HRC", "range of the printed tables");
+    Check.within(hardness, SOFTEST, HARDEST, "track hardness", "HRC", "range of the printed tables");
   }
 
   /**
@@ -68,14 +71,23 @@ public record TrackCapacity(Force capacityAt40, double hardness, boolean crowned
     return new Stress(table().strength(hardness));
   }
 
+  /**
+   * Where the factor stands.
+   *
+   * @return the table that covers hardness and ring
+   */
+  public SourceRef source() {
+    return table().source();
+  }
+
   @Override
   public Derivation explain() {
     Derivation.Builder steps = Derivation.of("Capacity of a track of " + Numbers.shortest(hardness) + " HRC");
     steps.step(
-        "f", "factor on the capacity at 40 HRC", "geometric between the rows of the table", factor(), "", table().source(),
+        "f", "factor on the capacity at 40 HRC", "geometric between the rows of the table", factor(), "", source(),
         "hardness " + Numbers.shortest(hardness) + " HRC", crowned ? "crowned ring" : "cylindrical ring");
     steps.step(
-        "C_track", "track capacity", "f · capacity at 40 HRC", capacity().base(), "N", table().source(),
+        "C_track", "track capacity", "f · capacity at 40 HRC", capacity().base(), "N", source(),
         "capacity at 40 HRC = " + capacityAt40);
     return steps.build();
   }

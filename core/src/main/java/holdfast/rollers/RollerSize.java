@@ -1,6 +1,5 @@
 package holdfast.rollers;
 
-import holdfast.quantity.Angle;
 import holdfast.quantity.Length;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
@@ -70,17 +69,6 @@ public record RollerSize(
   public Length safeFaceDiameter() {
     boolean other = otherFaceDiameter != null && otherFaceDiameter.compareTo(faceDiameter) > 0;
     return other ? otherFaceDiameter : faceDiameter;
-  }
-
-  /**
-   * Tilt that a clearance allows over the whole shank, if no clamped face sets the stud straight.
-   *
-   * @param clearance diametral clearance of stud and bore, 0 or more
-   * @return clearance over shank length
-   * @throws holdfast.quantity.InputException if the clearance is negative
-   */
-  public Angle clearanceTilt(Length clearance) {
-    return new Angle(RollerGeometryKernel.clearanceTilt(clearance.mm(), stud.shankLength().mm()));
   }
 
   /**

@@ -42,6 +42,21 @@ public final class RollerSpeedKernel {
   }
 
   /**
+   * Speed for the life of a bearing both of whose rings may turn: the speed of one ring relative to the other.
+   *
+   * @param innerRpm speed of the inner ring, with sign
+   * @param outerRpm speed of the outer ring, with sign
+   * @return |ne - ni| in rpm
+   * @throws holdfast.quantity.InputException if a speed is not finite
+   */
+  @Source(document = "derivation", locator = "elements roll by the relative motion", provenance = Provenance.DERIVED)
+  public static double ofRings(double innerRpm, double outerRpm) {
+    Check.finite(innerRpm, "speed of the inner ring", "rpm");
+    Check.finite(outerRpm, "speed of the outer ring", "rpm");
+    return Math.abs(outerRpm - innerRpm);
+  }
+
+  /**
    * Limit of speed from a speed factor, {@code n = (d1·n) / d1}.
    *
    * @param factor limit of d1·n in mm·rpm, over 0
@@ -55,18 +70,6 @@ public final class RollerSpeedKernel {
     Check.positive(factor, "speed factor d1·n", "mm·rpm", "it is a limit");
     Check.positive(studDiameter, "stud diameter d1", "mm", "it is a diameter");
     return (axialLoad ? 0.1 : 1) * factor / studDiameter;
-  }
-
-  /**
-   * Least load that keeps a roller turning, {@code Frm = 0.0167 · C0}.
-   *
-   * @param c0 basic static load rating C0, over 0
-   * @return load in N
-   * @throws holdfast.quantity.InputException if the rating is not above zero
-   */
-  @Source(document = "Rolling bearings catalogue C", locator = "pages 966 to 985, cam followers, minimum load")
-  public static double minimumLoad(double c0) {
-    return 0.0167 * Check.positive(c0, "basic static load rating C0", "N", "a rating is a force above zero");
   }
 
   /**

@@ -1,13 +1,13 @@
 package holdfast.seats;
 
+import holdfast.failures.MisalignmentKind;
+import holdfast.failures.MisalignmentLimit;
 import holdfast.quantity.Angle;
 import holdfast.quantity.Check;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.tables.SourceRef;
-import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 import holdfast.trace.Derivation;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
@@ -34,7 +34,8 @@ public record StudDeflection(
   private static final SourceRef SHEAR = SourceRef.memory("Cowper 1966", "Timoshenko beam, shear coefficient");
   private static final SourceRef SEAT =
       SourceRef.memory("Hetenyi 1946", "beam of finite length with free ends, end force and end moment");
-  private static final String LIMITS = "contact/common-practice/undated/tilt-limits";
+  /** Kinds of bearings in a stud-type roller whose limits hold for every load. */
+  private static final List<MisalignmentKind> KINDS = List.of(MisalignmentKind.TRACK_ROLLER_FLAT, MisalignmentKind.NEEDLE);
 
   // Refuses what no stud has.
   public StudDeflection {
@@ -179,16 +180,15 @@ public record StudDeflection(
               "the seat counts as rigid: the true tilt is greater than " + tilt(),
               SourceRef.derived("the foundation modulus is 0")));
     }
-    Table limits = TableSet.bundled().table(LIMITS);
-    for (int row = 0; row < limits.size(); row++) {
-      double limit = limits.number(row, "limit") / 1000;
-      if (!limits.has(row, "load_to") && tilt().radian() > limit) {
-        warnings.add(
-            new Warning(
-                "tilt-above-limit",
-                "bending alone tilts the roller by " + tilt() + ", the limit for a " + limits.text(row, "part") + " is "
-                    + new Angle(limit),
-                new SourceRef(limits.text(row, "confirmed_by"), limits.text(row, "locator"), limits.provenance(row))));
+    for (MisalignmentKind kind : KINDS) {
+      for (MisalignmentLimit limit : MisalignmentLimit.of(kind)) {
+        if (!limit.permits(tilt())) {
+          warnings.add(
+              new Warning(
+                  "tilt-above-limit",
+                  "bending alone tilts the roller by " + tilt() + ", the limit for a " + kind + ", is " + limit.limit(),
+                  limit.source()));
+        }
       }
     }
     return List.copyOf(warnings);

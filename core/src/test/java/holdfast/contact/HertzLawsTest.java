@@ -3,6 +3,7 @@ package holdfast.contact;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdfast.quantity.Force;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -181,5 +182,11 @@ class HertzLawsTest {
     double span = Math.PI * inside / 17;
     double expected = force * span / 4 / (12 * wall * wall / 6);
     assertEquals(expected, OuterRingKernel.bendingStress(force, inside + 2 * wall, inside, 17, 12), 1e-12 * expected);
+  }
+
+  @Property
+  void harderTracksBearMore(@ForAll @DoubleRange(min = 20, max = 57) double hrc, @ForAll boolean crowned) {
+    Force capacity = new Force(1000);
+    assertTrue(new TrackCapacity(capacity, hrc + 1, crowned).factor() > new TrackCapacity(capacity, hrc, crowned).factor());
   }
 }

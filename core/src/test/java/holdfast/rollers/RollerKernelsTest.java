@@ -65,10 +65,11 @@ class RollerKernelsTest {
   }
 
   @Test
-  void leastLoadAndDrivingMoment() {
-    assertEquals(167, RollerSpeedKernel.minimumLoad(10_000), 1e-12);
+  void drivingMomentAndSpeedOfRings() {
+    assertEquals(150, RollerSpeedKernel.ofRings(50, 200));
+    assertEquals(250, RollerSpeedKernel.ofRings(200, -50));
+    assertThrows(InputException.class, () -> RollerSpeedKernel.ofRings(Double.NaN, 1));
     assertEquals(0.5 * 0.1 * 1000 * 35, RollerSpeedKernel.drivingMoment(0.1, 1000, 35), 1e-12);
-    assertThrows(InputException.class, () -> RollerSpeedKernel.minimumLoad(0));
     assertThrows(InputException.class, () -> RollerSpeedKernel.drivingMoment(0, 1000, 35));
     assertThrows(InputException.class, () -> RollerSpeedKernel.onCam(-1, 100, 35));
   }
@@ -78,9 +79,6 @@ class RollerKernelsTest {
     InputException thread = assertThrows(InputException.class, () -> RollerGeometryKernel.shankLength(20, 20));
     assertEquals("thread length", thread.parameter());
     assertThrows(InputException.class, () -> RollerGeometryKernel.shankLength(20, Double.NaN));
-    assertThrows(InputException.class, () -> RollerGeometryKernel.clearanceTilt(0.01, 0));
     assertThrows(InputException.class, () -> RollerGeometryKernel.overallLength(10, -1, 10));
-    assertThrows(InputException.class, () -> RollerGeometryKernel.squareness(1e-3, 1.1, 27));
-    assertEquals(0.0135, RollerGeometryKernel.squareness(1e-3, 0.5, 27), 1e-15);
   }
 }

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.quantity.InputException;
-import holdfast.quantity.KnownUnits;
 import holdfast.threads.ScrewThread;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -86,13 +85,6 @@ class RollerSeriesTest {
   void seatPracticesOfTheTwoSystems() {
     assertEquals("[H7]", RollerSeries.METRIC.seatPractices().toString());
     assertEquals("[nominal, +0.0005/0 in, F7]", RollerSeries.INCH_HEAVY_STUD.seatPractices().toString());
-  }
-
-  @Test
-  void clearanceOverTheShankIsTilt() {
-    RollerSize size = RollerSeries.METRIC.size(mm(35));
-    assertEquals(36 / 15.5, size.clearanceTilt(um(36)).in(KnownUnits.MRAD), 1e-12);
-    assertThrows(InputException.class, () -> size.clearanceTilt(um(-1)));
   }
 
   @Test

@@ -59,6 +59,23 @@ class SeatTiltTest {
     assertThrows(InputException.class, () -> SeatTilt.of(um(1), mm(25), mm(30)).bending(mrad(-1)));
   }
 
+  @Property
+  void aFaceSquareEnoughLeansByItsShareOfTheLimit(
+      @ForAll @DoubleRange(min = 0.01, max = 1) double limit,
+      @ForAll @DoubleRange(min = 0.01, max = 1) double share,
+      @ForAll @DoubleRange(min = 5, max = 200) double diameter) {
+    double runout = SeatGeometryKernel.squareness(limit, share, diameter);
+    assertEquals(share * limit, SeatGeometryKernel.faceTilt(runout, diameter), 1e-14);
+  }
+
+  @Test
+  void squarenessOfAFace() {
+    assertEquals(0.0135, SeatGeometryKernel.squareness(1e-3, 0.5, 27), 1e-8);
+    assertThrows(InputException.class, () -> SeatGeometryKernel.squareness(1e-3, 1.1, 27));
+    assertThrows(InputException.class, () -> SeatGeometryKernel.squareness(1.6, 1, 27));
+    assertThrows(InputException.class, () -> SeatGeometryKernel.squareness(0, 1, 27));
+  }
+
   @Test
   void chamfersShortenTheEngagement() {
     assertEquals(25, SeatGeometryKernel.engagedLength(30, 3, 2), 0);

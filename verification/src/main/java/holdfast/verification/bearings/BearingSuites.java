@@ -5,7 +5,6 @@ import holdfast.bearings.BearingGeometry;
 import holdfast.bearings.BearingType;
 import holdfast.bearings.DutyKernel;
 import holdfast.bearings.GeometryRatings;
-import holdfast.bearings.TrackRollerKernel;
 import holdfast.bearings.WeibullKernel;
 import holdfast.quantity.Angle;
 import holdfast.quantity.Length;
@@ -38,9 +37,6 @@ public final class BearingSuites {
         () -> Cases.table("bearings/worked-examples"), BearingSuites::workedExample));
     suites.add(new RowSuite("bearings/geometry", "Deep groove ball bearings: quotient of published ratings, and f0",
         List.of("holdfast.bearings.BearingGeometry#ratings"), () -> Cases.table("bearings/geometry"), BearingSuites::geometry));
-    suites.add(new RowSuite("bearings/hardness-factors", "Track hardness factors against other catalogues",
-        List.of("holdfast.bearings.TrackRollerKernel#hardnessFactor", "holdfast.bearings.TrackRollerKernel#strengthFactor"),
-        () -> Cases.table("bearings/hardness-factors"), BearingSuites::hardness));
     suites.add(new RowSuite("bearings/distribution", "Distribution of lives: estimates from data, recalled factors",
         List.of("holdfast.bearings.WeibullKernel", "holdfast.bearings.BasicLifeKernel#l10"),
         () -> Cases.table("bearings/distribution"), BearingSuites::distribution));
@@ -73,23 +69,6 @@ public final class BearingSuites {
           .disclosed(t.text(row, "f0_disclosed"))
           .numbers(t.number(row, "f0"), ratings.f0(), 0.1, "",
               "half a unit of the last printed digit of the value and of the table"));
-    }
-  }
-
-  private static void hardness(Table t, int row, List<Comparison> result) {
-    boolean crowned = t.text(row, "ring").equals("crowned");
-    double factor = t.number(row, "factor");
-    double hrc = t.number(row, "hardness");
-    result.add(Comparison.of(t.address(row) + ", by hardness", Cases.source(t, row), Evidence.PRINT)
-        .disclosed(t.text(row, "disclosed"))
-        .numbers(factor, TrackRollerKernel.hardnessFactor(hrc, crowned), t.number(row, "tolerance"), "", t.text(row, "reason")));
-    if (t.text(row, "source").equals("Track capacity catalogue A")) {
-      double strength = t.number(row, "strength");
-      double tolerance = 0.0005 + (crowned ? 3 : 2) * factor * 0.5 / strength;
-      result.add(Comparison.of(t.address(row) + ", by strength", Cases.source(t, row), Evidence.RECONSTRUCTION)
-          .disclosed(hrc == 50 ? "the printed strength of 1754 MPa gives 1.985 and 2.796: one is rounded" : "")
-          .numbers(factor, TrackRollerKernel.strengthFactor(strength, crowned), tolerance, "",
-              "half a unit of the last printed digit of factor and strength"));
     }
   }
 

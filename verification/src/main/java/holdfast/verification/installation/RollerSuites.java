@@ -11,11 +11,13 @@ import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Unit;
 import holdfast.rollers.Deviations;
-import holdfast.rollers.RollerGeometryKernel;
 import holdfast.rollers.RollerKind;
 import holdfast.rollers.RollerSeries;
 import holdfast.rollers.RollerSize;
 import holdfast.rollers.SpeedLimit;
+import holdfast.rollers.StudSize;
+import holdfast.seats.SeatGeometryKernel;
+import holdfast.seats.SeatTilt;
 import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
@@ -35,8 +37,8 @@ final class RollerSuites {
   static List<Suite> all() {
     return List.of(
         suite("roller-geometry", "Shank, tilt by clearance and squareness of the face: worked numbers", RollerSuites::geometry,
-            "holdfast.rollers.StudSize#shankLength", "holdfast.rollers.RollerSize#clearanceTilt",
-            "holdfast.rollers.RollerGeometryKernel#squareness"),
+            "holdfast.rollers.StudSize#shankLength", "holdfast.seats.SeatTilt#byClearance",
+            "holdfast.seats.SeatGeometryKernel#squareness"),
         suite("roller-ports", "Printed grease holes against the rules of ports and fittings", RollerSuites::ports,
             "holdfast.lubrication.Openings#usual", "holdfast.lubrication.FittingSize#of"),
         suite("inch-seats", "Two practices for the hole of an inch stud", RollerSuites::inchSeat,
@@ -64,11 +66,11 @@ final class RollerSuites {
         switch (quantity) {
           case "shank length" -> metric(cases, row).stud().shankLength().mm();
           case "tilt" -> {
-            RollerSize size = metric(cases, row);
-            Length clearance = Fit.of(size.stud().diameter(), cases.text(row, "fit")).maximumClearance();
-            yield size.clearanceTilt(clearance).in(KnownUnits.MRAD);
+            StudSize stud = metric(cases, row).stud();
+            Length clearance = Fit.of(stud.diameter(), cases.text(row, "fit")).maximumClearance();
+            yield SeatTilt.of(clearance, stud.diameter(), stud.shankLength()).build().byClearance().in(KnownUnits.MRAD);
           }
-          case "squareness" -> RollerGeometryKernel.squareness(1e-3, 0.5, cases.number(row, "diameter"));
+          case "squareness" -> SeatGeometryKernel.squareness(1e-3, 0.5, cases.number(row, "diameter"));
           default -> throw new IllegalStateException("no such quantity: " + quantity);
         };
     // Arithmetic on cited numbers checks slips, not the numbers; a rule of practice checks plausibility.
