@@ -2,7 +2,7 @@ package holdfast.benchmarks;
 
 import holdfast.bearings.BasicLifeKernel;
 import holdfast.bearings.BearingFamily;
-import holdfast.bearings.FleetKernel;
+import holdfast.bearings.BulkLifeKernel;
 import holdfast.bearings.LifeModificationKernel;
 import holdfast.bearings.LubricationKernel;
 import java.util.Random;
@@ -17,7 +17,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Cost of basic and modified rating life, and of a fleet of a million bearings. */
+/** Cost of basic and modified rating life, and of a million bearings at once. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -25,7 +25,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 @Fork(2)
 public class BearingsBenchmark {
-  private static final int FLEET = 1_000_000;
+  private static final int COUNT = 1_000_000;
 
   private double c = 14200;
   private double p = 2100;
@@ -36,16 +36,16 @@ public class BearingsBenchmark {
   private double viscosity = 60;
   private double rpm = 180;
   private double dpw = 30;
-  private final BearingFamily[] families = new BearingFamily[FLEET];
-  private final double[][] inputs = new double[8][FLEET];
-  private final double[] hours = new double[FLEET];
+  private final BearingFamily[] families = new BearingFamily[COUNT];
+  private final double[][] inputs = new double[8][COUNT];
+  private final double[] hours = new double[COUNT];
 
-  /** Fills the fleet with bearings of all families. */
+  /** Fills the arrays with bearings of all families. */
   public BearingsBenchmark() {
     Random random = new Random(1);
     BearingFamily[] all = BearingFamily.values();
     double[][] ranges = {{1e4, 1e5}, {500, 5000}, {500, 9000}, {100, 3000}, {100, 400}, {50, 150}, {0, 1}, {50, 99.95}};
-    for (int i = 0; i < FLEET; i++) {
+    for (int i = 0; i < COUNT; i++) {
       families[i] = all[random.nextInt(all.length)];
       for (int k = 0; k < ranges.length; k++) {
         inputs[k][i] = ranges[k][0] + random.nextDouble() * (ranges[k][1] - ranges[k][0]);
@@ -75,8 +75,8 @@ public class BearingsBenchmark {
   /** Modified lives of a million bearings on all processors. */
   @Benchmark
   @OutputTimeUnit(TimeUnit.MILLISECONDS)
-  public double[] fleet() {
-    FleetKernel.hoursInParallel(
+  public double[] bulk() {
+    BulkLifeKernel.hoursInParallel(
         families, inputs[0], inputs[1], inputs[2], inputs[3], inputs[4], inputs[5], inputs[6], inputs[7], hours);
     return hours;
   }

@@ -92,6 +92,22 @@ public final class FleetPlan {
     return new ExpectedReplacements(years, positions, each);
   }
 
+  /**
+   * Places whose roller of today still runs after some years, replacements not counted.
+   *
+   * @param years length of the period, 0 or more
+   * @return expected number, from 0 to the number of places; the others are the expected first failures
+   * @throws InputException if the years are negative, or the survival function misbehaves
+   */
+  public double expectedSurvivors(double years) {
+    Check.notNegative(years, "period", "years", "it begins now");
+    double sum = 0;
+    for (FleetPosition p : positions) {
+      sum += survival.at(p.hoursPerYear() * years, p.age().hours());
+    }
+    return sum;
+  }
+
   /** The first place with the same hours and age: its result is the same. */
   private int same(int i) {
     FleetPosition p = positions.get(i);

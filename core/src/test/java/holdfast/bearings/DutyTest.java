@@ -77,7 +77,6 @@ class DutyTest {
     assertThrows(InputException.class,
         () -> RatingLife.basic(ROLLER, LoadSpectrum.constant(kN(0), rpm(10)), Reliability.L10));
     assertThrows(InputException.class, () -> SystemLife.of(BearingFamily.RADIAL_BALL));
-    assertThrows(InputException.class, () -> new Fleet(hours(0), 1));
     assertThrows(InputException.class, () -> DutyKernel.linear(3, 2, 1));
   }
 
@@ -135,19 +134,6 @@ class DutyTest {
     assertTrue(system.life().hours() < Math.min(a, b));
     assertEquals(a, SystemLife.of(family, hours(a)).life().hours(), 1e-9 * a);
     assertEquals(system.life().hours(), system.explain().result().value());
-  }
-
-  @Test
-  void fleet() {
-    Fleet fleet = new Fleet(hours(20000), 400);
-    assertEquals(40, fleet.expectedFailures(hours(20000)), 1e-9);
-    assertEquals(0, fleet.expectedFailures(hours(1000)), 1e-12);
-    assertEquals(fleet.expectedFailures(hours(20000)),
-        fleet.expectedFailures(hours(0), hours(9000)) + fleet.expectedFailures(hours(9000), hours(20000)), 1e-9);
-    assertEquals(20000 * Reliability.ofPercent(99).a1(), fleet.replacementInterval(Reliability.ofPercent(99)).hours(), 1e-9);
-    assertEquals(0.99, fleet.survivors(fleet.replacementInterval(Reliability.ofPercent(99))), 1e-12);
-    assertEquals(Math.pow(0.99, 400), fleet.chanceOfNoFailure(fleet.replacementInterval(Reliability.ofPercent(99))), 1e-9);
-    assertThrows(InputException.class, () -> fleet.expectedFailures(hours(2), hours(1)));
   }
 
   @Property

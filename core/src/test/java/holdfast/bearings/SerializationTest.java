@@ -34,7 +34,6 @@ class SerializationTest {
         LoadedBearing.of(computed).staticLoad(kN(1), kN(0.5), Running.NORMAL),
         Oil.isoVg(68, 95),
         SystemLife.of(10.0 / 9, List.of(hours(1000), hours(2000))),
-        new Fleet(hours(1000), 12),
         roller,
         PermissibleLoad.of(roller, hours(5000), Reliability.L10, rpm(300), 1.5, 40));
   }

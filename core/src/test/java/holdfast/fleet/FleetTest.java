@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdfast.bearings.Reliability;
 import holdfast.bearings.ReliabilityKernel;
 import holdfast.quantity.InputException;
 import java.util.List;
@@ -97,6 +98,22 @@ class FleetTest {
     assertEquals(8, each.years(), 1e-9);
     assertTrue(fleet.groupReplacement(0.9).years() < 1.2);
     assertTrue(each.toString().startsWith("8 years"));
+  }
+
+  @Test
+  void firstFailuresOfAFleet() {
+    double l10h = 20_000;
+    FleetPlan fleet = FleetPlan.ofLike(h -> ReliabilityKernel.survival(h / l10h), 400, 1000);
+    assertEquals(360, fleet.expectedSurvivors(20), 1e-9);
+    assertEquals(400, fleet.expectedSurvivors(1));
+    double interval = Reliability.ofPercent(99).a1() * l10h / 1000;
+    assertEquals(interval, fleet.replacementOfEach(0.99).years(), 1e-9);
+    assertEquals(Math.pow(0.99, 400), fleet.groupReliability(interval), 1e-9);
+    // A part that has reached 10 of 20 years fails in the rest with the failures of the rest.
+    DoubleUnaryOperator life = h -> ReliabilityKernel.survival(h / l10h);
+    FleetPlan aged = FleetPlan.of(life, List.of(new FleetPosition("aged", 1000, hours(10_000))));
+    assertEquals(0.9 / life.applyAsDouble(10_000), aged.expectedSurvivors(10), 1e-12);
+    assertThrows(InputException.class, () -> fleet.expectedSurvivors(-1));
   }
 
   @Test

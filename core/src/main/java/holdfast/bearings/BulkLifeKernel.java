@@ -6,10 +6,10 @@ import java.util.stream.IntStream;
 
 /** Lives of many bearings at once: parallel arrays in, one array out, no allocation per bearing. */
 @Source(document = "ISO 281:2007", locator = "9.1, equation (29)")
-public final class FleetKernel {
+public final class BulkLifeKernel {
   private static final int CHUNK = 4096;
 
-  private FleetKernel() {}
+  private BulkLifeKernel() {}
 
   /**
    * Modified rating lives in hours of the bearings from one index to another. Lubrication enters by ν and Dpw, so κ is

@@ -8,12 +8,12 @@ import holdfast.quantity.InputException;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-class FleetKernelTest {
+class BulkLifeKernelTest {
   private static final int SIZE = 10_000;
   private final BearingFamily[] family = new BearingFamily[SIZE];
   private final double[][] inputs = new double[8][SIZE];
 
-  FleetKernelTest() {
+  BulkLifeKernelTest() {
     Random random = new Random(1);
     BearingFamily[] families = BearingFamily.values();
     double[][] ranges = {{1e4, 1e5}, {500, 5000}, {500, 9000}, {100, 3000}, {100, 400}, {50, 150}, {0, 1}, {50, 99.95}};
@@ -27,10 +27,10 @@ class FleetKernelTest {
 
   private void run(double[] hours, boolean parallel) {
     if (parallel) {
-      FleetKernel.hoursInParallel(family, inputs[0], inputs[1], inputs[2], inputs[3], inputs[4], inputs[5], inputs[6],
+      BulkLifeKernel.hoursInParallel(family, inputs[0], inputs[1], inputs[2], inputs[3], inputs[4], inputs[5], inputs[6],
           inputs[7], hours);
     } else {
-      FleetKernel.hours(
+      BulkLifeKernel.hours(
           0, SIZE, family, inputs[0], inputs[1], inputs[2], inputs[3], inputs[4], inputs[5], inputs[6], inputs[7], hours);
     }
   }
