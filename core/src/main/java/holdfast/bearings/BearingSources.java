@@ -11,7 +11,7 @@ final class BearingSources {
   static final SourceRef LOAD_LIMITS =
       SourceRef.published(ISO_281, "5.3.2, 6.3.2, 7.3.2, 8.3.2, load range for the life equation");
   static final SourceRef RING_DEFLECTION =
-      SourceRef.published("Track roller ratings catalogue", "ratings of one series with and without ring deflection");
+      SourceRef.published("Track roller catalogue D", "ratings of one series with and without ring deflection");
   static final SourceRef FC = SourceRef.published(ISO_281, "Tables 2, 4, 7 and 10");
   static final SourceRef DYNAMIC = SourceRef.published(ISO_281, "5.1, 6.1, 7.1, 8.1");
   static final SourceRef STATIC = SourceRef.published(ISO_76, "clauses 5 and 6, Table 1");
@@ -29,11 +29,12 @@ final class BearingSources {
   static final SourceRef MEAN_LOAD =
       SourceRef.published("Rolling bearings catalogue A", "mean load under fluctuating load and speed");
   static final SourceRef DAMAGE =
-      SourceRef.published("Rolling bearings catalogue B", "rating life under variable operating conditions");
+      SourceRef.published("Rolling bearings catalogue C", "rating life under variable operating conditions");
   static final SourceRef SYSTEM =
       SourceRef.published("Ball and roller bearings catalogue", "4.6, life of a machine with several bearings");
-  static final SourceRef TRACK_LOADS = SourceRef.published("Track roller load catalogue", "permissible loads, minimum load");
-  static final SourceRef LOAD_ADVICE = SourceRef.published("Inch track roller catalogue", "technical section, load up to 0.5 C");
+  static final SourceRef TRACK_LOADS =
+      SourceRef.published("Rolling bearings catalogue C", "cam followers, permissible loads and minimum load");
+  static final SourceRef LOAD_ADVICE = SourceRef.published("Cam follower catalogue F", "technical section, load up to 0.5 C");
   static final SourceRef ROLLING = SourceRef.derived("rolling without sliding");
   static final SourceRef OSCILLATION = SourceRef.derived("same damage for the same rolling distance");
 

@@ -68,7 +68,7 @@ public final class DutyKernel {
    * @return L
    * @throws holdfast.quantity.InputException if the duty is empty, the arrays differ in length or a value is out of range
    */
-  @Source(document = "Rolling bearings catalogue B", locator = "rating life under variable operating conditions")
+  @Source(document = "Rolling bearings catalogue C", locator = "rating life under variable operating conditions")
   public static double damageLife(double[] shares, double[] lives) {
     Refusal.sameLength(shares.length, lives.length, "lives");
     double total = 0;

@@ -26,7 +26,7 @@ import java.util.List;
 public record StudStrength(ShankSection section, StudLoad load, Stress fitPressure) implements Traced, Serializable {
   static final SourceRef FLEXURE = SourceRef.memory("Gere and Timoshenko 1997", "flexure formula");
   private static final SourceRef MOMENT =
-      SourceRef.published("Cam followers catalogue 2008", "technical section, stud strength: M = F (B/2 + gap)");
+      SourceRef.published("Cam follower catalogue F", "technical section, stud strength: M = F (B/2 + gap)");
   private static final SourceRef MISES = SourceRef.derived("von Mises of the combined stresses");
   private static final SourceRef KIRSCH = SourceRef.memory("Kirsch 1898", "factor 3 at a small hole");
 
@@ -209,7 +209,7 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
               "short-stud",
               "the arm of " + Numbers.significant(arm, 4) + " mm is shorter than the stud diameter " + diameter
                   + ": beam theory is rough here and the load may move inwards as the stud bends",
-              SourceRef.published("Cam followers catalogue 2008", "technical section, tests of stud strength")));
+              SourceRef.published("Cam follower catalogue F", "technical section, tests of stud strength")));
     }
     if (section.crossHole().mm() > 0) {
       warnings.add(
