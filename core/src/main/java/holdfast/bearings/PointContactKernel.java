@@ -1,66 +1,22 @@
 package holdfast.bearings;
 
+import holdfast.contact.EllipticIntegralKernel;
+import holdfast.contact.EllipticalContactKernel;
 import holdfast.quantity.Check;
-import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 
 /**
  * Contact of a ball with a raceway by Hertz, as far as load ratings need it: load for a given greatest contact stress.
- * Symbols: χ ratio of the axes of the contact ellipse, K and E complete elliptic integrals of first and second kind
- * with parameter 1 - 1/χ², γ = Dw cos α/Dpw, ρ curvatures (1/mm).
+ * The ellipse is solved by {@link EllipticalContactKernel}. Symbols: χ ratio of the axes of the contact ellipse, K and E
+ * complete elliptic integrals of first and second kind with parameter 1 - 1/χ², γ = Dw cos α/Dpw, ρ curvatures (1/mm).
  */
 public final class PointContactKernel {
   /** Modulus of elasticity of bearing steel in MPa (recalled; it reproduces the table of f0). */
   public static final double STEEL_MODULUS = 207000;
   /** Poisson's ratio of bearing steel (recalled; it reproduces the table of f0). */
   public static final double STEEL_POISSON = 0.3;
-  private static final double LN_GREATEST_CHI = Math.log(1e5);
 
   private PointContactKernel() {}
-
-  /**
-   * Complete elliptic integral of the first kind, by the arithmetic-geometric mean.
-   *
-   * @param m parameter (modulus squared), 0 or more, below 1
-   * @return K(m)
-   * @throws holdfast.quantity.InputException if the parameter is outside its range
-   */
-  @Source(document = "derivation", locator = "K = π / (2 agm(1, √(1-m)))", provenance = Provenance.DERIVED)
-  public static double ellipticK(double m) {
-    double a = 1;
-    double b = Math.sqrt(1 - checkParameter(m));
-    while (Math.abs(a - b) > 1e-15 * a) {
-      double mean = 0.5 * (a + b);
-      b = Math.sqrt(a * b);
-      a = mean;
-    }
-    return Math.PI / (2 * a);
-  }
-
-  /**
-   * Complete elliptic integral of the second kind, by the arithmetic-geometric mean.
-   *
-   * @param m parameter (modulus squared), 0 or more, below 1
-   * @return E(m)
-   * @throws holdfast.quantity.InputException if the parameter is outside its range
-   */
-  @Source(document = "derivation", locator = "E = K (1 - Σ 2^(n-1) cn²), arithmetic-geometric mean",
-      provenance = Provenance.DERIVED)
-  public static double ellipticE(double m) {
-    double a = 1;
-    double b = Math.sqrt(1 - checkParameter(m));
-    double sum = 0.5 * m;
-    double power = 1;
-    while (Math.abs(a - b) > 1e-15 * a) {
-      double c = 0.5 * (a - b);
-      double mean = 0.5 * (a + b);
-      b = Math.sqrt(a * b);
-      a = mean;
-      sum += power * c * c;
-      power *= 2;
-    }
-    return Math.PI / (2 * a) * (1 - sum);
-  }
 
   /**
    * Ratio χ of the axes, from {@code 1 - 2/(χ²-1) [K/E - 1] - F(ρ) = 0}.
@@ -75,21 +31,7 @@ public final class PointContactKernel {
       throw Refusal.of("curvature difference F(ρ)", curvatureDifference, "", "from 0 to 0.9999999",
           "a groove lies between a plane and the ball itself");
     }
-    if (curvatureDifference < 1e-9) {
-      return 1;
-    }
-    double low = 0;
-    double high = LN_GREATEST_CHI;
-    // Bisection: the left side rises from 0 to 1 with χ; 60 halvings exhaust the accuracy of a double.
-    for (int i = 0; i < 60; i++) {
-      double middle = 0.5 * (low + high);
-      if (curvatureDifferenceOf(Math.exp(middle)) < curvatureDifference) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return Math.exp(0.5 * (low + high));
+    return 1 / EllipticalContactKernel.axisRatio(1 + curvatureDifference, 1 - curvatureDifference);
   }
 
   /**
@@ -107,7 +49,7 @@ public final class PointContactKernel {
     Check.positive(stress, "contact stress σH", "MPa", "a stress above zero is needed");
     Check.positive(curvatureSum, "curvature sum Σρ", "1/mm", "bodies that touch at a point are curved");
     double chi = axisRatio(curvatureDifference);
-    double term = (1 - STEEL_POISSON * STEEL_POISSON) / STEEL_MODULUS * ellipticE(1 - 1 / (chi * chi)) / curvatureSum;
+    double term = (1 - STEEL_POISSON * STEEL_POISSON) / STEEL_MODULUS * EllipticIntegralKernel.second(1 / chi) / curvatureSum;
     return stress * stress * stress * 32 * Math.PI * chi / 3 * term * term;
   }
 
@@ -150,13 +92,6 @@ public final class PointContactKernel {
     return loadAtStress(stress, 2 / dw * sum, Math.max(0, (conformity - ring) / sum));
   }
 
-  private static double curvatureDifferenceOf(double chi) {
-    double m = 1 - 1 / (chi * chi);
-    double excess = chi * chi - 1;
-    // Close to the circle the bracket cancels; 1 - 2/(χ²-1)(K/E - 1) is 3/8 (χ²-1) - … there.
-    return excess < 1e-5 ? 0.375 * excess : 1 - 2 / excess * (ellipticK(m) / ellipticE(m) - 1);
-  }
-
   private static void checkRing(double dw, double gamma, double groove) {
     Check.positive(dw, "ball diameter Dw", "mm", "a ball has a diameter");
     if (!(gamma >= 0 && gamma < 1)) {
@@ -165,12 +100,5 @@ public final class PointContactKernel {
     if (!(groove > 0.5 && groove < Double.POSITIVE_INFINITY)) {
       throw Refusal.of("groove radius over Dw", groove, "", "over 0.5", "a groove is wider than its ball");
     }
-  }
-
-  private static double checkParameter(double m) {
-    if (!(m >= 0 && m < 1)) {
-      throw Refusal.of("parameter m of the elliptic integral", m, "", "0 or more, below 1", "the integrals are defined there");
-    }
-    return m;
   }
 }

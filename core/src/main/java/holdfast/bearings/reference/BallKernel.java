@@ -1,5 +1,7 @@
 package holdfast.bearings.reference;
 
+import holdfast.contact.EllipticIntegralKernel;
+import holdfast.contact.EllipticalContactKernel;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
@@ -93,15 +95,16 @@ public final class BallKernel {
   public static double pressure(double q, double dw, double dpw, double groove, boolean inner) {
     Check.notNegative(q, "ball load Q", "N", "a contact does not pull");
     check(dw, dpw, groove, groove);
-    double chi = HertzAxes.ratio(difference(dw, dpw, groove, inner));
-    double size = HertzAxes.e(chi) / (Steel.PLANE_MODULUS * curvature(dw, dpw, groove, inner));
-    return Math.cbrt(q / (32 * Math.PI * chi / 3 * size * size));
+    double k = axisRatio(dw, dpw, groove, inner);
+    double size = EllipticIntegralKernel.second(k) / (Steel.PLANE_MODULUS * curvature(dw, dpw, groove, inner));
+    return Math.cbrt(q / (32 * Math.PI / (3 * k) * size * size));
   }
 
   /** K (Σρ/(χ² E))^(1/3) of one contact. */
   private static double softness(double dw, double dpw, double groove, boolean inner) {
-    double chi = HertzAxes.ratio(difference(dw, dpw, groove, inner));
-    return HertzAxes.k(chi) * Math.cbrt(curvature(dw, dpw, groove, inner) / (chi * chi * HertzAxes.e(chi)));
+    double k = axisRatio(dw, dpw, groove, inner);
+    double shape = k * k / EllipticIntegralKernel.second(k);
+    return EllipticIntegralKernel.first(k) * Math.cbrt(curvature(dw, dpw, groove, inner) * shape);
   }
 
   /** Σρ. */
@@ -109,11 +112,9 @@ public final class BallKernel {
     return 2 / dw * (2 + raceway(dw, dpw, inner) - 0.5 * dw / groove);
   }
 
-  /** F(ρ). */
-  private static double difference(double dw, double dpw, double groove, boolean inner) {
-    double across = 0.5 * dw / groove;
-    double along = raceway(dw, dpw, inner);
-    return (along + across) / (2 + along - across);
+  /** 1/χ from the curvatures along and across the groove. */
+  private static double axisRatio(double dw, double dpw, double groove, boolean inner) {
+    return EllipticalContactKernel.axisRatio(1 + raceway(dw, dpw, inner), 1 - 0.5 * dw / groove);
   }
 
   private static double raceway(double dw, double dpw, boolean inner) {

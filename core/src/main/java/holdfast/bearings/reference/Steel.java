@@ -1,11 +1,12 @@
 package holdfast.bearings.reference;
 
+import static holdfast.bearings.PointContactKernel.STEEL_MODULUS;
+import static holdfast.bearings.PointContactKernel.STEEL_POISSON;
+
 /** Elastic constants of bearing steel as recalled for the f0 table, which they reproduce. */
 final class Steel {
-  static final double MODULUS = 207_000;
-  static final double POISSON = 0.3;
   /** E/(1-ν²). */
-  static final double PLANE_MODULUS = MODULUS / (1 - POISSON * POISSON);
+  static final double PLANE_MODULUS = STEEL_MODULUS / (1 - STEEL_POISSON * STEEL_POISSON);
   /** Contact modulus of steel on steel, E/[2 (1-ν²)]. */
   static final double REDUCED_MODULUS = 0.5 * PLANE_MODULUS;
 
