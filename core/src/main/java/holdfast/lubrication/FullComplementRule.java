@@ -1,6 +1,5 @@
 package holdfast.lubrication;
 
-import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 
 /** How the interval is shortened for a roller without cage. Three catalogues say "more often"; two give a number. */
@@ -13,16 +12,12 @@ public enum FullComplementRule {
 
   private final String label;
   private final double factor;
-  private final String document;
-  private final String locator;
-  private final Provenance provenance;
+  private final SourceRef source;
 
   FullComplementRule(String label, double factor, SourceRef source) {
     this.label = label;
     this.factor = factor;
-    this.document = source.document();
-    this.locator = source.locator();
-    this.provenance = source.provenance();
+    this.source = source;
   }
 
   /**
@@ -40,7 +35,7 @@ public enum FullComplementRule {
    * @return document, locator and provenance
    */
   public SourceRef source() {
-    return new SourceRef(document, locator, provenance);
+    return source;
   }
 
   /** For example {@code "one tenth"}. */

@@ -1,6 +1,5 @@
 package holdfast.lubrication;
 
-import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 
 /** Ways by which fresh grease enters, each with its rule of quantity. */
@@ -12,16 +11,12 @@ public enum GreaseRoute {
 
   private final String label;
   private final String expression;
-  private final String document;
-  private final String locator;
-  private final Provenance provenance;
+  private final SourceRef source;
 
   GreaseRoute(String label, String expression, String locator) {
     this.label = label;
     this.expression = expression;
-    this.document = "Rolling bearings catalogue C";
-    this.locator = locator;
-    this.provenance = Provenance.PUBLISHED;
+    this.source = SourceRef.published("Rolling bearings catalogue C", locator);
   }
 
   double gram(double outsideDiameter, double width) {
@@ -40,7 +35,7 @@ public enum GreaseRoute {
    * @return document, locator and provenance
    */
   public SourceRef source() {
-    return new SourceRef(document, locator, provenance);
+    return source;
   }
 
   /** For example {@code "from the side"}. */

@@ -57,15 +57,11 @@ public enum PortRule {
       SourceRef.published("Cam follower catalogue F", "tables on pages 8 to 23"));
 
   private final String statement;
-  private final String document;
-  private final String locator;
-  private final Provenance provenance;
+  private final SourceRef source;
 
   PortRule(String statement, SourceRef source) {
     this.statement = statement;
-    this.document = source.document();
-    this.locator = source.locator();
-    this.provenance = source.provenance();
+    this.source = source;
   }
 
   /**
@@ -83,7 +79,7 @@ public enum PortRule {
    * @return document, locator and provenance
    */
   public SourceRef source() {
-    return new SourceRef(document, locator, provenance);
+    return source;
   }
 
   @Override

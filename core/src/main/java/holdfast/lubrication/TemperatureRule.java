@@ -1,6 +1,5 @@
 package holdfast.lubrication;
 
-import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 
 /** The two published corrections of the interval for temperature. They differ; the caller chooses. */
@@ -14,16 +13,12 @@ public enum TemperatureRule {
 
   private final String label;
   private final String expression;
-  private final String document;
-  private final String locator;
-  private final Provenance provenance;
+  private final SourceRef source;
 
   TemperatureRule(String label, String expression, SourceRef source) {
     this.label = label;
     this.expression = expression;
-    this.document = source.document();
-    this.locator = source.locator();
-    this.provenance = source.provenance();
+    this.source = source;
   }
 
   /**
@@ -49,7 +44,7 @@ public enum TemperatureRule {
    * @return document, locator and provenance
    */
   public SourceRef source() {
-    return new SourceRef(document, locator, provenance);
+    return source;
   }
 
   /** For example {@code "half per 15 K above 70 °C"}. */

@@ -83,19 +83,9 @@ public final class StudBeamKernel {
   public static double deflectionOfLoad(
       double from, double to, double atStart, double atEnd, double x, double stiffness) {
     checkLoad(from, to, atStart, atEnd, x, stiffness);
-    double length = to - from;
-    double near = Math.min(Math.max(x, from), to);
     // Influence of a force at s: x²(3s - x)/6 beyond x, s²(3x - s)/6 before it. Times a linear load that is at most
     // of the fourth degree in s on either side of x, so the rule is exact.
-    double sum = 0;
-    for (int i = 0; i < 3; i++) {
-      double s1 = from + (near - from) * NODES[i];
-      double s2 = near + (to - near) * NODES[i];
-      double q1 = atStart + (atEnd - atStart) * (s1 - from) / length;
-      double q2 = atStart + (atEnd - atStart) * (s2 - from) / length;
-      sum += WEIGHTS[i] * ((near - from) * q1 * influence(s1, x) + (to - near) * q2 * influence(s2, x));
-    }
-    return sum / stiffness;
+    return sum(from, to, atStart, atEnd, x, false) / stiffness;
   }
 
   /**
@@ -112,6 +102,11 @@ public final class StudBeamKernel {
    */
   public static double slopeOfLoad(double from, double to, double atStart, double atEnd, double x, double stiffness) {
     checkLoad(from, to, atStart, atEnd, x, stiffness);
+    return sum(from, to, atStart, atEnd, x, true) / stiffness;
+  }
+
+  /** The load times its influence at x, summed on either side of x. */
+  private static double sum(double from, double to, double atStart, double atEnd, double x, boolean slope) {
     double length = to - from;
     double near = Math.min(Math.max(x, from), to);
     double sum = 0;
@@ -120,9 +115,11 @@ public final class StudBeamKernel {
       double s2 = near + (to - near) * NODES[i];
       double q1 = atStart + (atEnd - atStart) * (s1 - from) / length;
       double q2 = atStart + (atEnd - atStart) * (s2 - from) / length;
-      sum += WEIGHTS[i] * ((near - from) * q1 * slopeInfluence(s1, x) + (to - near) * q2 * slopeInfluence(s2, x));
+      double first = slope ? slopeInfluence(s1, x) : influence(s1, x);
+      double second = slope ? slopeInfluence(s2, x) : influence(s2, x);
+      sum += WEIGHTS[i] * ((near - from) * q1 * first + (to - near) * q2 * second);
     }
-    return sum / stiffness;
+    return sum;
   }
 
   /**

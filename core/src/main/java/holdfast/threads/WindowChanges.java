@@ -30,12 +30,12 @@ final class WindowChanges {
     WindowRules r = window.rules();
     String governing = window.highLimit().code();
     if (governing.equals("face-pressure")) {
-      double factor = least(1, 100, k -> opensWith(r.facePressure(r.facePressure().times(k))));
+      double factor = farthest(100, 1, k -> opensWith(r.facePressure(r.facePressure().times(k))));
       changes.add(
           change("larger-face", "a bearing area at least " + text(factor) + " times as large (hardened washer)", factor));
     }
     if (governing.equals("stripping")) {
-      double factor = least(1, 100, k -> opensWith(r.engagement(longer(r.engagement(), k), r.strippingSafety())));
+      double factor = farthest(100, 1, k -> opensWith(r.engagement(longer(r.engagement(), k), r.strippingSafety())));
       changes.add(
           change("longer-engagement", "an engaged length at least " + text(factor) + " times as long", factor));
     }
@@ -55,7 +55,7 @@ final class WindowChanges {
     if (f.isExact()) {
       return;
     }
-    double part = greatest(k -> opens(nut.friction(narrowed(f, k)), window.strength(), window.scatter(), window.rules()));
+    double part = farthest(0, 1, k -> opens(nut.friction(narrowed(f, k)), window.strength(), window.scatter(), window.rules()));
     changes.add(
         new WindowChange(
             "narrower-friction",
@@ -70,7 +70,7 @@ final class WindowChanges {
     if (now == 0) {
       return;
     }
-    double part = greatest(k -> opens(nut, window.strength(), Scatter.of(k * now), window.rules()));
+    double part = farthest(0, 1, k -> opens(nut, window.strength(), Scatter.of(k * now), window.rules()));
     changes.add(
         new WindowChange(
             "better-tool",
@@ -82,7 +82,7 @@ final class WindowChanges {
 
   private void strength(List<WindowChange> changes) {
     double yield = window.strength().yieldStress(nut.thread()).megapascal();
-    double factor = least(1, 20, k -> opens(nut, stronger(yield * k), window.scatter(), window.rules()));
+    double factor = farthest(20, 1, k -> opens(nut, stronger(yield * k), window.scatter(), window.rules()));
     String words = "a stud with a yield stress of at least ";
     changes.add(
         Double.isNaN(factor)
@@ -135,31 +135,13 @@ final class WindowChanges {
     return Double.isNaN(factor) ? "any number of" : Numbers.significant(factor, 3);
   }
 
-  /** Greatest part from 0 to 1 that passes, by halving; NaN if even 0 does not. The pass must hold below and fail above. */
-  private static double greatest(DoublePredicate opens) {
-    if (!opens.test(0)) {
+  /** The value farthest from one end that passes, by halving; NaN if even that end does not. Values near it must pass. */
+  private static double farthest(double passing, double failing, DoublePredicate opens) {
+    if (!opens.test(passing)) {
       return Double.NaN;
     }
-    double good = 0;
-    double bad = 1;
-    for (int i = 0; i < 50; i++) {
-      double middle = 0.5 * (good + bad);
-      if (opens.test(middle)) {
-        good = middle;
-      } else {
-        bad = middle;
-      }
-    }
-    return good;
-  }
-
-  /** Least factor that passes, by halving; NaN if even the greatest does not. */
-  private static double least(double from, double to, DoublePredicate opens) {
-    if (!opens.test(to)) {
-      return Double.NaN;
-    }
-    double bad = from;
-    double good = to;
+    double good = passing;
+    double bad = failing;
     for (int i = 0; i < 60; i++) {
       double middle = 0.5 * (good + bad);
       if (opens.test(middle)) {

@@ -56,6 +56,18 @@ public final class Cases {
   }
 
   /**
+   * Begins the comparison of a row, with its address, source and disclosure.
+   *
+   * @param cases a case table
+   * @param row row index
+   * @param evidence kind of evidence
+   * @return a builder that wants the values
+   */
+  public static Comparison.Builder comparison(Table cases, int row, Evidence evidence) {
+    return Comparison.of(cases.address(row), source(cases, row), evidence).disclosed(cases.text(row, "disclosed"));
+  }
+
+  /**
    * Half a unit of the last digit of a number as it was printed.
    *
    * @param printed the number as printed

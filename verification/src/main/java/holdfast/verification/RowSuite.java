@@ -28,6 +28,19 @@ public record RowSuite(String id, String title, List<String> calculations, Suppl
     void row(Table table, int row, List<Comparison> result);
   }
 
+  /**
+   * A suite whose id is that of its case table.
+   *
+   * @param id of suite and table
+   * @param title what is compared with what
+   * @param check makes the comparisons of one row
+   * @param calculations the public calculations that it checks
+   * @return the suite
+   */
+  public static RowSuite of(String id, String title, Check check, String... calculations) {
+    return new RowSuite(id, title, List.of(calculations), () -> Cases.table(id), check);
+  }
+
   @Override
   public List<Comparison> run() {
     Table rows = table.get();

@@ -66,8 +66,7 @@ final class UnitFactorSuite implements Suite {
       // Half a unit of the seventh significant digit, or the accuracy of a double.
       double tolerance = rounded ? 0.5 * Math.pow(10, Math.floor(Math.log10(factor)) - 6) : 4e-16 * factor;
       result.add(
-          Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.PRINT)
-              .disclosed(cases.text(row, "disclosed"))
+          Cases.comparison(cases, row, Evidence.PRINT)
               .numbers(factor, from / to, tolerance, "", rounded ? "half a unit of the 7th digit" : "exact by definition"));
     }
     return result;

@@ -110,31 +110,6 @@ final class BallModel extends Model {
   }
 
   @Override
-  double tiltAlong() {
-    return w.tiltAlong();
-  }
-
-  @Override
-  double tiltAcross() {
-    return w.tiltAcross();
-  }
-
-  @Override
-  double momentAlong() {
-    return w.momentAlong();
-  }
-
-  @Override
-  double momentAcross() {
-    return w.momentAcross();
-  }
-
-  @Override
-  double tiltStiffness() {
-    return w.tiltStiffness();
-  }
-
-  @Override
   LoadDistribution distribution() {
     List<LoadDistribution.Element> elements = new ArrayList<>();
     for (int j = 0; j < balls.count(); j++) {

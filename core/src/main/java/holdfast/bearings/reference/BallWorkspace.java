@@ -141,47 +141,12 @@ public final class BallWorkspace extends EquilibriumWorkspace {
     return base[2] + step[2];
   }
 
-  /**
-   * Tilt in the plane of the load.
-   *
-   * @return angle in rad
-   */
-  public double tiltAlong() {
-    return Math.atan((base[3] + step[3]) / circle);
+  @Override
+  double lever() {
+    return circle;
   }
 
-  /**
-   * Tilt across the plane of the load.
-   *
-   * @return angle in rad
-   */
-  public double tiltAcross() {
-    return Math.atan((base[4] + step[4]) / circle);
-  }
-
-  /**
-   * Moment of the contact loads in the plane of the load.
-   *
-   * @return moment in N·mm, positive if it acts in the direction of a positive tilt
-   */
-  public double momentAlong() {
-    return circle * force[3];
-  }
-
-  /**
-   * Moment of the contact loads across the plane of the load.
-   *
-   * @return moment in N·mm
-   */
-  public double momentAcross() {
-    return circle * force[4];
-  }
-
-  /**
-   * Tilt stiffness at the solution.
-   *
-   * @return derivative of the moment by the tilt in the plane of the load in N·mm/rad, at constant forces
-   */
+  @Override
   public double tiltStiffness() {
     return circle * circle * SmallMatrix.condensed(tangent, unknowns, 3, 0, 1, 2);
   }

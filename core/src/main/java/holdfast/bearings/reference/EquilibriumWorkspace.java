@@ -57,6 +57,9 @@ public abstract sealed class EquilibriumWorkspace permits LaminaWorkspace, BallW
   /** Takes the constants of the elements at {@link #base}, so that small steps from there are resolved. */
   abstract void rebase();
 
+  /** Length in mm by which a tilt counts as a displacement: the last two unknowns are tilts, along and across the load. */
+  abstract double lever();
+
   /** Places the elements. Angles are measured from the load direction. */
   final void arrange(int z, double first) {
     elements = z;
@@ -195,4 +198,47 @@ public abstract sealed class EquilibriumWorkspace permits LaminaWorkspace, BallW
   public final double radialStiffness() {
     return SmallMatrix.condensed(tangent, unknowns, 0, unknowns == MOST ? new int[] {1, 2} : new int[] {1});
   }
+
+  /**
+   * Tilt in the plane of the load.
+   *
+   * @return angle in rad
+   */
+  public final double tiltAlong() {
+    return Math.atan((base[unknowns - 2] + step[unknowns - 2]) / lever());
+  }
+
+  /**
+   * Tilt across the plane of the load.
+   *
+   * @return angle in rad
+   */
+  public final double tiltAcross() {
+    return Math.atan((base[unknowns - 1] + step[unknowns - 1]) / lever());
+  }
+
+  /**
+   * Moment of the contact loads in the plane of the load.
+   *
+   * @return moment in N·mm, positive if it acts in the direction of a positive tilt
+   */
+  public final double momentAlong() {
+    return lever() * force[unknowns - 2];
+  }
+
+  /**
+   * Moment of the contact loads across the plane of the load.
+   *
+   * @return moment in N·mm
+   */
+  public final double momentAcross() {
+    return lever() * force[unknowns - 1];
+  }
+
+  /**
+   * Tilt stiffness at the solution.
+   *
+   * @return derivative of the moment by the tilt in the plane of the load in N·mm/rad, at constant forces
+   */
+  public abstract double tiltStiffness();
 }

@@ -233,47 +233,12 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
     return sum;
   }
 
-  /**
-   * Tilt in the plane of the load.
-   *
-   * @return angle in rad
-   */
-  public double tiltAlong() {
-    return Math.atan((base[2] + step[2]) / reach);
+  @Override
+  double lever() {
+    return reach;
   }
 
-  /**
-   * Tilt across the plane of the load.
-   *
-   * @return angle in rad
-   */
-  public double tiltAcross() {
-    return Math.atan((base[3] + step[3]) / reach);
-  }
-
-  /**
-   * Moment of the contact loads in the plane of the load.
-   *
-   * @return moment in N·mm, positive if it acts in the direction of a positive tilt
-   */
-  public double momentAlong() {
-    return reach * force[2];
-  }
-
-  /**
-   * Moment of the contact loads across the plane of the load.
-   *
-   * @return moment in N·mm
-   */
-  public double momentAcross() {
-    return reach * force[3];
-  }
-
-  /**
-   * Tilt stiffness at the solution.
-   *
-   * @return derivative of the moment by the tilt in the plane of the load in N·mm/rad, at constant radial load
-   */
+  @Override
   public double tiltStiffness() {
     return reach * reach * SmallMatrix.condensed(tangent, unknowns, 2, 0, 1);
   }

@@ -49,16 +49,6 @@ abstract sealed class Model permits RollerModel, BallModel {
   /** Whether an element at an angle from the load would carry load. */
   abstract boolean touches(double angle);
 
-  abstract double tiltAlong();
-
-  abstract double tiltAcross();
-
-  abstract double momentAlong();
-
-  abstract double momentAcross();
-
-  abstract double tiltStiffness();
-
   abstract LoadDistribution distribution();
 
   /** Angle over which elements carry load, by steps of half a degree. */

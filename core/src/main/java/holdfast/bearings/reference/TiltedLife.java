@@ -82,10 +82,10 @@ public record TiltedLife(
       loaded += model.loaded(j) ? 1 : 0;
     }
     return new TiltedLife(
-        model.bearing, loading, life / aligned, life, aligned, life * model.recalledFactor(), new Angle(model.tiltAlong()),
-        new Angle(model.tiltAcross()), new Torque(model.momentAlong()), new Torque(model.momentAcross()),
+        model.bearing, loading, life / aligned, life, aligned, life * model.recalledFactor(), new Angle(w.tiltAlong()),
+        new Angle(w.tiltAcross()), new Torque(w.momentAlong()), new Torque(w.momentAcross()),
         new Length(w.displacement()), new Force(model.greatestLoad()), new Stress(model.greatestPressure()),
-        new Angle(model.loadZone()), loaded, model.touchingShare(), new Stiffness(w.radialStiffness()), model.tiltStiffness(),
+        new Angle(model.loadZone()), loaded, model.touchingShare(), new Stiffness(w.radialStiffness()), w.tiltStiffness(),
         change, w.residual(), w.iterations());
   }
 

@@ -34,7 +34,7 @@ final class TiltedLifeNotes {
         .step("L(0)", "life without tilt", lifeFormula(model), model.life(), "million revolutions", WEIBULL, rings(bearing));
     model.solve(t.loading());
     d.step("ψ", "tilt in the plane of the load", t.loading().byMoment() ? "root of Σ M_j cos φ_j = M" : "given",
-            model.tiltAlong(), "rad", GEOMETRY, t.loading().toString())
+            model.workspace().tiltAlong(), "rad", GEOMETRY, t.loading().toString())
         .step("δ", "displacement of the rings with tilt", "root of Σ Q_j cos φ_j = Fr", model.workspace().displacement(), "mm",
             GEOMETRY, "Fr = " + t.loading().radial(), "s = " + bearing.clearance())
         .step("Qmax", "load on the most loaded element", "max Q_j", model.greatestLoad(), "N", GEOMETRY)

@@ -49,8 +49,7 @@ public final class BearingSuites {
 
   private static void workedExample(Table t, int row, List<Comparison> result) {
     double expected = t.number(row, "expected");
-    result.add(Comparison.of(t.address(row), Cases.source(t, row), Evidence.WORKED_EXAMPLE)
-        .disclosed(t.text(row, "disclosed"))
+    result.add(Cases.comparison(t, row, Evidence.WORKED_EXAMPLE)
         .numbers(expected, WorkedExamples.compute(t.text(row, "calculation"), t.text(row, "inputs")),
             t.number(row, "tolerance") * expected, "", t.text(row, "reason")));
   }
@@ -74,8 +73,7 @@ public final class BearingSuites {
 
   private static void distribution(Table t, int row, List<Comparison> result) {
     boolean recalled = t.provenance(row) == Provenance.MEMORY;
-    result.add(Comparison.of(t.address(row), Cases.source(t, row), recalled ? Evidence.RECALLED : Evidence.WORKED_EXAMPLE)
-        .disclosed(t.text(row, "disclosed"))
+    result.add(Cases.comparison(t, row, recalled ? Evidence.RECALLED : Evidence.WORKED_EXAMPLE)
         .numbers(t.number(row, "expected"), distributionValue(t, row), t.number(row, "tolerance"), "", t.text(row, "reason")));
   }
 
@@ -97,8 +95,7 @@ public final class BearingSuites {
   private static void varyingLoad(Table t, int row, List<Comparison> result) {
     double p = t.number(row, "exponent");
     boolean rectified = t.text(row, "curve").equals("rectified sine");
-    result.add(Comparison.of(t.address(row), Cases.source(t, row), Evidence.PRINT)
-        .disclosed(t.text(row, "disclosed"))
+    result.add(Cases.comparison(t, row, Evidence.PRINT)
         .numbers(t.number(row, "expected"), rectified ? DutyKernel.rectifiedSine(p, 1) : DutyKernel.sinusoid(p, 1),
             t.number(row, "tolerance"), "", t.text(row, "reason")));
   }

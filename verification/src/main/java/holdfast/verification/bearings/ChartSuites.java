@@ -5,7 +5,6 @@ import holdfast.bearings.Cleanliness;
 import holdfast.bearings.LifeModificationKernel;
 import holdfast.bearings.LubricationKernel;
 import holdfast.verification.Cases;
-import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
 import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
@@ -23,16 +22,14 @@ final class ChartSuites {
               double chart = t.number(row, "chart");
               double computed = LifeModificationKernel.factor(
                   family(t.text(row, "family")), t.number(row, "kappa"), t.number(row, "argument"));
-              result.add(Comparison.of(t.address(row), Cases.source(t, row), Evidence.CHART)
-                  .disclosed(t.text(row, "disclosed"))
+              result.add(Cases.comparison(t, row, Evidence.CHART)
                   .numbers(
                       chart, computed, t.number(row, "tolerance") * computed, "", "digitised chart, relative to the formula"));
             }),
         new RowSuite("bearings/contamination-chart", "eC against readings of Figures A.1 to A.14",
             List.of("holdfast.bearings.Cleanliness#factor", "holdfast.bearings.ContaminationKernel#factor"),
             () -> Cases.table("bearings/contamination-chart"),
-            (t, row, result) -> result.add(Comparison.of(t.address(row), Cases.source(t, row), Evidence.CHART)
-                .disclosed(t.text(row, "disclosed"))
+            (t, row, result) -> result.add(Cases.comparison(t, row, Evidence.CHART)
                 .numbers(t.number(row, "chart"),
                     figure(t.text(row, "figure")).factor(t.number(row, "kappa"), t.number(row, "dpw")),
                     t.number(row, "tolerance"), "", "digitised chart"))),
@@ -41,8 +38,7 @@ final class ChartSuites {
             () -> Cases.table("bearings/reference-viscosity-chart"),
             (t, row, result) -> {
               double computed = LubricationKernel.referenceViscosity(t.number(row, "n"), t.number(row, "dpw"));
-              result.add(Comparison.of(t.address(row), Cases.source(t, row), Evidence.CHART)
-                  .disclosed(t.text(row, "disclosed"))
+              result.add(Cases.comparison(t, row, Evidence.CHART)
                   .numbers(t.number(row, "chart"), computed, t.number(row, "tolerance") * computed, "mm²/s",
                       "digitised chart, relative to the formula"));
             }));

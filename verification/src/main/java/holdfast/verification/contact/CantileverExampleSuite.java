@@ -5,25 +5,19 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Worked examples of two textbooks; the loads of an example add. */
-final class CantileverExampleSuite implements Suite {
-  @Override
-  public String id() {
-    return "contact/cantilever-examples";
-  }
+final class CantileverExampleSuite {
+  private CantileverExampleSuite() {}
 
-  @Override
-  public String title() {
-    return "Worked examples of cantilever deflection";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of(
+  static Suite suite() {
+    return RowSuite.of(
+        "contact/cantilever-examples",
+        "Worked examples of cantilever deflection",
+        CantileverExampleSuite::row,
         "holdfast.seats.StudBeamKernel#deflectionOfForce",
         "holdfast.seats.StudBeamKernel#slopeOfForce",
         "holdfast.seats.StudBeamKernel#deflectionOfMoment",
@@ -31,29 +25,22 @@ final class CantileverExampleSuite implements Suite {
         "holdfast.seats.StudBeamKernel#slopeOfLoad");
   }
 
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("contact/cantilever-examples");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      double stiffness = cases.number(row, "modulus") * cases.number(row, "inertia");
-      double place = cases.number(row, "place");
-      String quantity = cases.text(row, "quantity");
-      double sum = 0;
-      for (String load : cases.text(row, "loads").split(";", -1)) {
-        sum += response(load.strip().split(" ", -1), quantity.equals("slope"), place, stiffness);
-      }
-      // "… for 5 mm": the load asked for, from the deflection of a unit load.
-      double computed = (quantity.endsWith("for 5 mm") ? 5 / sum : sum) / cases.number(row, "printed_unit");
-      String printed = cases.text(row, "printed");
-      result.add(
-          Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.WORKED_EXAMPLE)
-              .disclosed(cases.text(row, "disclosed"))
-              .numbers(
-                  Double.parseDouble(printed), computed, Cases.halfLastDigit(printed), "",
-                  "half a unit of the last printed digit"));
+  private static void row(Table cases, int row, List<Comparison> result) {
+    double stiffness = cases.number(row, "modulus") * cases.number(row, "inertia");
+    double place = cases.number(row, "place");
+    String quantity = cases.text(row, "quantity");
+    double sum = 0;
+    for (String load : cases.text(row, "loads").split(";", -1)) {
+      sum += response(load.strip().split(" ", -1), quantity.equals("slope"), place, stiffness);
     }
-    return result;
+    // "… for 5 mm": the load asked for, from the deflection of a unit load.
+    double computed = (quantity.endsWith("for 5 mm") ? 5 / sum : sum) / cases.number(row, "printed_unit");
+    String printed = cases.text(row, "printed");
+    result.add(
+        Cases.comparison(cases, row, Evidence.WORKED_EXAMPLE)
+            .numbers(
+                Double.parseDouble(printed), computed, Cases.halfLastDigit(printed), "",
+                "half a unit of the last printed digit"));
   }
 
   private static double response(String[] load, boolean slope, double place, double stiffness) {

@@ -10,46 +10,33 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Worked examples of two textbooks. */
-final class ContactExampleSuite implements Suite {
-  @Override
-  public String id() {
-    return "contact/contact-examples";
-  }
+final class ContactExampleSuite {
+  private ContactExampleSuite() {}
 
-  @Override
-  public String title() {
-    return "Worked examples of Hertz contact";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of(
+  static Suite suite() {
+    return RowSuite.of(
+        "contact/contact-examples",
+        "Worked examples of Hertz contact",
+        ContactExampleSuite::row,
         "holdfast.contact.EllipticalContactKernel#peakPressure",
         "holdfast.contact.LineContactKernel#peakPressure",
         "holdfast.contact.ContactGeometryKernel#greater",
         "holdfast.contact.SubsurfaceKernel#largestShear");
   }
 
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("contact/contact-examples");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      String printed = cases.text(row, "printed");
-      Evidence evidence = cases.text(row, "kind").equals("chart") ? Evidence.CHART : Evidence.WORKED_EXAMPLE;
-      result.add(
-          Comparison.of(cases.address(row), Cases.source(cases, row), evidence)
-              .disclosed(cases.text(row, "disclosed"))
-              .numbers(
-                  Double.parseDouble(printed), compute(cases.text(row, "example")), Cases.halfLastDigit(printed),
-                  cases.text(row, "unit").equals("1") ? "" : cases.text(row, "unit"), "half a unit of the last printed digit"));
-    }
-    return result;
+  private static void row(Table cases, int row, List<Comparison> result) {
+    String printed = cases.text(row, "printed");
+    Evidence evidence = cases.text(row, "kind").equals("chart") ? Evidence.CHART : Evidence.WORKED_EXAMPLE;
+    result.add(
+        Cases.comparison(cases, row, evidence)
+            .numbers(
+                Double.parseDouble(printed), compute(cases.text(row, "example")), Cases.halfLastDigit(printed),
+                cases.text(row, "unit").equals("1") ? "" : cases.text(row, "unit"), "half a unit of the last printed digit"));
   }
 
   private static double compute(String example) {

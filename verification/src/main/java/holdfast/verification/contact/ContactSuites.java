@@ -14,21 +14,21 @@ public final class ContactSuites {
    */
   public static List<Suite> all() {
     return List.of(
-        new ContactGeometrySuite(),
-        new EllipticIntegralSuite(),
-        new ContactEllipseSuite(),
-        new HertzLibrarySuite(),
-        new HertzCoefficientSuite(),
-        new ContactExampleSuite(),
-        new AxisStressSuite(),
-        new AxisMaximaSuite(),
-        new OrthogonalShearSuite(),
-        new LineApproachSuite(),
-        new TrackFactorSuite(),
-        new CantileverExampleSuite(),
-        new StudExampleSuite(),
-        new StudSectionSuite(),
-        new StudFatigueSuite(),
-        new StudSeatSuite());
+        ContactGeometrySuite.suite(),
+        EllipticIntegralSuite.suite(),
+        ContactEllipseSuite.suite(),
+        HertzLibrarySuite.suite(),
+        HertzCoefficientSuite.suite(),
+        ContactExampleSuite.suite(),
+        AxisStressSuite.suite(),
+        AxisMaximaSuite.suite(),
+        OrthogonalShearSuite.suite(),
+        LineApproachSuite.suite(),
+        TrackFactorSuite.suite(),
+        CantileverExampleSuite.suite(),
+        StudExampleSuite.suite(),
+        StudSectionSuite.suite(),
+        StudFatigueSuite.suite(),
+        StudSeatSuite.suite());
   }
 }

@@ -1,30 +1,23 @@
 package holdfast.verification.contact;
 
-import holdfast.contact.EllipticIntegralKernel;
 import holdfast.contact.EllipticalContactKernel;
 import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Values at the curvatures of the printed tables, computed apart from this project. */
-final class HertzLibrarySuite implements Suite {
-  @Override
-  public String id() {
-    return "contact/hertz-library-values";
-  }
+final class HertzLibrarySuite {
+  private HertzLibrarySuite() {}
 
-  @Override
-  public String title() {
-    return "Contact ellipse against values of a general-purpose library";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of(
+  static Suite suite() {
+    return RowSuite.of(
+        "contact/hertz-library-values",
+        "Contact ellipse against values of a general-purpose library",
+        HertzLibrarySuite::row,
         "holdfast.contact.EllipticalContactKernel#axisRatio",
         "holdfast.contact.EllipticalContactKernel#coefficientMajor",
         "holdfast.contact.EllipticalContactKernel#coefficientMinor",
@@ -33,28 +26,13 @@ final class HertzLibrarySuite implements Suite {
         "holdfast.contact.EllipticIntegralKernel#second");
   }
 
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("contact/hertz-library-values");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      double k = EllipticalContactKernel.axisRatio(cases.number(row, "curvature_ratio"), 1);
-      double computed =
-          switch (cases.text(row, "quantity")) {
-            case "m" -> EllipticalContactKernel.coefficientMajor(k);
-            case "n" -> EllipticalContactKernel.coefficientMinor(k);
-            case "lambda" -> EllipticalContactKernel.coefficientApproach(k);
-            case "K" -> EllipticIntegralKernel.first(k);
-            case "E" -> EllipticIntegralKernel.second(k);
-            default -> k;
-          };
-      String printed = cases.text(row, "printed");
-      result.add(
-          Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.REFERENCE)
-              .disclosed(cases.text(row, "disclosed"))
-              .numbers(
-                  Double.parseDouble(printed), computed, Cases.halfLastDigit(printed), "", "half a unit of the last digit"));
-    }
-    return result;
+  private static void row(Table cases, int row, List<Comparison> result) {
+    double k = EllipticalContactKernel.axisRatio(cases.number(row, "curvature_ratio"), 1);
+    double computed = Ellipse.quantity(cases.text(row, "quantity"), k);
+    String printed = cases.text(row, "printed");
+    result.add(
+        Cases.comparison(cases, row, Evidence.REFERENCE)
+            .numbers(
+                Double.parseDouble(printed), computed, Cases.halfLastDigit(printed), "", "half a unit of the last digit"));
   }
 }

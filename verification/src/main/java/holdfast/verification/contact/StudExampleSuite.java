@@ -11,52 +11,39 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Worked examples and printed shop constants. */
-final class StudExampleSuite implements Suite {
-  @Override
-  public String id() {
-    return "contact/stud-examples";
-  }
+final class StudExampleSuite {
+  private StudExampleSuite() {}
 
-  @Override
-  public String title() {
-    return "Bending, notches and shop constants";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of(
+  static Suite suite() {
+    return RowSuite.of(
+        "contact/stud-examples",
+        "Bending, notches and shop constants",
+        StudExampleSuite::row,
         "holdfast.seats.StudBendingKernel#moment",
         "holdfast.seats.StudBendingKernel#bendingStress",
         "holdfast.seats.StudNotchKernel#concentration",
         "holdfast.contact.LineContactKernel#peakPressure");
   }
 
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("contact/stud-examples");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      String printed = cases.text(row, "printed");
-      Evidence evidence =
-          switch (cases.text(row, "kind")) {
-            case "example" -> Evidence.WORKED_EXAMPLE;
-            case "reconstruction" -> Evidence.RECONSTRUCTION;
-            case "practice" -> Evidence.PRACTICE;
-            default -> Evidence.RECALLED;
-          };
-      result.add(
-          Comparison.of(cases.address(row), Cases.source(cases, row), evidence)
-              .disclosed(cases.text(row, "disclosed"))
-              .numbers(
-                  Double.parseDouble(printed), compute(cases.text(row, "example")), Cases.halfLastDigit(printed), "",
-                  "half a unit of the last printed digit"));
-    }
-    return result;
+  private static void row(Table cases, int row, List<Comparison> result) {
+    String printed = cases.text(row, "printed");
+    Evidence evidence =
+        switch (cases.text(row, "kind")) {
+          case "example" -> Evidence.WORKED_EXAMPLE;
+          case "reconstruction" -> Evidence.RECONSTRUCTION;
+          case "practice" -> Evidence.PRACTICE;
+          default -> Evidence.RECALLED;
+        };
+    result.add(
+        Cases.comparison(cases, row, evidence)
+            .numbers(
+                Double.parseDouble(printed), compute(cases.text(row, "example")), Cases.halfLastDigit(printed), "",
+                "half a unit of the last printed digit"));
   }
 
   private static double compute(String example) {

@@ -8,59 +8,45 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Printed factors against the law of strength, and against the table of another catalogue. */
-final class TrackFactorSuite implements Suite {
-  @Override
-  public String id() {
-    return "contact/track-factors";
-  }
+final class TrackFactorSuite {
+  private TrackFactorSuite() {}
 
-  @Override
-  public String title() {
-    return "Track capacity factors of three catalogues";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of(
+  static Suite suite() {
+    return RowSuite.of(
+        "contact/track-factors",
+        "Track capacity factors of three catalogues",
+        TrackFactorSuite::row,
         "holdfast.contact.TrackCapacityKernel#strengthFactor",
         "holdfast.contact.TrackCapacityKernel#interpolate",
         "holdfast.contact.TrackCapacity#factor");
   }
 
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("contact/track-factors");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      boolean crowned = cases.text(row, "ring").equals("ellipse");
-      String printed = cases.text(row, "printed");
-      double half = Cases.halfLastDigit(printed);
-      if (cases.text(row, "check").equals("law")) {
-        int exponent = crowned ? TrackCapacityKernel.ELLIPSE : TrackCapacityKernel.LINE;
-        double strength = cases.number(row, "strength");
-        double reference = cases.number(row, "reference_strength");
-        double step = cases.number(row, "strength_step") / 2;
-        double computed = TrackCapacityKernel.strengthFactor(strength, reference, exponent);
-        double tolerance = half + computed * exponent * (step / strength + step / reference);
-        result.add(
-            Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.RECONSTRUCTION)
-                .disclosed(cases.text(row, "disclosed"))
-                .numbers(
-                    Double.parseDouble(printed), computed, tolerance, "",
-                    "half a unit of the last digit of the factor and of both printed strengths"));
-      } else {
-        double computed = new TrackCapacity(kN(1), cases.number(row, "hardness"), crowned).factor();
-        result.add(
-            Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.PRINT)
-                .disclosed(cases.text(row, "disclosed"))
-                .numbers(Double.parseDouble(printed), computed, half, "", "half a unit of the last printed digit"));
-      }
+  private static void row(Table cases, int row, List<Comparison> result) {
+    boolean crowned = cases.text(row, "ring").equals("ellipse");
+    String printed = cases.text(row, "printed");
+    double half = Cases.halfLastDigit(printed);
+    if (cases.text(row, "check").equals("law")) {
+      int exponent = crowned ? TrackCapacityKernel.ELLIPSE : TrackCapacityKernel.LINE;
+      double strength = cases.number(row, "strength");
+      double reference = cases.number(row, "reference_strength");
+      double step = cases.number(row, "strength_step") / 2;
+      double computed = TrackCapacityKernel.strengthFactor(strength, reference, exponent);
+      double tolerance = half + computed * exponent * (step / strength + step / reference);
+      result.add(
+          Cases.comparison(cases, row, Evidence.RECONSTRUCTION)
+              .numbers(
+                  Double.parseDouble(printed), computed, tolerance, "",
+                  "half a unit of the last digit of the factor and of both printed strengths"));
+    } else {
+      double computed = new TrackCapacity(kN(1), cases.number(row, "hardness"), crowned).factor();
+      result.add(
+          Cases.comparison(cases, row, Evidence.PRINT)
+              .numbers(Double.parseDouble(printed), computed, half, "", "half a unit of the last printed digit"));
     }
-    return result;
   }
 }

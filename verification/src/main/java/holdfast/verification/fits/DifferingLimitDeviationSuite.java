@@ -62,8 +62,7 @@ final class DifferingLimitDeviationSuite implements Suite {
         toleranceClass.isDefinedFor(size) ? toleranceClass.limitDeviations(size).toString() : "not defined";
     String printed =
         Numbers.shortest(cases.number(row, "upper")) + " / " + Numbers.shortest(cases.number(row, "lower")) + " µm";
-    return Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.RECOMBINED)
-        .disclosed(cases.text(row, "disclosed"))
+    return Cases.comparison(cases, row, Evidence.RECOMBINED)
         .words(printed, computed);
   }
 }

@@ -10,14 +10,14 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
 /** Printed fits: limits of both parts, greatest and least clearance, kind. */
-final class FitExampleSuite implements Suite {
+final class FitExampleSuite {
   private static final Map<String, Function<Fit, Length>> VALUES =
       Map.of(
           "hole_upper", fit -> fit.hole().upper(),
@@ -27,54 +27,43 @@ final class FitExampleSuite implements Suite {
           "max_clearance", Fit::maximumClearance,
           "min_clearance", Fit::minimumClearance);
 
-  @Override
-  public String id() {
-    return "fits/fit-examples";
+  private FitExampleSuite() {}
+
+  static Suite suite() {
+    return RowSuite.of(
+        "fits/fit-examples",
+        "Fits: limits of both parts, clearances and kind against printed fits",
+        FitExampleSuite::row,
+        "holdfast.fits.Fit#of", "holdfast.fits.Fit", "holdfast.fits.LimitDeviationsKernel");
   }
 
-  @Override
-  public String title() {
-    return "Fits: limits of both parts, clearances and kind against printed fits";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of("holdfast.fits.Fit#of", "holdfast.fits.Fit", "holdfast.fits.LimitDeviationsKernel");
-  }
-
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("fits/fit-examples");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      SourceRef source = Cases.source(cases, row);
-      Evidence evidence = Evidence.valueOf(cases.text(row, "evidence"));
-      Length size = new Length(cases.number(row, cases.has(row, "nominal_mm") ? "nominal_mm" : "up_to_mm"));
-      Fit fit = Fit.of(part(cases, row, size, "hole", source), part(cases, row, size, "shaft", source));
-      String name = cases.text(row, "nominal_mm") + range(cases, row) + " " + fit.designation();
-      for (String column : List.of("hole_upper", "hole_lower", "shaft_upper", "shaft_lower", "max_clearance", "min_clearance")) {
-        boolean given = !column.contains("clearance") && !cases.has(row, column.substring(0, column.indexOf('_')) + "_class");
-        if (cases.has(row, column) && !given) {
-          // Rounded to a hundredth of a micrometre: the difference of two lengths in mm carries binary noise.
-          double computed = Math.rint(VALUES.get(column).apply(fit).in(KnownUnits.UM) * 100) / 100;
-          result.add(
-              Sizes.exact(
-                  name + ", " + column.replace('_', ' '),
-                  source,
-                  evidence,
-                  cases.text(row, "disclosed"),
-                  cases.number(row, column),
-                  computed));
-        }
-      }
-      if (cases.has(row, "max_clearance") && cases.has(row, "min_clearance")) {
+  private static void row(Table cases, int row, List<Comparison> result) {
+    SourceRef source = Cases.source(cases, row);
+    Evidence evidence = Evidence.valueOf(cases.text(row, "evidence"));
+    Length size = new Length(cases.number(row, cases.has(row, "nominal_mm") ? "nominal_mm" : "up_to_mm"));
+    Fit fit = Fit.of(part(cases, row, size, "hole", source), part(cases, row, size, "shaft", source));
+    String name = cases.text(row, "nominal_mm") + range(cases, row) + " " + fit.designation();
+    for (String column : List.of("hole_upper", "hole_lower", "shaft_upper", "shaft_lower", "max_clearance", "min_clearance")) {
+      boolean given = !column.contains("clearance") && !cases.has(row, column.substring(0, column.indexOf('_')) + "_class");
+      if (cases.has(row, column) && !given) {
+        // Rounded to a hundredth of a micrometre: the difference of two lengths in mm carries binary noise.
+        double computed = Math.rint(VALUES.get(column).apply(fit).in(KnownUnits.UM) * 100) / 100;
         result.add(
-            Comparison.of(name + ", kind", source, evidence)
-                .disclosed(cases.text(row, "disclosed"))
-                .words(cases.text(row, "kind") + " fit", fit.kind().toString()));
+            Sizes.exact(
+                name + ", " + column.replace('_', ' '),
+                source,
+                evidence,
+                cases.text(row, "disclosed"),
+                cases.number(row, column),
+                computed));
       }
     }
-    return result;
+    if (cases.has(row, "max_clearance") && cases.has(row, "min_clearance")) {
+      result.add(
+          Comparison.of(name + ", kind", source, evidence)
+              .disclosed(cases.text(row, "disclosed"))
+              .words(cases.text(row, "kind") + " fit", fit.kind().toString()));
+    }
   }
 
   private static String range(Table cases, int row) {

@@ -14,19 +14,19 @@ public final class FitSuites {
    */
   public static List<Suite> all() {
     return List.of(
-        new StandardToleranceSuite(),
-        new LimitDeviationSuite(),
+        StandardToleranceSuite.suite(),
+        LimitDeviationSuite.suite(),
         new DifferingLimitDeviationSuite(),
         new RoundedJsSuite(),
-        new FitExampleSuite(),
-        new PreferredFitKindSuite(),
+        FitExampleSuite.suite(),
+        PreferredFitKindSuite.suite(),
         new ToleranceFormulaSuite(),
         new DeviationFormulaSuite(),
         new HoleRuleSuite(),
         new DeltaSuite(),
         new SymmetrySuite(),
-        new EquivalentSuite(),
-        new StatisticalFitSuite(),
-        new ThermalFitSuite());
+        EquivalentSuite.suite(),
+        StatisticalFitSuite.suite(),
+        ThermalFitSuite.suite());
   }
 }

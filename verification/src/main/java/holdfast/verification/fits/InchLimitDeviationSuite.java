@@ -8,39 +8,28 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Every row of the inch fits through the public API: guards against slips, because our tables come from these rows. */
-final class InchLimitDeviationSuite implements Suite {
-  @Override
-  public String id() {
-    return "fits/inch-limit-deviations";
+final class InchLimitDeviationSuite {
+  private InchLimitDeviationSuite() {}
+
+  static Suite suite() {
+    return RowSuite.of(
+        "fits/inch-limit-deviations",
+        "Limit deviations of every inch fit",
+        InchLimitDeviationSuite::row,
+        InchCases.FIT, InchCases.CLASS, InchCases.KERNEL);
   }
 
-  @Override
-  public String title() {
-    return "Limit deviations of every inch fit";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of(InchCases.FIT, InchCases.CLASS, InchCases.KERNEL);
-  }
-
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table(id());
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      Fit fit = InchCases.fit(cases, row);
-      add(result, cases, row, "hole_lower", fit.hole().lower());
-      add(result, cases, row, "hole_upper", fit.hole().upper());
-      add(result, cases, row, "shaft_lower", fit.shaft().lower());
-      add(result, cases, row, "shaft_upper", fit.shaft().upper());
-    }
-    return result;
+  private static void row(Table cases, int row, List<Comparison> result) {
+    Fit fit = InchCases.fit(cases, row);
+    add(result, cases, row, "hole_lower", fit.hole().lower());
+    add(result, cases, row, "hole_upper", fit.hole().upper());
+    add(result, cases, row, "shaft_lower", fit.shaft().lower());
+    add(result, cases, row, "shaft_upper", fit.shaft().upper());
   }
 
   private static void add(List<Comparison> result, Table cases, int row, String column, Length computed) {

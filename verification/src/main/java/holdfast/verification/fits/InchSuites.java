@@ -14,10 +14,10 @@ public final class InchSuites {
    */
   public static List<Suite> all() {
     return List.of(
-        new InchSecondPrintSuite(),
+        InchSecondPrintSuite.suite(),
         new InchStandardToleranceSuite(),
         new InchClearanceSuite(),
-        new InchLimitDeviationSuite(),
+        InchLimitDeviationSuite.suite(),
         new InchGradeSuite(),
         new InchLetterSuite(),
         new InchForceFitSuite());

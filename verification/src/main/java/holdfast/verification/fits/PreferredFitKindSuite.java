@@ -11,48 +11,37 @@ import holdfast.tables.TableSet;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Kind of each preferred fit against the kinds it has over all size ranges up to 500 mm. */
-final class PreferredFitKindSuite implements Suite {
-  @Override
-  public String id() {
-    return "fits/preferred-fit-kinds";
+final class PreferredFitKindSuite {
+  private PreferredFitKindSuite() {}
+
+  static Suite suite() {
+    return RowSuite.of(
+        "fits/preferred-fit-kinds",
+        "Kind of the preferred fits, over 1 up to 500 mm",
+        PreferredFitKindSuite::row,
+        "holdfast.fits.Fit#kind");
   }
 
-  @Override
-  public String title() {
-    return "Kind of the preferred fits, over 1 up to 500 mm";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of("holdfast.fits.Fit#kind");
-  }
-
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("fits/preferred-fit-kinds");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      SourceRef source = Cases.source(cases, row);
-      Evidence evidence = Evidence.RECOMBINED;
-      if (source.provenance() == Provenance.MEMORY) {
-        evidence = Evidence.RECALLED;
-      } else if (source.document().startsWith("ANSI")) {
-        evidence = Evidence.PRINT;
-      }
-      result.add(
-          Comparison.of(cases.text(row, "fit") + ", " + cases.text(row, "basis") + " basis", source, evidence)
-              .disclosed(cases.text(row, "disclosed"))
-              .words(cases.text(row, "kind") + " fit", kinds(cases.text(row, "fit"))));
+  private static void row(Table cases, int row, List<Comparison> result) {
+    SourceRef source = Cases.source(cases, row);
+    Evidence evidence = Evidence.RECOMBINED;
+    if (source.provenance() == Provenance.MEMORY) {
+      evidence = Evidence.RECALLED;
+    } else if (source.document().startsWith("ANSI")) {
+      evidence = Evidence.PRINT;
     }
-    return result;
+    result.add(
+        Comparison.of(cases.text(row, "fit") + ", " + cases.text(row, "basis") + " basis", source, evidence)
+            .disclosed(cases.text(row, "disclosed"))
+            .words(cases.text(row, "kind") + " fit", kinds(cases.text(row, "fit"))));
   }
 
   /** One kind, or several joined by "or" if it changes with the size. */

@@ -10,54 +10,41 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /** Closed forms of the statistical fit against numerical integration. */
-final class StatisticalFitSuite implements Suite {
-  @Override
-  public String id() {
-    return "fits/statistical-fits";
-  }
+final class StatisticalFitSuite {
+  private StatisticalFitSuite() {}
 
-  @Override
-  public String title() {
-    return "Probabilities and quantiles of the clearance against numerical integration";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of(
+  static Suite suite() {
+    return RowSuite.of(
+        "fits/statistical-fits",
+        "Probabilities and quantiles of the clearance against numerical integration",
+        StatisticalFitSuite::row,
         "holdfast.fits.StatisticalFit#probabilityBelow",
         "holdfast.fits.StatisticalFit#quantile",
         "holdfast.fits.ClearanceDistributionKernel");
   }
 
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("fits/statistical-fits");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      Length size = new Length(cases.number(row, "nominal"));
-      StatisticalFit fit =
-          new StatisticalFit(
-              Fit.of(size, cases.text(row, "fit")), process(cases, row, size, "hole"), process(cases, row, size, "shaft"));
-      double argument = cases.number(row, "argument");
-      double value = cases.number(row, "value");
-      Comparison.Builder comparison =
-          Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.REFERENCE)
-              .disclosed(cases.text(row, "disclosed"));
-      if (cases.text(row, "quantity").equals("quantile")) {
-        double computed = fit.quantile(argument).in(KnownUnits.UM);
-        result.add(comparison.numbers(value, computed, 1e-7, "µm", "nine digits, and noise of sizes in mm"));
-      } else {
-        double computed = fit.probabilityBelow(KnownUnits.UM.of(argument));
-        result.add(comparison.numbers(value, computed, 1e-10, "", "accuracy of the integration, and noise of sizes in mm"));
-      }
+  private static void row(Table cases, int row, List<Comparison> result) {
+    Length size = new Length(cases.number(row, "nominal"));
+    StatisticalFit fit =
+        new StatisticalFit(
+            Fit.of(size, cases.text(row, "fit")), process(cases, row, size, "hole"), process(cases, row, size, "shaft"));
+    double argument = cases.number(row, "argument");
+    double value = cases.number(row, "value");
+    Comparison.Builder comparison =
+        Cases.comparison(cases, row, Evidence.REFERENCE);
+    if (cases.text(row, "quantity").equals("quantile")) {
+      double computed = fit.quantile(argument).in(KnownUnits.UM);
+      result.add(comparison.numbers(value, computed, 1e-7, "µm", "nine digits, and noise of sizes in mm"));
+    } else {
+      double computed = fit.probabilityBelow(KnownUnits.UM.of(argument));
+      result.add(comparison.numbers(value, computed, 1e-10, "", "accuracy of the integration, and noise of sizes in mm"));
     }
-    return result;
   }
 
   private static SizeDistribution process(Table cases, int row, Length size, String part) {

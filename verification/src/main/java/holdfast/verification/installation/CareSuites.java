@@ -1,7 +1,6 @@
 package holdfast.verification.installation;
 
 import static holdfast.verification.installation.RollerSuites.HALF_DIGIT;
-import static holdfast.verification.installation.RollerSuites.comparison;
 import static holdfast.verification.installation.RollerSuites.suite;
 
 import holdfast.failures.MisalignmentLimit;
@@ -41,7 +40,7 @@ final class CareSuites {
     String factor = cases.text(row, "factor");
     Evidence evidence = cases.provenance(row) == Provenance.MEMORY ? Evidence.RECALLED : Evidence.RECOMBINED;
     result.add(
-        comparison(cases, row, evidence)
+        Cases.comparison(cases, row, evidence)
             .numbers(cases.number(row, "value"), TradeFactor.of(factor, cases.text(row, "condition")).value(), 0, "",
                 "a tabulated value"));
     if (cases.has(row, "probe")) {
@@ -81,7 +80,7 @@ final class CareSuites {
     FleetPlan place = FleetPlan.ofLike(h -> Math.exp(-Math.pow(h / 1000, shape)), 1, 1000);
     double expected = cases.number(row, "expected");
     result.add(
-        comparison(cases, row, Evidence.REFERENCE)
+        Cases.comparison(cases, row, Evidence.REFERENCE)
             .numbers(expected, place.expectedReplacements(cases.number(row, "periods")).total(), 1e-4 * expected, "",
                 "the grid is refined until the result moves by less than 1 in 10 000"));
   }

@@ -68,12 +68,7 @@ public final class InstallationSuites {
   }
 
   private static Suite suite(String table, String title, String calculation, RowSuite.Check check) {
-    String id = "installation/" + table;
-    return new RowSuite(id, title, List.of(calculation), () -> Cases.table(id), check);
-  }
-
-  private static Comparison.Builder comparison(Table cases, int row, Evidence evidence) {
-    return Comparison.of(cases.address(row), Cases.source(cases, row), evidence).disclosed(cases.text(row, "disclosed"));
+    return RowSuite.of("installation/" + table, title, check, calculation);
   }
 
   private static void dimension(Table cases, int row, List<Comparison> result) {
@@ -94,7 +89,7 @@ public final class InstallationSuites {
     double printed = cases.number(row, "printed");
     double lastDigit = Cases.halfLastDigit(cases.text(row, "printed"));
     result.add(
-        comparison(cases, row, Evidence.RECOMBINED)
+        Cases.comparison(cases, row, Evidence.RECOMBINED)
             .numbers(
                 printed,
                 inches ? computed.in(KnownUnits.INCH) : computed.mm(),
@@ -111,7 +106,7 @@ public final class InstallationSuites {
     Length limit = hole ? deviations.upper() : deviations.lower();
     // The cells of the tolerance classes were compared with such prints before.
     result.add(
-        comparison(cases, row, Evidence.RECOMBINED)
+        Cases.comparison(cases, row, Evidence.RECOMBINED)
             .numbers(cases.number(row, "limit"), limit.in(KnownUnits.UM), 1e-9, "µm", "whole micrometres are printed"));
   }
 
@@ -129,7 +124,7 @@ public final class InstallationSuites {
           default -> throw new IllegalStateException("no such quantity: " + quantity);
         };
     result.add(
-        comparison(cases, row, Evidence.valueOf(cases.text(row, "evidence")))
+        Cases.comparison(cases, row, Evidence.valueOf(cases.text(row, "evidence")))
             .numbers(
                 cases.number(row, "value"),
                 computed,
@@ -140,7 +135,7 @@ public final class InstallationSuites {
 
   private static void spares(Table cases, int row, List<Comparison> result) {
     result.add(
-        comparison(cases, row, Evidence.REFERENCE)
+        Cases.comparison(cases, row, Evidence.REFERENCE)
             .numbers(
                 cases.number(row, "stock"),
                 SparesKernel.stock(cases.number(row, "mean"), cases.number(row, "level")),
@@ -151,7 +146,7 @@ public final class InstallationSuites {
 
   private static void eccentric(Table cases, int row, List<Comparison> result) {
     result.add(
-        comparison(cases, row, Evidence.REFERENCE)
+        Cases.comparison(cases, row, Evidence.REFERENCE)
             .numbers(
                 cases.number(row, "torque"),
                 EccentricKernel.adjustingTorque(cases.number(row, "rating"), cases.number(row, "eccentricity")),

@@ -48,12 +48,7 @@ final class RollerSuites {
   }
 
   static Suite suite(String table, String title, RowSuite.Check check, String... calculations) {
-    String id = "installation/" + table;
-    return new RowSuite(id, title, List.of(calculations), () -> Cases.table(id), check);
-  }
-
-  static Comparison.Builder comparison(Table cases, int row, Evidence evidence) {
-    return Comparison.of(cases.address(row), Cases.source(cases, row), evidence).disclosed(cases.text(row, "disclosed"));
+    return RowSuite.of("installation/" + table, title, check, calculations);
   }
 
   private static RollerSize metric(Table cases, int row) {
@@ -76,7 +71,7 @@ final class RollerSuites {
     // Arithmetic on cited numbers checks slips, not the numbers; a rule of practice checks plausibility.
     Evidence evidence = quantity.equals("squareness") ? Evidence.PRACTICE : Evidence.RECOMBINED;
     result.add(
-        comparison(cases, row, evidence)
+        Cases.comparison(cases, row, evidence)
             .numbers(cases.number(row, "value"), computed, Cases.halfLastDigit(cases.text(row, "value")),
                 quantity.equals("tilt") ? "mrad" : "mm", HALF_DIGIT));
   }
@@ -133,7 +128,7 @@ final class RollerSuites {
         };
     Unit<Length> unit = cases.text(row, "unit").equals("in") ? KnownUnits.INCH : KnownUnits.MM;
     result.add(
-        comparison(cases, row, Evidence.RECOMBINED)
+        Cases.comparison(cases, row, Evidence.RECOMBINED)
             .numbers(cases.number(row, "value"), computed.in(unit), Cases.halfLastDigit(cases.text(row, "value")),
                 unit.symbol(), HALF_DIGIT));
   }
@@ -153,7 +148,7 @@ final class RollerSuites {
     // Only the ratios of oil come from catalogues on which the calculation does not rest.
     Evidence evidence = ratio.startsWith("oil") ? Evidence.PRINT : Evidence.RECOMBINED;
     result.add(
-        comparison(cases, row, evidence)
+        Cases.comparison(cases, row, evidence)
             .numbers(cases.number(row, "value"), computed, Cases.halfLastDigit(cases.text(row, "value")), "", HALF_DIGIT));
   }
 }

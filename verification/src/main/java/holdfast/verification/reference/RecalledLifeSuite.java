@@ -60,8 +60,7 @@ final class RecalledLifeSuite implements Suite {
       TiltedLife life = bearing.life(rating.times(cases.number(row, "load_over_rating")), new Angle(0));
       String printed = cases.text(row, "life");
       result.add(
-          Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.RECALLED)
-              .disclosed(cases.text(row, "disclosed"))
+          Cases.comparison(cases, row, Evidence.RECALLED)
               .numbers(
                   cases.number(row, "life"), cases.text(row, "divided").equals("yes") ? life.recalledLife() : life.life(),
                   Cases.halfLastDigit(printed), "10^6 revolutions", "half a unit of the last digit"));

@@ -34,7 +34,7 @@ public final class ReferenceLifeSuites {
    */
   public static List<Suite> all() {
     return List.of(
-        new LoadSharing(), new FiniteSums(), new DistributionIntegralSuite(), new RecalledLifeSuite(), new TiltedBearingSuite(),
+        new LoadSharing(), new FiniteSums(), new DistributionIntegralSuite(), new RecalledLifeSuite(), TiltedBearingSuite.suite(),
         new LaminaConvergenceSuite());
   }
 
@@ -77,8 +77,7 @@ public final class ReferenceLifeSuites {
         double computed = factor(cases.text(row, "bearing").equals("ball"), (int) cases.number(row, "elements"));
         Evidence evidence = cases.provenance(row) == Provenance.PUBLISHED ? Evidence.PRINT : Evidence.RECALLED;
         result.add(
-            Comparison.of(cases.address(row), Cases.source(cases, row), evidence)
-                .disclosed(cases.text(row, "disclosed"))
+            Cases.comparison(cases, row, evidence)
                 .numbers(
                     cases.number(row, "factor"), computed, cases.number(row, "tolerance"), "", cases.text(row, "reason")));
       }

@@ -16,54 +16,42 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Tilted bearings against a computation with a general-purpose scientific library that integrates without laminae. */
-final class TiltedBearingSuite implements Suite {
+final class TiltedBearingSuite {
   /** What an angle that follows from a moment may differ by: root search with numerical derivatives. */
   private static final double ANGLE = 1e-8;
 
-  @Override
-  public String id() {
-    return "bearings/reference-tilted-bearings";
-  }
+  private TiltedBearingSuite() {}
 
-  @Override
-  public String title() {
-    return "Tilted bearings: life, life ratio, displacement, greatest load and tilt against a computation without laminae";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of(
+  static Suite suite() {
+    return RowSuite.of(
+        "bearings/reference-tilted-bearings",
+        "Tilted bearings: life, life ratio, displacement, greatest load and tilt against a computation without laminae",
+        TiltedBearingSuite::row,
         "holdfast.bearings.reference.TiltedBearing#life", "holdfast.bearings.reference.LoadDistributionKernel",
         "holdfast.bearings.reference.LaminaLifeKernel", "holdfast.bearings.reference.BallDistributionKernel",
         "holdfast.bearings.reference.BallLifeKernel", "holdfast.bearings.reference.BallKernel#stiffness",
         "holdfast.bearings.reference.ProfileKernel");
   }
 
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("bearings/reference-tilted-bearings");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      boolean ball = cases.text(row, "kind").equals("ball");
-      TiltedLife life = bearing(cases, row, ball).life(loading(cases, row));
-      // Laminae against a continuous length at the end of a contact, where the load sets in with a vertical tangent.
-      double share = ball ? 1e-6 : 2e-4;
-      String reason = ball ? "root search to 1e-7" : "1000 laminae against a continuous length";
-      add(result, cases, row, "life_ratio", life.lifeRatio(), share, "", reason);
-      add(result, cases, row, "life", life.life(), share, "10^6 revolutions", reason);
-      add(result, cases, row, "displacement", life.displacement().mm(), ball ? 1e-6 : 1e-5, "mm", reason);
-      add(result, cases, row, "greatest_load", life.greatestLoad().newton(), ball ? 1e-6 : 1e-5, "N", reason);
-      if (cases.has(row, "moment")) {
-        angle(result, cases, row, "tilt_along", life.tiltAlong());
-        angle(result, cases, row, "tilt_across", life.tiltAcross());
-      }
+  private static void row(Table cases, int row, List<Comparison> result) {
+    boolean ball = cases.text(row, "kind").equals("ball");
+    TiltedLife life = bearing(cases, row, ball).life(loading(cases, row));
+    // Laminae against a continuous length at the end of a contact, where the load sets in with a vertical tangent.
+    double share = ball ? 1e-6 : 2e-4;
+    String reason = ball ? "root search to 1e-7" : "1000 laminae against a continuous length";
+    add(result, cases, row, "life_ratio", life.lifeRatio(), share, "", reason);
+    add(result, cases, row, "life", life.life(), share, "10^6 revolutions", reason);
+    add(result, cases, row, "displacement", life.displacement().mm(), ball ? 1e-6 : 1e-5, "mm", reason);
+    add(result, cases, row, "greatest_load", life.greatestLoad().newton(), ball ? 1e-6 : 1e-5, "N", reason);
+    if (cases.has(row, "moment")) {
+      angle(result, cases, row, "tilt_along", life.tiltAlong());
+      angle(result, cases, row, "tilt_across", life.tiltAcross());
     }
-    return result;
   }
 
   private static void add(

@@ -5,53 +5,42 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
  * The closed form against finite elements. Where both parts are of equal length it is exact; where they are not, the
  * disclosed differences show the limit of the closed form.
  */
-final class InterferenceModelSuite implements Suite {
+final class InterferenceModelSuite {
   private static final String PENALTY = "compliance of the penalty contact, p/(K·δ), up to 0.004 %";
   private static final String NODES = "nodal stresses, extrapolated within elements; both sides of the joint differ by 0.05 %";
   private static final String MEAN = "mean of nodal stresses that lie up to 0.09 % below the contact pressure";
 
-  @Override
-  public String id() {
-    return "seats/interference-models";
+  private InterferenceModelSuite() {}
+
+  static Suite suite() {
+    return RowSuite.of(
+        "seats/interference-models",
+        "Interference fits: pressure and hoop stresses against finite elements with contact",
+        InterferenceModelSuite::row,
+        "holdfast.seats.ThickRingKernel#pressureOfParts", "holdfast.seats.ThickRingKernel#hoopStress");
   }
 
-  @Override
-  public String title() {
-    return "Interference fits: pressure and hoop stresses against finite elements with contact";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of("holdfast.seats.ThickRingKernel#pressureOfParts", "holdfast.seats.ThickRingKernel#hoopStress");
-  }
-
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("seats/interference-models");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      Row c = new Row(cases, row);
-      double pressure = pressure(c);
-      double delta = c.get("radial_interference");
-      double stud = c.get("joint") / 2 + delta / 2;
-      double bore = c.get("joint") / 2 - delta / 2;
-      double hole = c.get("hole") / 2;
-      double housing = ThickRingKernel.hoopStress(bore, bore, c.get("outside") / 2, pressure, 0);
-      double inside = ThickRingKernel.hoopStress(hole, hole, stud, 0, pressure * bore / stud);
-      result.add(compare(c, "contact pressure", "pressure", "disclosed_pressure", pressure, 5e-5, PENALTY));
-      result.add(compare(c, "hoop stress of the bore", "housing_hoop", "disclosed_housing", housing, 1e-3, NODES));
-      result.add(compare(c, "hoop stress inside the stud", "stud_hoop", "disclosed_stud", inside, 1e-3, NODES));
-      result.add(compare(c, "mean pressure", "mean_pressure", "disclosed_mean", pressure, 1.5e-3, MEAN));
-    }
-    return result;
+  private static void row(Table cases, int row, List<Comparison> result) {
+    Row c = new Row(cases, row);
+    double pressure = pressure(c);
+    double delta = c.get("radial_interference");
+    double stud = c.get("joint") / 2 + delta / 2;
+    double bore = c.get("joint") / 2 - delta / 2;
+    double hole = c.get("hole") / 2;
+    double housing = ThickRingKernel.hoopStress(bore, bore, c.get("outside") / 2, pressure, 0);
+    double inside = ThickRingKernel.hoopStress(hole, hole, stud, 0, pressure * bore / stud);
+    result.add(compare(c, "contact pressure", "pressure", "disclosed_pressure", pressure, 5e-5, PENALTY));
+    result.add(compare(c, "hoop stress of the bore", "housing_hoop", "disclosed_housing", housing, 1e-3, NODES));
+    result.add(compare(c, "hoop stress inside the stud", "stud_hoop", "disclosed_stud", inside, 1e-3, NODES));
+    result.add(compare(c, "mean pressure", "mean_pressure", "disclosed_mean", pressure, 1.5e-3, MEAN));
   }
 
   /** Pressure on the bore in MPa of a case whose overlap is in the geometry. */

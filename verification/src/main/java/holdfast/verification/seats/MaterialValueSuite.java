@@ -6,51 +6,39 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Material values in the units in which they were printed, and the same materials in a second source. */
-final class MaterialValueSuite implements Suite {
+final class MaterialValueSuite {
   /** Exact: lb in kg over in³ in m³. */
   private static final double LB_PER_IN3 = 0.45359237 / (0.0254 * 0.0254 * 0.0254);
   /** Exact: slug in kg (lbf·s²/ft) over ft³ in m³. */
   private static final double SLUG_PER_FT3 = 0.45359237 * 9.80665 / 0.3048 / (0.3048 * 0.3048 * 0.3048);
 
-  @Override
-  public String id() {
-    return "seats/material-values";
+  private MaterialValueSuite() {}
+
+  static Suite suite() {
+    return RowSuite.of(
+        "seats/material-values",
+        "Materials: values back in the units of print, and second sources",
+        MaterialValueSuite::row,
+        "holdfast.seats.Material#of");
   }
 
-  @Override
-  public String title() {
-    return "Materials: values back in the units of print, and second sources";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of("holdfast.seats.Material#of");
-  }
-
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("seats/material-values");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      Material material = Material.of(cases.text(row, "name"), cases.text(row, "condition"));
-      String unit = cases.text(row, "unit");
-      boolean other = cases.text(row, "basis").equals("other source");
-      result.add(
-          Comparison.of(cases.address(row), Cases.source(cases, row), other ? Evidence.PRINT : Evidence.RECONSTRUCTION)
-              .disclosed(cases.text(row, "disclosed"))
-              .numbers(
-                  cases.number(row, "value"),
-                  computed(material, cases.text(row, "property"), unit),
-                  Cases.halfLastDigit(cases.text(row, "value")),
-                  unit,
-                  "half a unit of the last printed digit"));
-    }
-    return result;
+  private static void row(Table cases, int row, List<Comparison> result) {
+    Material material = Material.of(cases.text(row, "name"), cases.text(row, "condition"));
+    String unit = cases.text(row, "unit");
+    boolean other = cases.text(row, "basis").equals("other source");
+    result.add(
+        Cases.comparison(cases, row, other ? Evidence.PRINT : Evidence.RECONSTRUCTION)
+            .numbers(
+                cases.number(row, "value"),
+                computed(material, cases.text(row, "property"), unit),
+                Cases.halfLastDigit(cases.text(row, "value")),
+                unit,
+                "half a unit of the last printed digit"));
   }
 
   private static double computed(Material m, String property, String unit) {

@@ -6,62 +6,51 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Housings that yield: pressure and plastic zone against one-dimensional finite elements. */
-final class PlasticRingSuite implements Suite {
-  @Override
-  public String id() {
-    return "seats/plastic-rings";
+final class PlasticRingSuite {
+  private PlasticRingSuite() {}
+
+  static Suite suite() {
+    return RowSuite.of(
+        "seats/plastic-rings",
+        "Elastic-plastic interference fits: pressure and plastic zone against finite elements",
+        PlasticRingSuite::row,
+        "holdfast.seats.PlasticRingKernel", "holdfast.seats.ElasticPlasticFit");
   }
 
-  @Override
-  public String title() {
-    return "Elastic-plastic interference fits: pressure and plastic zone against finite elements";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of("holdfast.seats.PlasticRingKernel", "holdfast.seats.ElasticPlasticFit");
-  }
-
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("seats/plastic-rings");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      Row c = new Row(cases, row);
-      double ratio = c.get("joint") / c.get("outside");
-      double stud =
-          ThickRingKernel.innerCompliance(c.get("hole"), c.get("joint"), c.get("inner_modulus"), c.get("inner_poisson"));
-      double zeta =
-          PlasticRingKernel.plasticRatioOfInterference(
-              c.get("interference"),
-              ratio,
-              c.get("joint"),
-              stud,
-              c.get("outer_modulus"),
-              c.get("outer_poisson"),
-              c.get("yield_difference"));
-      double pressure = PlasticRingKernel.pressure(zeta, ratio, c.get("yield_difference"));
-      double least = c.get("front_least");
-      double greatest = c.get("front_greatest");
-      result.add(
-          compare(c, "joint pressure")
-              .numbers(
-                  c.get("pressure"), pressure, 1e-4 * c.get("pressure"), "MPa", "grid of the model: a hundredth of a percent"));
-      result.add(
-          compare(c, "radius of the plastic zone over joint radius")
-              .numbers(
-                  (least + greatest) / 2,
-                  zeta,
-                  (greatest - least) / 2,
-                  "",
-                  "the front of the model lies between two points"));
-    }
-    return result;
+  private static void row(Table cases, int row, List<Comparison> result) {
+    Row c = new Row(cases, row);
+    double ratio = c.get("joint") / c.get("outside");
+    double stud =
+        ThickRingKernel.innerCompliance(c.get("hole"), c.get("joint"), c.get("inner_modulus"), c.get("inner_poisson"));
+    double zeta =
+        PlasticRingKernel.plasticRatioOfInterference(
+            c.get("interference"),
+            ratio,
+            c.get("joint"),
+            stud,
+            c.get("outer_modulus"),
+            c.get("outer_poisson"),
+            c.get("yield_difference"));
+    double pressure = PlasticRingKernel.pressure(zeta, ratio, c.get("yield_difference"));
+    double least = c.get("front_least");
+    double greatest = c.get("front_greatest");
+    result.add(
+        compare(c, "joint pressure")
+            .numbers(
+                c.get("pressure"), pressure, 1e-4 * c.get("pressure"), "MPa", "grid of the model: a hundredth of a percent"));
+    result.add(
+        compare(c, "radius of the plastic zone over joint radius")
+            .numbers(
+                (least + greatest) / 2,
+                zeta,
+                (greatest - least) / 2,
+                "",
+                "the front of the model lies between two points"));
   }
 
   private static Comparison.Builder compare(Row c, String name) {

@@ -6,43 +6,31 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Ra of the roughness grades in microinches. */
-final class RoughnessGradeSuite implements Suite {
-  @Override
-  public String id() {
-    return "seats/roughness-grades";
+final class RoughnessGradeSuite {
+  private RoughnessGradeSuite() {}
+
+  static Suite suite() {
+    return RowSuite.of(
+        "seats/roughness-grades",
+        "Roughness grades: Ra against the printed microinches",
+        RoughnessGradeSuite::row,
+        "holdfast.seats.SurfaceRoughness#ofGrade");
   }
 
-  @Override
-  public String title() {
-    return "Roughness grades: Ra against the printed microinches";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of("holdfast.seats.SurfaceRoughness#ofGrade");
-  }
-
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("seats/roughness-grades");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      double printed = cases.number(row, "ra_microinch");
-      result.add(
-          Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.PRINT)
-              .disclosed(cases.text(row, "disclosed"))
-              .numbers(
-                  printed,
-                  SurfaceRoughness.ofGrade(cases.text(row, "grade")).ra().least().in(KnownUnits.UIN),
-                  printed * 0.02,
-                  "µin",
-                  "both series are rounded to preferred numbers, 1, 2, 4 … 63, 125 and 0.025, 0.05 … 1.6, 3.2"));
-    }
-    return result;
+  private static void row(Table cases, int row, List<Comparison> result) {
+    double printed = cases.number(row, "ra_microinch");
+    result.add(
+        Cases.comparison(cases, row, Evidence.PRINT)
+            .numbers(
+                printed,
+                SurfaceRoughness.ofGrade(cases.text(row, "grade")).ra().least().in(KnownUnits.UIN),
+                printed * 0.02,
+                "µin",
+                "both series are rounded to preferred numbers, 1, 2, 4 … 63, 125 and 0.025, 0.05 … 1.6, 3.2"));
   }
 }

@@ -14,15 +14,15 @@ public final class SeatSuites {
    */
   public static List<Suite> all() {
     return List.of(
-        new RingExampleSuite(),
-        new ShrinkFitSuite(),
-        new AssemblyTemperatureSuite(),
-        new InterferenceModelSuite(),
+        RingExampleSuite.suite(),
+        ShrinkFitSuite.suite(),
+        AssemblyTemperatureSuite.suite(),
+        InterferenceModelSuite.suite(),
         new JointProfileSuite(),
-        new HousingModelSuite(),
-        new PlasticRingSuite(),
-        new MaterialValueSuite(),
+        HousingModelSuite.suite(),
+        PlasticRingSuite.suite(),
+        MaterialValueSuite.suite(),
         new ExpansionRangeSuite(),
-        new RoughnessGradeSuite());
+        RoughnessGradeSuite.suite());
   }
 }

@@ -6,44 +6,31 @@ import holdfast.tables.Table;
 import holdfast.verification.Cases;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
+import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Shrink fits, compound cylinders and a turning shrink fit: textbook examples. */
-final class ShrinkFitSuite implements Suite {
-  @Override
-  public String id() {
-    return "seats/fit-examples";
-  }
+final class ShrinkFitSuite {
+  private ShrinkFitSuite() {}
 
-  @Override
-  public String title() {
-    return "Interference fits: pressure, stresses, interference and rotation against worked examples";
-  }
-
-  @Override
-  public List<String> calculations() {
-    return List.of(
+  static Suite suite() {
+    return RowSuite.of(
+        "seats/fit-examples",
+        "Interference fits: pressure, stresses, interference and rotation against worked examples",
+        ShrinkFitSuite::row,
         "holdfast.seats.ThickRingKernel", "holdfast.seats.RotationKernel", "holdfast.seats.InterferenceFit#pressure");
   }
 
-  @Override
-  public List<Comparison> run() {
-    Table cases = Cases.table("seats/fit-examples");
-    List<Comparison> result = new ArrayList<>();
-    for (int row = 0; row < cases.size(); row++) {
-      result.add(
-          Comparison.of(cases.address(row), Cases.source(cases, row), Evidence.WORKED_EXAMPLE)
-              .disclosed(cases.text(row, "disclosed"))
-              .numbers(
-                  cases.number(row, "published"),
-                  computed(new Row(cases, row)),
-                  Cases.halfLastDigit(cases.text(row, "published")),
-                  cases.text(row, "unit"),
-                  "half a unit of the last printed digit"));
-    }
-    return result;
+  private static void row(Table cases, int row, List<Comparison> result) {
+    result.add(
+        Cases.comparison(cases, row, Evidence.WORKED_EXAMPLE)
+            .numbers(
+                cases.number(row, "published"),
+                computed(new Row(cases, row)),
+                Cases.halfLastDigit(cases.text(row, "published")),
+                cases.text(row, "unit"),
+                "half a unit of the last printed digit"));
   }
 
   private static double computed(Row c) {

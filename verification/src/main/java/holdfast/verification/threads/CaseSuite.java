@@ -52,8 +52,7 @@ abstract class CaseSuite implements Suite {
   }
 
   Comparison.Builder builder(Table cases, int row) {
-    return Comparison.of(cases.address(row), Cases.source(cases, row), evidence(cases, row))
-        .disclosed(cases.text(row, "disclosed"));
+    return Cases.comparison(cases, row, evidence(cases, row));
   }
 
   /** The printed value against ours, within half a unit of the last printed digit. */
