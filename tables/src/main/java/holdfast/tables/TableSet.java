@@ -1,7 +1,6 @@
 package holdfast.tables;
 
 import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
@@ -59,16 +58,7 @@ public final class TableSet {
   }
 
   private static final class Bundled {
-    static final TableSet SET =
-        new TableSet(
-            path -> {
-              InputStream stream = TableSet.class.getResourceAsStream("/holdfast/tables/data/" + path);
-              if (stream == null) {
-                throw new FileNotFoundException(path);
-              }
-              return stream;
-            },
-            List.of());
+    static final TableSet SET = new TableSet(Bundle::open, List.of());
   }
 
   private TableSet(Opener opener, Collection<Document> knownDocuments) {
