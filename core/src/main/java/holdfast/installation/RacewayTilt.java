@@ -1,0 +1,109 @@
+package holdfast.installation;
+
+import holdfast.bearings.reference.Loading;
+import holdfast.bearings.reference.TiltedBearing;
+import holdfast.quantity.Angle;
+import holdfast.quantity.Check;
+import holdfast.quantity.Force;
+import holdfast.quantity.Length;
+import holdfast.quantity.Torque;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.List;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * How much of the lean of a stud reaches the rollers. A flat ring is taken to stay flat on its track, so that all of the
+ * lean comes between the raceways: an upper bound. A crowned ring rocks on its track until the load, which then acts off the
+ * middle of the ring, balances the moment of the rollers; the raceways see what is left. The track is flat across and
+ * does not lean itself.
+ *
+ * @param studTilt lean of the stud against the track
+ * @param raceways tilt of one raceway against the other
+ * @param ring lean of the ring against the track
+ * @param moment moment between the raceways that the load balances; 0 for a flat ring, where it is not asked for
+ * @param load load on the roller
+ * @param crownRadius radius of the crown; 0 for a flat ring
+ */
+public record RacewayTilt(
+    Angle studTilt, Angle raceways, Angle ring, Torque moment, Force load, Length crownRadius)
+    implements Traced, Serializable {
+  private static final SourceRef HELD = SourceRef.derived("a flat ring taken to lie flat on its track: upper bound");
+  private static final SourceRef ROCKS = SourceRef.derived("moment of the load about the middle of a leaning ring");
+
+  /**
+   * Shares the lean of a stud between ring and raceways.
+   *
+   * @param bearing the roller
+   * @param load load on it, over 0
+   * @param studTilt lean of the stud, 0 to 0.2 rad
+   * @param crownRadius radius of the crown; 0 for a flat ring
+   * @return the tilt that the rollers see
+   * @throws holdfast.quantity.InputException if a value is out of range
+   */
+  public static RacewayTilt of(TiltedBearing bearing, Force load, Angle studTilt, Length crownRadius) {
+    Check.within(studTilt.radian(), 0, 0.2, "lean of the stud", "rad", "the geometry is that of small angles");
+    Check.notNegative(crownRadius.mm(), "crown radius", "mm", "0 stands for a flat ring");
+    Angle none = new Angle(0);
+    if (crownRadius.mm() == 0 || studTilt.radian() == 0) {
+      return new RacewayTilt(studTilt, studTilt, none, new Torque(0), load, crownRadius);
+    }
+    // As many laminae as the whole lean would need, then no more refinement inside the search.
+    TiltedBearing cut = bearing.laminae(bearing.life(load, studTilt).bearing().laminae());
+    double whole = studTilt.radian();
+    double share = new BrentSolver(1e-10).solve(200, x -> x - 1 + ring(cut, load, x * whole, crownRadius) / whole, 0, 1);
+    Torque moment = moment(cut, load, share * whole);
+    return new RacewayTilt(
+        studTilt, new Angle(share * whole), new Angle(whole - share * whole), moment, load, crownRadius);
+  }
+
+  private static double ring(TiltedBearing bearing, Force load, double raceways, Length crownRadius) {
+    return CrownKernel.ringTilt(moment(bearing, load, raceways).newtonMillimetre(), load.newton(), crownRadius.mm());
+  }
+
+  private static Torque moment(TiltedBearing bearing, Force load, double raceways) {
+    return bearing.life(Loading.radial(load).tilted(new Angle(raceways))).momentAlong();
+  }
+
+  /**
+   * How far the point of contact moves from the middle of the ring.
+   *
+   * @return shift along the axis; 0 for a flat ring
+   */
+  public Length contactShift() {
+    return crownRadius.mm() == 0 ? new Length(0) : new Length(CrownKernel.shift(crownRadius.mm(), ring.radian()));
+  }
+
+  @Override
+  public Derivation explain() {
+    Derivation.Builder steps = Derivation.of("Tilt between the raceways");
+    if (crownRadius.mm() > 0) {
+      steps.step("ψ_r", "lean of the crowned ring on its track", "M/(F R), with M the moment between the raceways at ψ",
+          ring.base() * 1000, "mrad", ROCKS, "M = " + moment, "F = " + load, "R = " + crownRadius);
+    }
+    return steps
+        .step("ψ", "tilt between the raceways", crownRadius.mm() > 0 ? "φ_g - ψ_r" : "φ_g", raceways.base() * 1000, "mrad",
+            crownRadius.mm() > 0 ? ROCKS : HELD, "φ_g = " + studTilt)
+        .build();
+  }
+
+  @Override
+  public List<Warning> warnings() {
+    return List.of(
+        crownRadius.mm() == 0
+            ? new Warning("flat-ring-held", "the flat ring is taken to lie flat on its track, so that the rollers see the whole"
+                + " lean of the stud; the ring yields a little, so this is an upper bound", HELD)
+            : new Warning("crowned-ring-rocks", "of the lean of " + studTilt + " the crowned ring takes " + ring
+                + " by rocking on a track that is flat across, where the point of contact moves " + contactShift()
+                + " from the middle; friction and a leaning track are left out", ROCKS));
+  }
+
+  /** For example {@code "2 mrad, of which the rollers see 0.4 mrad"}. */
+  @Override
+  public String toString() {
+    return studTilt + (crownRadius.mm() == 0 ? "" : ", of which the rollers see " + raceways);
+  }
+}
