@@ -1,0 +1,141 @@
+package holdfast.installation;
+
+import holdfast.fits.Fit;
+import holdfast.fits.FitKind;
+import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
+import holdfast.quantity.Torque;
+import holdfast.seats.FrictionBand;
+import holdfast.seats.InnerPart;
+import holdfast.seats.InterferenceFit;
+import holdfast.seats.OuterPart;
+import java.io.Serializable;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The same roller in the same machine member with several bores: slip, transition, press. It lists what each costs and buys
+ * and chooses nothing.
+ *
+ * @param options the choices, in the order in which they were asked for
+ */
+public record SeatOptions(List<SeatOption> options) implements Serializable {
+  // Keeps an unmodifiable copy.
+  public SeatOptions {
+    options = List.copyOf(options);
+    if (options.isEmpty()) {
+      throw new InputException("fits", "none", "one or more", "nothing to compare");
+    }
+  }
+
+  /**
+   * Bores worth comparing for a metric stud: slip, transition and press.
+   *
+   * <p>With a stud to h7 the usual press bore P7 still lets the loosest pair slip, so S7 stands in its place; with h6 it is
+   * P7. Both interfere at every size of stud from 5 mm to 65 mm. Selection of this project, common practice at most.
+   *
+   * @param studTolerance tolerance class of the stud, {@code "h6"} or {@code "h7"}
+   * @return classes of the bore
+   * @throws InputException for another class, for which no list is kept
+   */
+  public static List<String> usual(String studTolerance) {
+    return switch (studTolerance) {
+      case "h7" -> List.of("H7", "K7", "S7");
+      case "h6" -> List.of("H7", "K7", "P7");
+      default -> throw new InputException(
+          "tolerance class of the stud", studTolerance, "h6 or h7", "state the bores to be compared, or fits of inch sizes");
+    };
+  }
+
+  /**
+   * Classes of inch fits worth comparing for a stud in inches: slip RC2, transition LT3, press FN2 (ANSI B4.1). Each brings
+   * its own shaft, so the stud must be made or measured to suit. Selection of this project, common practice at most.
+   *
+   * @return names of the fits
+   */
+  public static List<String> usualInch() {
+    return List.of("RC2", "LT3", "FN2");
+  }
+
+  /**
+   * Compares bores for the roller of a plan; the squareness of the face is not known.
+   *
+   * @param plan the plan; its own bore class is not used
+   * @param bores classes of the bore for the stud of the roller ({@code "K7"}), or whole fits ({@code "H7/k6"}, {@code "FN2"})
+   * @param interior inside of the roller
+   * @return the options
+   * @throws InputException if a class cannot be read or a value is out of range
+   */
+  public static SeatOptions of(InstallationPlan plan, List<String> bores, RollerInterior interior) {
+    return of(plan, bores, SeatPrice.of(plan, interior));
+  }
+
+  /**
+   * The same with a known squareness of the face under the flange of the stud.
+   *
+   * @param plan the plan; its own bore class is not used
+   * @param bores classes of the bore, or whole fits
+   * @param interior inside of the roller
+   * @param faceRunout run-out of the face over the diameter of the flange, 0 or more
+   * @return the options
+   * @throws InputException if a class cannot be read or a value is out of range
+   */
+  public static SeatOptions of(InstallationPlan plan, List<String> bores, RollerInterior interior, Length faceRunout) {
+    return of(plan, bores, SeatPrice.of(plan, interior).face(faceRunout, plan.roller().flangeDiameter()));
+  }
+
+  private static SeatOptions of(InstallationPlan plan, List<String> bores, SeatPriceBuilder price) {
+    StudRoller roller = plan.roller();
+    MachineMember member = plan.member();
+    InnerPart stud = InnerPart.hollow(roller.material(), roller.greaseBore()).withRoughness(roller.seatRoughness());
+    List<Fit> fits = bores.stream().map(bore -> fit(roller, bore)).toList();
+    return of(price, fits, stud, member.body(), member.seatLength(), member.pressingFriction(), plan.torqueThroughStud());
+  }
+
+  private static Fit fit(StudRoller roller, String bore) {
+    // A hole class starts with one capital letter or two and has digits; an inch fit is whole by itself.
+    boolean whole = bore.contains("/") || bore.matches("(RC|LC|LT|LN|FN) ?[0-9]+");
+    return Fit.of(roller.studDiameter(), whole ? bore : bore + "/" + roller.studTolerance());
+  }
+
+  /**
+   * Compares fits without a plan.
+   *
+   * @param price all that the price needs but the fit
+   * @param fits the fits
+   * @param stud the stud as a pressed part
+   * @param member the machine member round the bore
+   * @param seatLength length over which stud and bore touch
+   * @param friction band of friction in the seat
+   * @param throughStud torque that passes through the stud while the nut is tightened, 0 or more
+   * @return the options
+   * @throws InputException if a value is out of range
+   */
+  public static SeatOptions of(SeatPriceBuilder price, List<Fit> fits, InnerPart stud, OuterPart member, Length seatLength,
+      FrictionBand friction, Torque throughStud) {
+    return new SeatOptions(
+        fits.stream()
+            .map(fit -> {
+              InterferenceFit press =
+                  fit.kind() == FitKind.CLEARANCE ? null : InterferenceFit.of(stud, member, fit, seatLength);
+              return new SeatOption(fit, price.fit(fit).build(), press, friction, throughStud);
+            })
+            .toList());
+  }
+
+  /**
+   * One of the options.
+   *
+   * @param designation name of its fit, for example {@code "K7/h7"}
+   * @return the option; empty if there is none
+   */
+  public Optional<SeatOption> option(String designation) {
+    return options.stream().filter(option -> option.fit().designation().equals(designation)).findFirst();
+  }
+
+  /** The options, one a line. */
+  @Override
+  public String toString() {
+    return String.join("\n", options.stream().map(SeatOption::toString).toList());
+  }
+}

@@ -1,0 +1,157 @@
+package holdfast.installation;
+
+import holdfast.bearings.reference.TiltedBearing;
+import holdfast.quantity.Angle;
+import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
+import holdfast.quantity.KnownUnits;
+import holdfast.quantity.Numbers;
+import holdfast.sheet.Block;
+import holdfast.sheet.Templates;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Draws the life ratio against the tilt between the raceways for three loads, with marks at given tilts. */
+public final class TiltPicture {
+  private static final double LEFT = 46;
+  private static final double WIDTH = 400;
+  private static final double TOP = 44;
+  private static final double HEIGHT = 200;
+  private static final double HIGHEST = 1.1;
+  private static final int POINTS = 81;
+  /** Solid, dashed, dotted: told apart without colour. */
+  private static final List<String> DASHES = List.of("none", "7 4", "1.5 3");
+
+  private final TiltedBearing bearing;
+  private final List<Force> loads;
+  private final List<Mark> marks;
+  private final double end;
+
+  /**
+   * A tilt to be marked.
+   *
+   * @param label what it is, short
+   * @param tilt tilt between the raceways, 0 or more
+   */
+  public record Mark(String label, Angle tilt) {}
+
+  private TiltPicture(TiltedBearing bearing, List<Force> loads, List<Mark> marks) {
+    this.bearing = bearing;
+    this.loads = loads;
+    this.marks = marks;
+    this.end = Math.max(4, Math.ceil(marks.stream().mapToDouble(mark -> mrad(mark.tilt())).max().orElse(0)));
+  }
+
+  /**
+   * Draws the price of a seat: half of the load, the load and twice the load, with marks at the pairs.
+   *
+   * @param price the price
+   * @return the picture; the same price gives the same picture
+   */
+  public static Block.Picture of(SeatPrice price) {
+    List<Mark> marks = price.pairs().stream().map(pair -> new Mark(pair.name(), pair.tilt().raceways())).toList();
+    return of(price.bearing(), List.of(price.load().times(0.5), price.load(), price.load().times(2)), marks);
+  }
+
+  /**
+   * Draws any bearing.
+   *
+   * @param bearing the bearing
+   * @param loads three radial loads, each over 0
+   * @param marks tilts to be marked
+   * @return the picture
+   * @throws InputException if the loads are not three
+   */
+  public static Block.Picture of(TiltedBearing bearing, List<Force> loads, List<Mark> marks) {
+    if (loads.size() != 3) {
+      throw new InputException("loads", loads.size() + " of them", "three", "the picture has three kinds of line");
+    }
+    return new TiltPicture(bearing, List.copyOf(loads), List.copyOf(marks)).draw();
+  }
+
+  private Block.Picture draw() {
+    String title = "Life ratio against the tilt between the raceways, for three loads";
+    List<Map<String, Object>> lines = new ArrayList<>();
+    StringBuilder words = new StringBuilder();
+    for (int i = 0; i < loads.size(); i++) {
+      Force load = loads.get(i);
+      lines.add(
+          Map.of("path", path(load), "dash", DASHES.get(i), "load", load.toString(),
+              "y", px(TOP + 16 + 18 * i), "text", px(TOP + 20 + 18 * i)));
+      words.append(load).append(": ").append(ratio(load, 1)).append(" at 1 mrad, ").append(ratio(load, 2)).append(" at 2 mrad; ");
+    }
+    String description = words + String.join(", ", marks.stream().map(m -> m.label() + " at " + m.tilt()).toList());
+    String svg =
+        Templates.render(
+            "tilt-life.svg",
+            Map.of("title", title, "description", description, "lines", lines, "columns", columns(), "rows", rows(),
+                "marks", drawn()));
+    return new Block.Picture(title, description, svg);
+  }
+
+  private String path(Force load) {
+    StringBuilder path = new StringBuilder();
+    for (int i = 0; i < POINTS; i++) {
+      double tilt = end * i / (POINTS - 1);
+      path.append(i == 0 ? "M " : " L ").append(px(x(tilt))).append(' ').append(px(y(life(load, tilt))));
+    }
+    return path.toString();
+  }
+
+  private double life(Force load, double mrad) {
+    return bearing.life(load, KnownUnits.MRAD.of(mrad)).lifeRatio();
+  }
+
+  private String ratio(Force load, double mrad) {
+    return Numbers.significant(life(load, mrad), 2);
+  }
+
+  private List<Map<String, Object>> columns() {
+    List<Map<String, Object>> columns = new ArrayList<>();
+    double step = Math.max(1, Math.ceil(end / 8));
+    for (double tilt = 0; tilt <= end; tilt += step) {
+      columns.add(Map.of("x", px(x(tilt)), "text", Numbers.significant(tilt, 3)));
+    }
+    return columns;
+  }
+
+  private List<Map<String, Object>> rows() {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (int i = 0; i <= 5; i++) {
+      rows.add(Map.of("y", px(y(i / 5.0)), "text", Numbers.fixed(i / 5.0, 1)));
+    }
+    return rows;
+  }
+
+  /** Marks stand over the plot, each on the next of three lines so that near ones do not overlap. */
+  private List<Map<String, Object>> drawn() {
+    List<Map<String, Object>> drawn = new ArrayList<>();
+    for (int i = 0; i < marks.size(); i++) {
+      Mark mark = marks.get(i);
+      double x = x(mrad(mark.tilt()));
+      double label = 12 + 11 * (i % 3);
+      boolean right = x < LEFT + WIDTH / 2;
+      drawn.add(
+          Map.of("x", px(x), "label", px(label), "top", px(label + 2), "beside", px(right ? x + 3 : x - 3),
+              "anchor", right ? "start" : "end", "text", mark.label() + ": " + mark.tilt()));
+    }
+    return drawn;
+  }
+
+  private double x(double mrad) {
+    return LEFT + WIDTH * mrad / end;
+  }
+
+  private static double y(double ratio) {
+    return TOP + HEIGHT * (1 - Math.min(ratio, HIGHEST) / HIGHEST);
+  }
+
+  private static double mrad(Angle tilt) {
+    return tilt.in(KnownUnits.MRAD);
+  }
+
+  private static String px(double value) {
+    return Numbers.significant(Math.rint(value * 100) / 100, 6);
+  }
+}
