@@ -49,7 +49,7 @@ String hours(OperatingTime time) {
 // One line a pair: lean, life ratio with a flat and with a crowned ring, hours with the flat ring. The recalled hours rest on
 // memory and are shown only to keep anyone from taking them for confirmed ones.
 void lifeTable() {
-  System.out.println("                             play used up                nut tight   hours, flat ring");
+  System.out.println("                             greatest lean               nut tight   hours at greatest lean, flat");
   System.out.println("seat   pair      clearance   lean    flat  crown R500    flat        L10 x ratio  recalled [memory]");
   for (int i = 0; i < 3; i++) {
     var option = flat.options().get(i);

@@ -32,7 +32,7 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
    * Bores worth comparing for a metric stud: slip, transition and press.
    *
    * <p>With a stud to h7 the usual press bore P7 still lets the loosest pair slip, so S7 stands in its place; with h6 it is
-   * P7. Both interfere at every size of stud from 5 mm to 65 mm. Selection of this project, common practice at most.
+   * P7. Both interfere at every size of stud from 4 mm to 65 mm. Selection of this project, common practice at most.
    *
    * @param studTolerance tolerance class of the stud, {@code "h6"} or {@code "h7"}
    * @return classes of the bore
