@@ -140,8 +140,9 @@ class SeatPriceTest {
   @Test
   void aPlanNeedsOnlyTheInside() throws IOException, ClassNotFoundException {
     SeatPrice price = SeatPrice.of(InstallationPlan.example(), INTERIOR).build();
-    // The bundled example presses its stud: nothing but bending leans it.
-    assertEquals(InstallationPlan.example().deflection().tilt(), price.loosest().tilt().studTilt());
+    // The bundled example presses its stud and states its face: face and bending lean it.
+    assertEquals(InstallationPlan.example().tilt().total(), price.loosest().tilt().studTilt());
+    assertTrue(price.loosest().lifeRatioNutTight().isPresent());
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
       out.writeObject(price);
