@@ -32,7 +32,7 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
    * Bores worth comparing for a metric stud: slip, transition and press.
    *
    * <p>With a stud to h7 the usual press bore P7 still lets the loosest pair slip, so S7 stands in its place; with h6 it is
-   * P7. Both interfere at every size of stud from 5 mm to 65 mm. Selection of this project, common practice at most.
+   * P7. Both interfere at every size of stud from 4 mm to 65 mm. Selection of this project, common practice at most.
    *
    * @param studTolerance tolerance class of the stud, {@code "h6"} or {@code "h7"}
    * @return classes of the bore
@@ -73,7 +73,7 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
   }
 
   /**
-   * Compares bores for the roller of a plan; the squareness of the face is not known.
+   * Compares bores for the roller of a plan.
    *
    * @param plan the plan; its own bore class is not used
    * @param bores classes of the bore for the stud of the roller ({@code "K7"}), or whole fits ({@code "H7/k6"}, {@code "FN2"})
@@ -82,29 +82,12 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
    * @throws InputException if a class cannot be read or a value is out of range
    */
   public static SeatOptions of(InstallationPlan plan, List<String> bores, RollerInterior interior) {
-    return of(plan, bores, SeatPrice.of(plan, interior));
-  }
-
-  /**
-   * The same with a known squareness of the face under the flange of the stud.
-   *
-   * @param plan the plan; its own bore class is not used
-   * @param bores classes of the bore, or whole fits
-   * @param interior inside of the roller
-   * @param faceRunout run-out of the face over the diameter of the flange, 0 or more
-   * @return the options
-   * @throws InputException if a class cannot be read or a value is out of range
-   */
-  public static SeatOptions of(InstallationPlan plan, List<String> bores, RollerInterior interior, Length faceRunout) {
-    return of(plan, bores, SeatPrice.of(plan, interior).face(faceRunout, plan.roller().flangeDiameter()));
-  }
-
-  private static SeatOptions of(InstallationPlan plan, List<String> bores, SeatPriceBuilder price) {
     StudRoller roller = plan.roller();
     MachineMember member = plan.member();
     InnerPart stud = InnerPart.hollow(roller.material(), roller.greaseBore()).withRoughness(roller.seatRoughness());
     List<Fit> fits = bores.stream().map(bore -> fit(roller, bore)).toList();
-    return of(price, fits, stud, member.body(), member.seatLength(), member.pressingFriction(), plan.torqueThroughStud());
+    return of(SeatPrice.of(plan, interior), fits, stud, member.body(), member.seatLength(), member.pressingFriction(),
+        plan.torqueThroughStud());
   }
 
   private static Fit fit(StudRoller roller, String bore) {

@@ -75,8 +75,9 @@ public record SeatPrice(
   }
 
   /**
-   * Starts with all that a plan knows: fit at 20 °C, seat, load, speed, ring and the slope of the stud by bending. The plan
-   * does not know the squareness of the face.
+   * Starts with all that a plan knows: fit at 20 °C, seat, load, speed, ring, the slope of the stud by bending, and the
+   * squareness of the face if it is stated. A duty of several steps is taken at its mean load; a stated misalignment of the
+   * track is not in the price.
    *
    * @param plan the plan
    * @param interior inside of its roller
@@ -84,14 +85,14 @@ public record SeatPrice(
    */
   public static SeatPriceBuilder of(InstallationPlan plan, RollerInterior interior) {
     StudRoller roller = plan.roller();
-    SeatPriceBuilder price = of(interior, roller.ratings());
-    plan.member().statedRunOut().ifPresent(runOut -> price.face(runOut, roller.flangeDiameter()));
-    return price
-        .duty(plan.duty().load(), plan.duty().speed())
+    SeatPriceBuilder price = of(interior, roller.ratings())
+        .duty(plan.duty().constant() ? plan.duty().load() : plan.meanLoad(), plan.duty().speed())
         .seat(roller.studDiameter(), plan.member().seatLength())
         .ring(roller.crownRadius())
         .bending(plan.deflection().tilt())
         .fit(plan.fit());
+    plan.member().statedRunOut().ifPresent(runOut -> price.face(runOut, roller.flangeDiameter()));
+    return price;
   }
 
   /**

@@ -9,6 +9,7 @@ import holdfast.quantity.Numbers;
 import holdfast.sheet.Block;
 import holdfast.sheet.Templates;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
@@ -124,14 +125,15 @@ public final class TiltPicture {
     return rows;
   }
 
-  /** Marks stand over the plot, each on the next of three lines so that near ones do not overlap. */
+  /** Labels stand over the plot in three steps that fall to the right, so that no mark runs through the label of another. */
   private List<Map<String, Object>> drawn() {
     List<Map<String, Object>> drawn = new ArrayList<>();
-    for (int i = 0; i < marks.size(); i++) {
-      Mark mark = marks.get(i);
+    List<Mark> sorted = marks.stream().sorted(Comparator.comparing(Mark::tilt)).toList();
+    for (int i = 0; i < sorted.size(); i++) {
+      Mark mark = sorted.get(i);
       double x = x(mrad(mark.tilt()));
       double label = 12 + 11 * (i % 3);
-      boolean right = x < LEFT + WIDTH / 2;
+      boolean right = x < LEFT + 0.75 * WIDTH;
       drawn.add(
           Map.of("x", px(x), "label", px(label), "top", px(label + 2), "beside", px(right ? x + 3 : x - 3),
               "anchor", right ? "start" : "end", "text", mark.label() + ": " + mark.tilt()));

@@ -46,7 +46,7 @@ class SeatOptionsTest {
 
   @Test
   void aTighterBoreBuysLifeAndHoldAndCostsForceAndSafety() {
-    SeatOptions options = SeatOptions.of(plan, List.of("H7", "K7", "S7"), SeatPriceTest.INTERIOR, um(8));
+    SeatOptions options = SeatOptions.of(plan, List.of("H7", "K7", "S7"), SeatPriceTest.INTERIOR);
     SeatOption slip = options.option("H7/h7").orElseThrow();
     SeatOption snug = options.option("K7/h7").orElseThrow();
     SeatOption press = options.option("S7/h7").orElseThrow();

@@ -19,17 +19,22 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Runs the code of the README: what a reader copies must work and print what the README says it prints. */
+/** Runs the code of the README and of the documents: what a reader copies must work and print what they say it prints. */
 class ReadmeTest {
   private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
   private static final Path JAR = ROOT.resolve("core/target/holdfast.jar");
   private static final Pattern BLOCK = Pattern.compile("(?ms)^```(\\w+)\\n(.*?)^```$");
+  private static final Path DOCS = ROOT.resolve("core/docs");
   private static final String JAVA = Path.of(System.getProperty("java.home"), "bin", "java").toString();
 
   @TempDir Path folder;
 
   private static List<String> blocks(String language) throws IOException {
-    Matcher matcher = BLOCK.matcher(Files.readString(ROOT.resolve("README.md")));
+    return blocks(ROOT.resolve("README.md"), language);
+  }
+
+  private static List<String> blocks(Path document, String language) throws IOException {
+    Matcher matcher = BLOCK.matcher(Files.readString(document));
     List<String> blocks = new ArrayList<>();
     while (matcher.find()) {
       if (matcher.group(1).equals(language)) {
@@ -51,8 +56,11 @@ class ReadmeTest {
   /** Each line of a JShell block runs; the comment lines of the block are its output. */
   @TestFactory
   Stream<DynamicTest> jshellBlocks() throws IOException {
-    List<String> blocks = blocks("jshell");
+    List<String> blocks = new ArrayList<>(blocks("jshell"));
     assertFalse(blocks.isEmpty(), "the README shows JShell");
+    for (Path document : files(DOCS, ".md")) {
+      blocks.addAll(blocks(document, "jshell"));
+    }
     return blocks.stream()
         .map(
             block ->
@@ -68,6 +76,40 @@ class ReadmeTest {
                       assertEquals(expected, run(0, JAVA, "-jar", JAR.toString(), script.toString()));
                       Files.delete(script);
                     }));
+  }
+
+  /**
+   * The text blocks of a document are, one after the other, what the script of the same name prints, and the files beside it
+   * are what the script writes, byte for byte.
+   */
+  @TestFactory
+  Stream<DynamicTest> scriptsOfDocuments() throws IOException {
+    List<Path> scripts = files(DOCS, ".jsh");
+    assertFalse(scripts.isEmpty(), "there is a study with its script");
+    return scripts.stream()
+        .map(
+            script ->
+                DynamicTest.dynamicTest(
+                    script.getFileName().toString(),
+                    () -> {
+                      String output = run(0, JAVA, "-jar", JAR.toString(), script.toString());
+                      Path document = Path.of(script.toString().replace(".jsh", ".md"));
+                      String shown =
+                          blocks(document, "text").stream().map(String::stripTrailing).collect(Collectors.joining("\n\n"));
+                      assertEquals(output, shown, document.toString());
+                      List<Path> pictures = files(folder, ".svg");
+                      assertFalse(pictures.isEmpty(), "the script writes its picture");
+                      for (Path picture : pictures) {
+                        Path committed = DOCS.resolve(picture.getFileName());
+                        assertEquals(-1, Files.mismatch(committed, picture), committed + " is not what the script writes");
+                      }
+                    }));
+  }
+
+  private static List<Path> files(Path directory, String ending) throws IOException {
+    try (Stream<Path> files = Files.list(directory)) {
+      return files.filter(file -> file.toString().endsWith(ending)).sorted().toList();
+    }
   }
 
   @Test

@@ -44,7 +44,8 @@ final class RollerSuites {
         suite("inch-seats", "Two practices for the hole of an inch stud", RollerSuites::inchSeat,
             "holdfast.rollers.RollerSeries#seatPractices", "holdfast.rollers.RollerTolerances"),
         suite("speed-factors", "Ratios of limits of speed", RollerSuites::speed, "holdfast.rollers.SpeedLimit#limit",
-            "holdfast.rollers.RollerSpeedKernel#limit"));
+            "holdfast.rollers.RollerSpeedKernel#limit"),
+        SeatPriceSuite.suite());
   }
 
   static Suite suite(String table, String title, RowSuite.Check check, String... calculations) {
