@@ -40,6 +40,19 @@ final class FitText {
     return inches ? inch(limits.lower()) + " … " + inch(limits.upper()) + " (" + limits + ")" : limits.toString();
   }
 
+  /** A limit of size in mm; of an inch size in inches, with the mm beside it. */
+  static String drawn(Length size, boolean inches) {
+    return inches ? inch(size) + " (" + size(size) + ")" : size(size);
+  }
+
+  /** Measured sizes: no digit below a tenth of a micrometre or a hundred-thousandth of an inch. */
+  static String measured(LimitsOfSize sizes, boolean inches) {
+    String mm = sizes.lower().text(KnownUnits.MM, 4) + " … " + sizes.upper().text(KnownUnits.MM, 4);
+    return inches
+        ? sizes.lower().text(KnownUnits.INCH, 5) + " … " + sizes.upper().text(KnownUnits.INCH, 5) + " (" + mm + ")"
+        : mm;
+  }
+
   /** The span of clearance or interference of a fit, the smaller amount first; of an inch fit in inches and µm. */
   static String clearances(Length least, Length greatest, boolean inches) {
     return switch (FitKind.of(least, greatest)) {

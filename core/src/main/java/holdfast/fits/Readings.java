@@ -26,9 +26,6 @@ import java.util.List;
 public record Readings(List<Length> sizes, Length uncertainty, Temperature temperature, ThermalExpansion expansion)
     implements Serializable {
 
-  /** Lengths are taken as equal within this, mm: noise of binary fractions. */
-  private static final double NOISE = 1e-9;
-
   // Refuses an empty list, sizes that are not positive, and a negative uncertainty.
   public Readings {
     sizes = List.copyOf(sizes);
@@ -99,13 +96,10 @@ public record Readings(List<Length> sizes, Length uncertainty, Temperature tempe
    */
   @Source(document = "ISO 14253-1:2017", locator = "decision rules", provenance = Provenance.MEMORY)
   public Conformity conformity(LimitsOfSize limits) {
-    double low = range().lower().mm() - limits.lower().mm();
-    double high = limits.upper().mm() - range().upper().mm();
-    double margin = Math.min(low, high);
-    if (margin < -uncertainty.mm() - NOISE) {
-      return Conformity.DISPROVED;
-    }
-    return margin >= uncertainty.mm() - NOISE ? Conformity.PROVEN : Conformity.UNDECIDED;
+    LimitsOfSize range = range();
+    double low = range.lower().mm() - limits.lower().mm();
+    double high = limits.upper().mm() - range.upper().mm();
+    return Conformity.of(new Length(Math.min(low, high)), uncertainty);
   }
 
   private double corrected(Length size) {

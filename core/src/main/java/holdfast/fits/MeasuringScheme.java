@@ -1,0 +1,40 @@
+package holdfast.fits;
+
+import holdfast.quantity.Check;
+import holdfast.tables.Provenance;
+import holdfast.tables.Source;
+import java.io.Serializable;
+
+/**
+ * How many readings a part needs before its conformity can be proved.
+ *
+ * @param stations places along the seat, 1 to 100
+ * @param directions directions across it at each station, 1 to 100
+ */
+public record MeasuringScheme(int stations, int directions) implements Serializable {
+  // Refuses to accept parts that nobody measured.
+  public MeasuringScheme {
+    Check.within(stations, 1, 100, "stations", "", "a part without a reading is not measured");
+    Check.within(directions, 1, 100, "directions", "", "a part without a reading is not measured");
+  }
+
+  /**
+   * The usual scheme.
+   *
+   * @return three stations, two directions
+   */
+  @Source(document = "common practice", locator = "three stations, two directions", provenance = Provenance.COMMON_PRACTICE)
+  public static MeasuringScheme usual() {
+    return new MeasuringScheme(3, 2);
+  }
+
+  /** For example {@code "3 stations × 2 directions"}. */
+  @Override
+  public String toString() {
+    return count(stations, "station") + " × " + count(directions, "direction");
+  }
+
+  private static String count(int number, String noun) {
+    return number + " " + noun + (number == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,19 @@
+package holdfast.installation;
+
+import holdfast.tables.SourceRef;
+import java.io.Serializable;
+
+/**
+ * What can be done about parts that do not pass. Advice: the instructions of the makers and the judgement of a licensed
+ * engineer go before it.
+ *
+ * @param code short stable name for programs, for example {@code "bore-large"}
+ * @param text the advice
+ * @param source where it comes from
+ */
+public record Remedy(String code, String text, SourceRef source) implements Serializable {
+  @Override
+  public String toString() {
+    return text + " (" + source + ")";
+  }
+}
