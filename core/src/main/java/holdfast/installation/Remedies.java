@@ -72,11 +72,13 @@ final class Remedies {
     if (match.isEmpty()) {
       return "no round stud makes the planned fit in so uneven a bore";
     }
+    LimitsOfSize zone = match.get();
     LimitsOfSize drawing = acceptance.stud().drawing().limits();
-    boolean ofTheClass =
-        match.get().lower().compareTo(drawing.upper()) <= 0 && match.get().upper().compareTo(drawing.lower()) >= 0;
-    return (ofTheClass ? "choose a stud of " : "a special stud from the maker, of ") + text.sizes(match.get())
-        + " at 20 °C, makes the planned fit here";
+    Length lower = zone.lower().compareTo(drawing.lower()) >= 0 ? zone.lower() : drawing.lower();
+    Length upper = zone.upper().compareTo(drawing.upper()) <= 0 ? zone.upper() : drawing.upper();
+    boolean ofTheClass = lower.compareTo(upper) <= 0;
+    return (ofTheClass ? "a stud that conforms and measures " : "a special stud, agreed with its maker, that measures ")
+        + text.sizes(ofTheClass ? new LimitsOfSize(lower, upper) : zone) + " at 20 °C makes the planned fit here";
   }
 
   private void smallBore(PartAcceptance bore) {

@@ -137,6 +137,10 @@ class AcceptanceTest {
     String advice = parts.remedies().get(0).toString();
     assertTrue(advice.contains("fit a sleeve") && advice.contains("Never knurl"), advice);
     assertTrue(advice.contains("[common practice]"), advice);
+    // Bore 17.986 mm: the stud must be 7 µm … 36 µm larger, less 1.4 µm at both ends; the drawing ends at 18 mm.
+    assertTrue(advice.contains("a stud that conforms and measures 17.9944 mm … 18.0000 mm at 20 °C"), advice);
+    String special = judged(4, 0.5).remedies().get(0).text();
+    assertTrue(special.contains("a special stud, agreed with its maker, that measures 18.0164 mm … 18.0426 mm"), special);
     String text = text(parts);
     assertTrue(text.contains("DO NOT INSTALL"), text);
     // A stud in the zone named makes the planned fit: as a matched pair, with a concession.

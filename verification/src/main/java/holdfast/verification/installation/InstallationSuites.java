@@ -22,7 +22,7 @@ import holdfast.verification.Suite;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Suites of rollers, greasing and fleets. */
+/** Suites of rollers, greasing, fleets and measured parts. */
 public final class InstallationSuites {
   private InstallationSuites() {}
 
@@ -35,6 +35,7 @@ public final class InstallationSuites {
     List<Suite> suites = new ArrayList<>(own());
     suites.addAll(RollerSuites.all());
     suites.addAll(CareSuites.all());
+    suites.addAll(AcceptanceSuites.all());
     return List.copyOf(suites);
   }
 
