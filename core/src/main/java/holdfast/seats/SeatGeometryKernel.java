@@ -91,6 +91,26 @@ public final class SeatGeometryKernel {
   }
 
   /**
+   * Squareness tolerance of the seat face, {@code t = D_F · tan(share · φ)}: how far the face may run out over its
+   * diameter so that it uses no more than a share of the permitted misalignment.
+   *
+   * @param permittedTilt permitted misalignment φ in rad, over 0 and below π/2
+   * @param share share of it that the face may use, over 0 up to 1
+   * @param faceDiameter diameter D_F of the face in mm, over 0
+   * @return squareness tolerance in mm
+   * @throws InputException if an argument is outside its range
+   */
+  @Source(
+      document = "derivation", locator = "inverse of the tilt of a face, for a share of a limit", provenance = Provenance.DERIVED)
+  public static double squareness(double permittedTilt, double share, double faceDiameter) {
+    Check.positive(permittedTilt, "permitted misalignment", "rad", "without any no face is square enough");
+    Check.within(permittedTilt, 0, 0.5 * Math.PI, "permitted misalignment", "rad", "an angle of a face in its seat");
+    Check.overUpTo(share, 0, 1, "share of the face", "", "it is a part of the whole");
+    SeatChecks.size(faceDiameter, "diameter of the face", "a face has a size");
+    return faceDiameter * Math.tan(share * permittedTilt);
+  }
+
+  /**
    * Sideways shift of a point outside of the seat by tilt about the far mouth, {@code (a + L)·sin φ}.
    *
    * @param tilt φ in rad, from 0 to π/2

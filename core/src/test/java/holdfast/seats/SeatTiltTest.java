@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -57,6 +58,13 @@ class SeatTiltTest {
     assertEquals("faces-bend-the-stud", tilt.warnings().get(0).code());
     assertThrows(InputException.class, () -> SeatTilt.of(um(1), mm(25), mm(30)).clampedFace(um(-1), mm(40)));
     assertThrows(InputException.class, () -> SeatTilt.of(um(1), mm(25), mm(30)).bending(mrad(-1)));
+  }
+
+  @Test
+  void aFaceAsSquareAsPermittedUsesItsShareOfTheTilt() {
+    Length runout = SeatTilt.squareness(mrad(1), 0.5, mm(30));
+    assertEquals(0.5e-3, SeatTilt.of(um(0), mm(16), mm(20)).clampedFace(runout, mm(30)).build().total().radian(), 1e-15);
+    assertThrows(InputException.class, () -> SeatTilt.squareness(mrad(1), 0, mm(30)));
   }
 
   @Test

@@ -19,17 +19,30 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Runs the code of the README: what a reader copies must work and print what the README says it prints. */
+/** Runs the code of the README and of the pages: what a reader copies must work and print what the page says it prints. */
 class ReadmeTest {
   private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
+  private static final Path README = ROOT.resolve("README.md");
   private static final Path JAR = ROOT.resolve("core/target/holdfast.jar");
   private static final Pattern BLOCK = Pattern.compile("(?ms)^```(\\w+)\\n(.*?)^```$");
+  private static final String END_OF_BLOCK = "~~ end of block ~~";
   private static final String JAVA = Path.of(System.getProperty("java.home"), "bin", "java").toString();
 
   @TempDir Path folder;
 
-  private static List<String> blocks(String language) throws IOException {
-    Matcher matcher = BLOCK.matcher(Files.readString(ROOT.resolve("README.md")));
+  /** The README and every page of the documentation. */
+  private static List<Path> pages() throws IOException {
+    List<Path> pages = new ArrayList<>(List.of(README));
+    for (String folder : List.of("core/docs", "verification/docs")) {
+      try (Stream<Path> files = Files.list(ROOT.resolve(folder))) {
+        files.filter(file -> file.toString().endsWith(".md")).sorted().forEach(pages::add);
+      }
+    }
+    return pages;
+  }
+
+  private static List<String> blocks(Path page, String language) throws IOException {
+    Matcher matcher = BLOCK.matcher(Files.readString(page));
     List<String> blocks = new ArrayList<>();
     while (matcher.find()) {
       if (matcher.group(1).equals(language)) {
@@ -39,48 +52,87 @@ class ReadmeTest {
     return blocks;
   }
 
+  private static String named(Path page, String block) {
+    return ROOT.relativize(page) + ": " + block.lines().findFirst().orElseThrow();
+  }
+
   @Test
   void theTestCommandIsTheOneThatIntegrationRuns() throws IOException {
     List<String> commands =
-        blocks("sh").stream().flatMap(String::lines).filter(line -> line.contains("verify")).toList();
+        blocks(README, "sh").stream().flatMap(String::lines).filter(line -> line.contains("verify")).toList();
     assertEquals(List.of("mvn verify"), commands);
     List<String> run = Files.readAllLines(ROOT.resolve(".ci/run"));
     assertEquals("mvn verify", run.get(run.size() - 1));
   }
 
-  /** Each line of a JShell block runs; the comment lines of the block are its output. */
+  /**
+   * Each line of a JShell block runs; the comment lines of the block are its output. The blocks of a page share one fresh
+   * JShell, so that a reader can go on from one block to the next.
+   */
   @TestFactory
   Stream<DynamicTest> jshellBlocks() throws IOException {
-    List<String> blocks = blocks("jshell");
-    assertFalse(blocks.isEmpty(), "the README shows JShell");
-    return blocks.stream()
-        .map(
-            block ->
-                DynamicTest.dynamicTest(
-                    block.lines().findFirst().orElseThrow(),
-                    () -> {
-                      String expected =
-                          block.lines()
-                              .filter(line -> line.startsWith("// "))
-                              .map(line -> line.substring(3).stripTrailing())
-                              .collect(Collectors.joining("\n"));
-                      Path script = Files.writeString(Files.createTempFile("readme", ".jsh"), block);
-                      assertEquals(expected, run(0, JAVA, "-jar", JAR.toString(), script.toString()));
-                      Files.delete(script);
-                    }));
+    assertFalse(blocks(README, "jshell").isEmpty(), "the README shows JShell");
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Path page : pages()) {
+      List<String> blocks = blocks(page, "jshell");
+      if (blocks.isEmpty()) {
+        continue;
+      }
+      List<String> outputs = new ArrayList<>();
+      for (int i = 0; i < blocks.size(); i++) {
+        int block = i;
+        tests.add(
+            DynamicTest.dynamicTest(
+                named(page, blocks.get(block)),
+                () -> {
+                  if (outputs.isEmpty()) {
+                    outputs.addAll(outputs(page, blocks));
+                  }
+                  assertTrue(block < outputs.size(), "a block before this one fails");
+                  assertEquals(expected(blocks.get(block)), outputs.get(block));
+                }));
+      }
+    }
+    return tests.stream();
   }
 
-  @Test
-  void javaBlocksCompileAndRun() throws IOException {
-    List<String> blocks = blocks("java");
-    assertFalse(blocks.isEmpty(), "the README shows how to embed");
-    for (String block : blocks) {
-      Matcher name = Pattern.compile("class (\\w+)").matcher(block);
-      assertTrue(name.find(), block);
-      Path source = Files.writeString(folder.resolve(name.group(1) + ".java"), block);
-      String output = run(0, JAVA, "-cp", JAR.toString(), source.toString());
-      assertFalse(output.isBlank());
+  private static String expected(String block) {
+    return block.lines()
+        .filter(line -> line.startsWith("// "))
+        .map(line -> line.substring(3).stripTrailing())
+        .collect(Collectors.joining("\n"));
+  }
+
+  /** What each block of a page prints; an error ends the page and stands in the output of its block. */
+  private List<String> outputs(Path page, List<String> blocks) throws IOException {
+    String script = String.join("\nSystem.out.println(\"" + END_OF_BLOCK + "\")\n", blocks);
+    Path file = Files.writeString(folder.resolve(page.getFileName() + ".jsh"), script);
+    Output output = output(JAVA, "-jar", JAR.toString(), file.toString());
+    String text = output.status() == 0 ? output.text() : output.text() + "\nexit status " + output.status();
+    return Stream.of(text.split(END_OF_BLOCK, -1)).map(part -> part.replaceFirst("^\n", "").stripTrailing()).toList();
+  }
+
+  /** Each Java block is a class whose main method runs, with assertions on. */
+  @TestFactory
+  Stream<DynamicTest> javaBlocks() throws IOException {
+    assertFalse(blocks(README, "java").isEmpty(), "the README shows how to embed");
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Path page : pages()) {
+      for (String block : blocks(page, "java")) {
+        Matcher name = Pattern.compile("class (\\w+)").matcher(block);
+        tests.add(
+            DynamicTest.dynamicTest(
+                named(page, block),
+                () -> {
+                  assertTrue(name.find(), block);
+                  Path source = Files.writeString(folder.resolve(name.group(1) + ".java"), block);
+                  Output output = output(JAVA, "-ea", "-cp", JAR.toString(), source.toString());
+                  assertEquals(0, output.status(), output.text());
+                  assertFalse(output.text().isBlank());
+                }));
+      }
     }
+    return tests.stream();
   }
 
   @Test
@@ -88,19 +140,20 @@ class ReadmeTest {
     String parent = Files.readString(ROOT.resolve("pom.xml"));
     Matcher version = Pattern.compile("<version>(.*?)</version>").matcher(parent);
     assertTrue(version.find());
-    String coordinates = String.join("\n", blocks("xml"));
+    String coordinates = String.join("\n", blocks(README, "xml"));
     assertTrue(coordinates.contains("<version>" + version.group(1) + "</version>"), coordinates);
   }
 
-  private String run(int status, String... command) throws IOException {
+  private record Output(int status, String text) {}
+
+  private Output output(String... command) throws IOException {
     Path output = folder.resolve("output.txt");
     Process process =
         new ProcessBuilder(command).directory(folder.toFile()).redirectErrorStream(true).redirectOutput(output.toFile()).start();
     try {
       int exit = process.waitFor();
-      String text = Files.readString(output, StandardCharsets.UTF_8).stripTrailing();
-      assertEquals(status, exit, text);
-      return text.lines().map(String::stripTrailing).collect(Collectors.joining("\n"));
+      String text = Files.readString(output, StandardCharsets.UTF_8);
+      return new Output(exit, text.lines().map(String::stripTrailing).collect(Collectors.joining("\n")));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IOException("interrupted", e);
