@@ -5,7 +5,6 @@ import static holdfast.quantity.Units.mm;
 import static holdfast.quantity.Units.um;
 
 import holdfast.fits.Fit;
-import holdfast.fits.LimitDeviations;
 import holdfast.fits.TolerancedSize;
 import holdfast.quantity.Force;
 import holdfast.quantity.KnownUnits;
@@ -18,12 +17,10 @@ import holdfast.seats.InterferenceFit;
 import holdfast.seats.Material;
 import holdfast.seats.OuterPart;
 import holdfast.seats.SeatTilt;
-import holdfast.tables.SourceRef;
 
 /** Answers to the questions of seat, press and heat: 1 to 7. */
 final class SeatAnswers {
   private static final Material STEEL = Material.of("steel");
-  private static final SourceRef DRAWING = SourceRef.commonPractice("limit deviations as the question states them");
 
   private SeatAnswers() {}
 
@@ -47,10 +44,9 @@ final class SeatAnswers {
   }
 
   private static double inchSeat(String quantity) {
-    TolerancedSize reamed = given(0.0005);
-    Fit slip = Fit.of(reamed, given(0.001));
-    Fit f7 = Fit.of(TolerancedSize.of(inch("5/8"), "F7"), TolerancedSize.given(
-        inch("5/8"), new LimitDeviations(um(0), um(25)), "+0.025/0 mm", DRAWING));
+    TolerancedSize reamed = TolerancedSize.of(inch("5/8"), "+0.0005/0 in");
+    Fit slip = Fit.of(reamed, TolerancedSize.of(inch("5/8"), "+0.001/0 in"));
+    Fit f7 = Fit.of(TolerancedSize.of(inch("5/8"), "F7"), TolerancedSize.of(inch("5/8"), "+0.025/0 mm"));
     return switch (quantity) {
       case "upper limit of the reamed hole" -> reamed.limits().upper().in(KnownUnits.INCH);
       case "greatest interference, reamed hole" -> slip.maximumInterference().in(KnownUnits.INCH);
@@ -59,10 +55,6 @@ final class SeatAnswers {
       case "greatest interference, hole F7" -> f7.maximumInterference().mm();
       default -> throw QuestionSuites.unknown(quantity);
     };
-  }
-
-  private static TolerancedSize given(double upper) {
-    return TolerancedSize.given(inch("5/8"), new LimitDeviations(inch(0), inch(upper)), "+" + upper + "/0 in", DRAWING);
   }
 
   private static double press(String quantity) {
