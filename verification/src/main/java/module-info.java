@@ -12,6 +12,7 @@ module holdfast.verification {
   exports holdfast.verification.fits;
   exports holdfast.verification.reference;
   exports holdfast.verification.installation;
+  exports holdfast.verification.questions;
   exports holdfast.verification.seats;
   exports holdfast.verification.threads;
 

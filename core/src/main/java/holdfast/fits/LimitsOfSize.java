@@ -2,6 +2,7 @@ package holdfast.fits;
 
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.Unit;
 import java.io.Serializable;
 
 /**
@@ -35,6 +36,17 @@ public record LimitsOfSize(Length lower, Length upper) implements Serializable {
    */
   public Length tolerance() {
     return upper.minus(lower);
+  }
+
+  /**
+   * Both limits in a unit, rounded for reading.
+   *
+   * @param unit a unit of length
+   * @param decimals digits after the point, 0 or more
+   * @return for example {@code "0.6250 in … 0.6255 in"}
+   */
+  public String text(Unit<Length> unit, int decimals) {
+    return lower.text(unit, decimals) + " … " + upper.text(unit, decimals);
   }
 
   /** Both limits in mm with three decimals, or as many as they need. */

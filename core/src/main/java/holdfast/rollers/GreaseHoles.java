@@ -50,4 +50,12 @@ public record GreaseHoles(Length axialDiameter, String fitting, Length radialDia
   public Optional<Length> radialPosition() {
     return Optional.ofNullable(radialOffset);
   }
+
+  /** For example {@code "axial 6 mm, radial 3 mm at 8 mm from the face"}. */
+  @Override
+  public String toString() {
+    String size = axialDiameter != null ? axialDiameter.toString() : "for a fitting " + fitting + " in";
+    String axial = drilled() ? "axial " + size : "no hole";
+    return axial + (radialDiameter == null ? "" : ", radial " + radialDiameter + " at " + radialOffset + " from the face");
+  }
 }

@@ -2,6 +2,7 @@ package holdfast.seats;
 
 import holdfast.quantity.InputException;
 import holdfast.quantity.Quantity;
+import holdfast.quantity.Unit;
 import java.io.Serializable;
 
 /**
@@ -27,6 +28,17 @@ public record Band<Q extends Quantity<Q>>(Q least, Q greatest) implements Serial
    */
   public boolean contains(Q value) {
     return least.compareTo(value) <= 0 && value.compareTo(greatest) <= 0;
+  }
+
+  /**
+   * Both ends in a unit, rounded for reading.
+   *
+   * @param unit a unit of the same kind
+   * @param decimals digits after the point, 0 or more
+   * @return for example {@code "2108 lbf … 5270 lbf"}
+   */
+  public String text(Unit<Q> unit, int decimals) {
+    return least.text(unit, decimals) + " … " + greatest.text(unit, decimals);
   }
 
   /** Both ends: {@code "12 MPa … 48 MPa"}. */

@@ -51,6 +51,19 @@ public record SeatTilt(
   }
 
   /**
+   * How square a face must be: the run-out over its diameter that uses a share of the permitted tilt.
+   *
+   * @param permitted permitted tilt, over 0 and below 90°
+   * @param share share of it that the face may use, over 0 up to 1
+   * @param faceDiameter diameter of the face, over 0
+   * @return greatest run-out
+   * @throws InputException if an argument is outside its range
+   */
+  public static Length squareness(Angle permitted, double share, Length faceDiameter) {
+    return new Length(SeatGeometryKernel.squareness(permitted.radian(), share, faceDiameter.mm()));
+  }
+
+  /**
    * Tilt of the seat without bending.
    *
    * @return the faces' tilt if a shoulder is clamped, else the clearance's

@@ -53,6 +53,11 @@ class FitTest {
   }
 
   @Test
+  void limitsAreWrittenInAnyUnit() {
+    assertEquals("0.6256 in … 0.6263 in", Fit.of(KnownUnits.INCH.of(0.625), "F7/h7").hole().limits().text(KnownUnits.INCH, 4));
+  }
+
+  @Test
   void explanationEndsWithTheLeastClearance() {
     Fit fit = Fit.of("25 K7/h6");
     Derivation derivation = fit.explain();

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdfast.fits.Fit;
 import holdfast.fits.LimitDeviations;
 import holdfast.quantity.InputException;
+import holdfast.quantity.KnownUnits;
 import holdfast.tables.SourceRef;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -79,6 +80,8 @@ class InterferenceFitTest {
   void pressingForceRunsFromTheLoosestToTheTightestPair() {
     InterferenceFit seat = fit(10, 20);
     Band<holdfast.quantity.Force> force = seat.pressInForce(FrictionBand.of(0.1, 0.2));
+    assertEquals(
+        force.least().text(KnownUnits.LBF, 1) + " … " + force.greatest().text(KnownUnits.LBF, 1), force.text(KnownUnits.LBF, 1));
     assertEquals(0.1 * seat.pressure().least().base() * Math.PI * 900, force.least().base(), 1e-6);
     assertEquals(0.2 * seat.pressure().greatest().base() * Math.PI * 900, force.greatest().base(), 1e-6);
   }

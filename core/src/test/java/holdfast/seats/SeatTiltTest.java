@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -74,6 +75,13 @@ class SeatTiltTest {
     assertThrows(InputException.class, () -> SeatGeometryKernel.squareness(1e-3, 1.1, 27));
     assertThrows(InputException.class, () -> SeatGeometryKernel.squareness(1.6, 1, 27));
     assertThrows(InputException.class, () -> SeatGeometryKernel.squareness(0, 1, 27));
+  }
+
+  @Test
+  void aFaceAsSquareAsPermittedUsesItsShareOfTheTilt() {
+    Length runout = SeatTilt.squareness(mrad(1), 0.5, mm(30));
+    assertEquals(0.5e-3, SeatTilt.of(um(0), mm(16), mm(20)).clampedFace(runout, mm(30)).build().total().radian(), 1e-15);
+    assertThrows(InputException.class, () -> SeatTilt.squareness(mrad(1), 0, mm(30)));
   }
 
   @Test

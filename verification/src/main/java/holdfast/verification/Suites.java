@@ -6,6 +6,7 @@ import holdfast.verification.fits.FitSuites;
 import holdfast.verification.fits.InchSuites;
 import holdfast.verification.reference.ReferenceLifeSuites;
 import holdfast.verification.installation.InstallationSuites;
+import holdfast.verification.questions.QuestionSuites;
 import holdfast.verification.seats.SeatSuites;
 import holdfast.verification.threads.ThreadSuites;
 import java.util.ArrayList;
@@ -31,6 +32,7 @@ public final class Suites {
     suites.addAll(BearingSuites.all());
     suites.addAll(ReferenceLifeSuites.all());
     suites.addAll(InstallationSuites.all());
+    suites.addAll(QuestionSuites.all());
     return List.copyOf(suites);
   }
 }
