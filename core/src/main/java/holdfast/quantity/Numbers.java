@@ -34,11 +34,8 @@ public final class Numbers {
     if (!Double.isFinite(value)) {
       return Double.toString(value);
     }
-    if (value == 0) {
-      return "0";
-    }
     BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
-    return plain(rounded);
+    return rounded.stripTrailingZeros().toPlainString();
   }
 
   /**
@@ -49,10 +46,5 @@ public final class Numbers {
    */
   public static String shortest(double value) {
     return significant(value, 15);
-  }
-
-  private static String plain(BigDecimal value) {
-    BigDecimal stripped = value.stripTrailingZeros();
-    return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
   }
 }

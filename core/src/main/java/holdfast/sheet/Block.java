@@ -27,18 +27,6 @@ public sealed interface Block extends Serializable {
     public Entry {
       sources = List.copyOf(sources);
     }
-
-    /**
-     * Makes an entry.
-     *
-     * @param label what it is
-     * @param value the value with unit
-     * @param sources where it comes from
-     * @return the entry
-     */
-    public static Entry of(String label, String value, SourceRef... sources) {
-      return new Entry(label, value, List.of(sources));
-    }
   }
 
   /** How loudly a notice speaks. */

@@ -15,6 +15,7 @@ import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -47,6 +48,20 @@ class QuantityLawsTest {
       assertEquals(quantity.base(), kind.parser().apply(text).base(), slack, text);
       assertEquals(value, quantity.in(unit), 1e-14 * Math.max(Math.abs(value), unit.toBase(0) == 0 ? 0 : 64), text);
     }
+  }
+
+  /** Units of the stable: a hand is 4 in; and the Fahrenheit scale by its definition, (t - 32) · 5/9. */
+  @Example
+  void aUnitConvertsAndSaysItsNames() {
+    Unit<Length> hand = Unit.of("hand", 101.6, Length::new, "hands");
+    assertEquals(new Length(1524), hand.of(15));
+    assertEquals(15, new Length(1524).in(hand), 1e-14);
+    assertEquals(101.6, hand.factor());
+    assertEquals(List.of("hands", "hand"), hand.names());
+    assertEquals("hand", hand.toString());
+    Unit<Temperature> fahrenheit = Unit.withOffset("°F", 5.0 / 9, -32, Temperature::new);
+    assertEquals(100, fahrenheit.of(212).celsius(), 1e-13);
+    assertEquals(-40, new Temperature(-40).in(fahrenheit), 1e-13);
   }
 
   @Example

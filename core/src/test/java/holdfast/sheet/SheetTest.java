@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Caution;
+import holdfast.trace.Warning;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -47,6 +49,39 @@ class SheetTest {
     assertTrue(html.contains("<p><b>2  Doc B:</b> .1 eq. 2 m</p>"), html);
     assertFalse(html.contains("<script"), html);
     assertFalse(html.contains("http"), "nothing is loaded from elsewhere: " + html);
+  }
+
+  @Test
+  void neighbouringSourcesAreDrawnTogether() {
+    SourceRef[] s = new SourceRef[9];
+    for (int i = 0; i < s.length; i++) {
+      s[i] = SourceRef.published("Doc", "p. " + i);
+    }
+    Section section =
+        Section.of("s")
+            .entry("all", "x", s)
+            .entry("three", "x", s[3], s[2], s[1], s[1])
+            .entry("two", "x", s[4], s[3])
+            .entry("run and one", "x", s[2], s[3], s[4], s[8])
+            .entry("apart", "x", s[6], s[4])
+            .build();
+    Sheet sheet = new Sheet("t", "u", List.of(section), List.of());
+    List<String> marks = section.blocks().stream().map(block -> Sheet.marks(block, sheet.numberedSources())).toList();
+    assertEquals(List.of("1–9", "2–4", "4, 5", "3–5, 9", "5, 7"), marks);
+  }
+
+  @Test
+  void cautionsAndWarningsBecomeNotices() {
+    Section section =
+        Section.of("s")
+            .cautions(List.of(new Caution("Mind your hands.", FIRST)))
+            .warnings(List.of(new Warning("speed", "Too fast.", SECOND)))
+            .build();
+    assertEquals(
+        List.of(
+            new Block.Notice(Block.Weight.CAUTION, "Mind your hands.", List.of(FIRST)),
+            new Block.Notice(Block.Weight.WARNING, "Too fast.", List.of(SECOND))),
+        section.blocks());
   }
 
   @Test

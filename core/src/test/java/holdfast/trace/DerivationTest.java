@@ -45,6 +45,23 @@ class DerivationTest {
   }
 
   @Test
+  void aResultNamesTheSourcesOfItsDerivation() {
+    Traced result =
+        new Traced() {
+          @Override
+          public Derivation explain() {
+            return derivation();
+          }
+
+          @Override
+          public List<Warning> warnings() {
+            return List.of();
+          }
+        };
+    assertEquals(List.of(TABLE, SUM), result.sources());
+  }
+
+  @Test
   void pureNumbersHaveNoUnit() {
     assertTrue(new Step("e", "factor", "1/3", List.of(), 1.0 / 3, "", SUM).text().contains("= 0.333333   (derivation"));
   }

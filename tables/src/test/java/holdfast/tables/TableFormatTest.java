@@ -47,7 +47,13 @@ class TableFormatTest {
   @Test
   void missingColumn() {
     folder.csv("over_mm,up_to_mm,grade,value\n0,3,IT6,6\n");
-    refused(CSV, 1, "columns [confirmed_by, note, provenance] are missing");
+    refused(CSV, 1, ": columns [confirmed_by, note, provenance] are missing; described are [confirmed_by, grade,");
+  }
+
+  @Test
+  void columnTooMany() {
+    folder.csv("over_mm,up_to_mm,grade,value,provenance,confirmed_by,note,page\n0,3,IT6,6,,,,9\n");
+    refused(CSV, 1, ": columns [page] are not described; described are [confirmed_by, grade,");
   }
 
   @Test
@@ -217,6 +223,8 @@ class TableFormatTest {
     folder.file("fits/sources.csv", "id,title,kind,note\na,A,standard,\na,B,standard,\n");
     refused("fits/sources.csv", 3, "document 'a' is registered twice");
     folder.file("fits/sources.csv", "id,title,kind,note\na,,standard,\n");
+    refused("fits/sources.csv", 2, "id, title and kind must not be blank");
+    folder.file("fits/sources.csv", "id,title,kind,note\na,A, ,\n");
     refused("fits/sources.csv", 2, "id, title and kind must not be blank");
     folder.file("fits/sources.csv", "");
     refused("fits/sources.csv", 0, "the file is empty");

@@ -8,9 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -47,6 +52,22 @@ class TableSetTest {
     assertEquals(List.of(), recalled.confirmedBy());
     assertEquals("recalled", recalled.note());
     assertEquals(List.of(), table.mirroredBy(2));
+  }
+
+  @Test
+  void mirroredRowsNameWhoHoldsTheMirror() {
+    Folder folder = new Folder(path);
+    folder.descriptor("column.confirmed_by", "column.mirrored_by").csv(Folder.CSV.replace("confirmed_by", "mirrored_by"));
+    assertEquals(List.of("reprint", "sheet"), folder.table().mirroredBy(1));
+    assertEquals(List.of(), folder.table().confirmedBy(1));
+  }
+
+  @Test
+  void tableWithoutRangesMayLeaveGaps() {
+    Folder folder = new Folder(path);
+    folder.descriptor("ranges = over_mm..up_to_mm\n", "").csv(Folder.CSV.replace("3,6,IT6", "5,4,IT6"));
+    assertFalse(folder.table().descriptor().hasRanges());
+    assertEquals(5, folder.table().number(1, "over_mm"));
   }
 
   @Test
@@ -114,6 +135,21 @@ class TableSetTest {
   }
 
   @Test
+  void digestIsThatOfPathsAndContentsInAlphabeticalOrder() throws IOException, NoSuchAlgorithmException {
+    TableSet set = new Folder(path).load();
+    ByteArrayOutputStream all = new ByteArrayOutputStream();
+    for (String name :
+        List.of(
+            "fits/contents.txt", "fits/iso/tolerances.csv", "fits/iso/tolerances.properties", "fits/sources.csv",
+            "table-set.properties")) {
+      all.write((name + "\0").getBytes(StandardCharsets.UTF_8));
+      all.write(Files.readAllBytes(path.resolve(name)));
+    }
+    byte[] sha = MessageDigest.getInstance("SHA-256").digest(all.toByteArray());
+    assertEquals(HexFormat.of().formatHex(sha), set.digest());
+  }
+
+  @Test
   void digestDoesNotDependOnWhatWasReadBefore() {
     Folder folder = new Folder(path);
     folder.file("fits/contents.txt", "iso/tolerances\niso/other\n");
@@ -176,6 +212,7 @@ class TableSetTest {
     assertThrows(IllegalArgumentException.class, () -> SourceRegister.of(List.of(twice, twice)));
     assertThrows(IllegalArgumentException.class, () -> new Document(" ", "A", "standard", ""));
     assertThrows(IllegalArgumentException.class, () -> SourceRef.published("a", " "));
+    assertEquals("a, Table 1 [published]", SourceRef.published("a", "Table 1").toString());
     assertEquals("a, Table 1 [memory]", SourceRef.memory("a", "Table 1").toString());
     assertEquals(Provenance.DERIVED, SourceRef.derived("from b").provenance());
     assertEquals(Provenance.COMMON_PRACTICE, SourceRef.commonPractice("so it is done").provenance());
