@@ -4,7 +4,6 @@ import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.special.Erf;
 
 /**
@@ -20,7 +19,6 @@ public final class ClearanceDistributionKernel {
   private static final double SQRT_2 = Math.sqrt(2);
   private static final double SQRT_3 = Math.sqrt(3);
   private static final double INV_SQRT_2_PI = 1 / Math.sqrt(2 * Math.PI);
-  private static final NormalDistribution STANDARD_NORMAL = new NormalDistribution(null, 0, 1);
   /** Below this ratio of half width to standard deviation the uniform part only adds its variance. */
   private static final double NARROW = 1e-3;
 
@@ -76,17 +74,14 @@ public final class ClearanceDistributionKernel {
     if (spread == 0) {
       return mean;
     }
-    if (normal1 && normal2) {
-      return mean + spread * STANDARD_NORMAL.inverseCumulativeProbability(p);
-    }
-    // The tails are not longer than those of the normal part beyond the ends of the uniform part.
-    double reach =
-        SQRT_3 * (deviation1 + deviation2)
-            + Math.max(deviation1, deviation2) * (1 + Math.abs(STANDARD_NORMAL.inverseCumulativeProbability(p)));
+    // Both shapes are symmetrical about the mean, and small probabilities keep their digits.
+    double tail = Math.min(p, 1 - p);
+    // Neither shape has longer tails than exp(-z² / (2 spread²)); a little room for rounding.
+    double reach = spread * (1e-9 + Math.sqrt(-2 * Math.log(tail)));
     BrentSolver solver = new BrentSolver(1e-14, 1e-13 * spread, 1e-16);
     double z =
-        solver.solve(500, t -> probability(t, 0, deviation1, normal1, deviation2, normal2) - p, -reach, reach);
-    return mean + z;
+        solver.solve(500, t -> probability(t, 0, deviation1, normal1, deviation2, normal2) / tail - 1, -reach, reach);
+    return p < 0.5 ? mean + z : mean - z;
   }
 
   private static double normal(double z, double deviation) {
@@ -110,10 +105,10 @@ public final class ClearanceDistributionKernel {
     if (z >= wide + narrow) {
       return 1;
     }
-    if (narrow > 0 && z < narrow - wide) {
+    if (z < narrow - wide) {
       return below * below / (8 * wide * narrow);
     }
-    if (narrow > 0 && z > wide - narrow) {
+    if (z > wide - narrow) {
       double above = wide + narrow - z;
       return 1 - above * above / (8 * wide * narrow);
     }

@@ -65,7 +65,6 @@ public enum DeviationLetter {
   /** Letter code ZC of a hole, zc of a shaft. */
   ZC(27);
 
-  private static final DeviationLetter[] ALL = values();
   private final String small = name().toLowerCase(Locale.ROOT);
   /** Place in the arrays of the kernel. */
   final int index;
@@ -91,9 +90,5 @@ public enum DeviationLetter {
    */
   public boolean givesClearance() {
     return index <= H.index;
-  }
-
-  static DeviationLetter at(int index) {
-    return ALL[index];
   }
 }

@@ -27,9 +27,7 @@ public record FitRequest(FitSelector selector, Length least, Length greatest) im
           .thenComparing(Pair::basis)
           .thenComparingInt(Pair::gradeOddity)
           .thenComparing(Comparator.comparingDouble(Pair::span).reversed())
-          .thenComparingDouble(Pair::offset)
-          .thenComparingInt(pair -> pair.hole.code())
-          .thenComparingInt(pair -> pair.shaft.code());
+          .thenComparingDouble(Pair::offset);
 
   private record Pair(
       ToleranceClass hole, ToleranceClass shaft, List<PreferredFit> listings, Standing standing, double span, double offset) {
@@ -103,6 +101,7 @@ public record FitRequest(FitSelector selector, Length least, Length greatest) im
         }
       }
     }
+    // A stable sort: pairs of equal rank stay in the order of their codes.
     pairs.sort(ORDER);
     return pairs;
   }

@@ -13,27 +13,28 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ClassTextTest {
   @ParameterizedTest
-  @CsvSource(delimiter = ';', quoteCharacter = '"', value = {
-    "7H; '7H' at character 1 stands where the letter code must stand",
-    "H77; '77' at character 2 is not a grade",
-    "H19; '19' at character 2 is not a grade",
-    "H001; '001' at character 2 is not a grade",
-    "H02; '02' at character 2 is not a grade",
-    "\"\"; the text is empty",
-    "\"  \"; the text is empty",
-    "H; the text ends where the grade must stand",
-    "Hx; 'Hx' at character 1 mixes capital and small letters",
-    "Hh7; 'Hh' at character 1 mixes capital and small letters",
-    "hH7; 'hH' at character 1 mixes capital and small letters",
-    "I7; 'I' at character 1 is not a letter code; those are A B C CD",
-    "w7; 'w' at character 1 is not a letter code; those are a b c cd",
-    "abc7; 'abc' at character 1 is not a letter code",
-    "H7/p6; '/p6' at character 3: this is a fit, not one class",
-    "H7 p; 'p' at character 4 is too much",
-    "H7.5; '.5' at character 3 is too much",
-    "H-7; '-7' at character 2 stands where the grade must stand",
-    "ı7; 'ı7' at character 1 stands where the letter code must stand",
-    "H٧; '٧' at character 2 stands where the grade must stand"
+  @CsvSource(delimiter = '|', quoteCharacter = '"', value = {
+    "7H| '7H' at character 1 stands where the letter code must stand",
+    "H77| '77' at character 2 is not a grade",
+    "H19| '19' at character 2 is not a grade",
+    "H001| '001' at character 2 is not a grade",
+    "H02| '02' at character 2 is not a grade",
+    "\"\"| the text is empty",
+    "\"  \"| the text is empty",
+    "H| the text ends where the grade must stand",
+    "Hx| 'Hx' at character 1 mixes capital and small letters",
+    "Hh7| 'Hh' at character 1 mixes capital and small letters",
+    "hH7| 'hH' at character 1 mixes capital and small letters",
+    "I7| 'I' at character 1 is not a letter code; those are A B C CD",
+    "w7| 'w' at character 1 is not a letter code; those are a b c cd",
+    "CZ7| 'CZ' at character 1 is not a letter code; those are A B C CD",
+    "abc7| 'abc' at character 1 is not a letter code",
+    "H7/p6| '/p6' at character 3: this is a fit, not one class",
+    "H7 p| 'p' at character 4 is too much",
+    "H7.5| '.5' at character 3 is too much",
+    "H-7| '-7' at character 2 stands where the grade must stand",
+    "ı7| 'ı7' at character 1 stands where the letter code must stand",
+    "H٧| '٧' at character 2 stands where the grade must stand"
   })
   void classErrorsSayWhere(String text, String reason) {
     InputException e = assertThrows(InputException.class, () -> ToleranceClass.of(text));
@@ -62,15 +63,15 @@ class ClassTextTest {
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = ';', quoteCharacter = '"', value = {
-    "25,5 H7/p6; '25,5' at character 1 is not a number; the decimal sign is a point",
-    "1.2.3 H7/p6; '1.2.3' at character 1 is not a number",
-    "1/2 H7/p6; '1/2' at character 1 is not a number",
-    "H7/p6; 'H7/p6' at character 1 stands where the nominal size must stand",
-    "\"\"; the text is empty",
-    "25; the text ends where the letter code must stand",
-    "25 mm; the text ends where the letter code must stand",
-    "25 H77/p6; '77' at character 5 is not a grade"
+  @CsvSource(delimiter = '|', quoteCharacter = '"', value = {
+    "25,5 H7/p6| '25,5' at character 1 is not a number; the decimal sign is a point",
+    "1.2.3 H7/p6| '1.2.3' at character 1 is not a number",
+    "1/2 H7/p6| '1/2' at character 1 is not a number",
+    "H7/p6| 'H7/p6' at character 1 stands where the nominal size must stand",
+    "\"\"| the text is empty",
+    "25| the text ends where the letter code must stand",
+    "25 mm| the text ends where the letter code must stand",
+    "25 H77/p6| '77' at character 5 is not a grade"
   })
   void sizedFitErrorsSayWhere(String text, String reason) {
     InputException e = assertThrows(InputException.class, () -> Fit.of(text));
@@ -91,6 +92,12 @@ class ClassTextTest {
   @ValueSource(strings = {"25 H7/p6", " 25H7/p6 ", "25 mm H7 / p6", "25.0 H 7/p 6", "25mm H7/p6"})
   void spacesAndUnitAreOptional(String text) {
     assertEquals(Fit.of(mm(25), "H7/p6"), Fit.of(text));
+  }
+
+  @Test
+  void theDecimalSignIsBlamedOnlyWhereThereIsAComma() {
+    InputException e = assertThrows(InputException.class, () -> Fit.of("1.2.3 H7/p6"));
+    assertEquals("'1.2.3' at character 1 is not a number", e.reason());
   }
 
   @Test

@@ -4,6 +4,7 @@ import static holdfast.quantity.Units.degC;
 import static holdfast.quantity.Units.mm;
 import static holdfast.quantity.Units.umPerMK;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -39,6 +40,21 @@ class FitAtTemperatureTest {
     FitAtTemperature heated = new FitAtTemperature(FIT, umPerMK(11.5), umPerMK(11.5), degC(150), degC(20));
     assertEquals(FitKind.CLEARANCE, heated.kind());
     assertTrue(heated.warnings().stream().anyMatch(w -> w.code().equals("wide-temperature-span")));
+  }
+
+  @Test
+  void theUsualSpanEndsAtAHundredKelvin() {
+    for (double[] pair : new double[][] {{120, 20}, {20, 120}, {-80, 20}, {20, -80}}) {
+      assertFalse(warnsOfSpan(pair[0], pair[1]), pair[0] + " and " + pair[1]);
+    }
+    for (double[] pair : new double[][] {{120.1, 20}, {20, 120.1}, {-80.1, 20}, {20, -80.1}}) {
+      assertTrue(warnsOfSpan(pair[0], pair[1]), pair[0] + " and " + pair[1]);
+    }
+  }
+
+  private static boolean warnsOfSpan(double hole, double shaft) {
+    return new FitAtTemperature(FIT, umPerMK(11.5), umPerMK(11.5), degC(hole), degC(shaft))
+        .warnings().stream().anyMatch(w -> w.code().equals("wide-temperature-span"));
   }
 
   @Test

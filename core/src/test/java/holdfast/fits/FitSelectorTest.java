@@ -10,8 +10,12 @@ import holdfast.fits.FitCandidate.Standing;
 import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
@@ -51,6 +55,81 @@ class FitSelectorTest {
     assertThrows(UnsupportedOperationException.class, () -> all.remove(0));
     FitCandidates none = FitSelector.holeBasis(mm(25)).interferenceBetween(um(5), um(6)).candidates();
     assertEquals("no fit of ISO 286 satisfies the request", none.toString());
+  }
+
+  @Test
+  void exactlyTenCandidatesLeaveNoMore() {
+    String ten = FitSelector.holeBasis(mm(25)).interferenceBetween(um(5), um(45)).candidates(10).toString();
+    assertEquals(10, ten.lines().count());
+    assertTrue(!ten.contains("more"), ten);
+  }
+
+  @Test
+  void reasonsSayWhereACandidateStands() {
+    FitSelector selector = FitSelector.anyBasis(mm(25)).grades(ToleranceGrade.IT4, ToleranceGrade.IT7);
+    Map<String, FitCandidate> found = new HashMap<>();
+    for (FitCandidate candidate : selector.between(um(50), um(40)).candidates()) {
+      found.put(candidate.fit().designation(), candidate);
+    }
+    // The wanted range has its middle at -5 µm; IT4, IT5, IT6 and IT7 are 6, 9, 13 and 21 µm.
+    assertEquals(
+        List.of(
+            "both classes are for general use after ISO 1829:1975 (recalled)",
+            "no basis",
+            "grades as usual, the shaft like the hole or one finer (common practice)",
+            "spans 34 µm of the 90 µm wanted, its middle 5 µm off"),
+        found.get("JS7/js6").reasons());
+    assertEquals(Standing.GENERAL_USE, found.get("JS7/js6").standing());
+    // JS5 and js4 are not among the classes for general use.
+    assertEquals(
+        List.of(
+            "no basis", "grades unusual: 1 step off (common practice)", "spans 22 µm of the 90 µm wanted, its middle 5 µm off"),
+        found.get("JS5/js6").reasons());
+    assertEquals(
+        List.of(
+            "no basis", "grades unusual: 2 steps off (common practice)", "spans 27 µm of the 90 µm wanted, its middle 5 µm off"),
+        found.get("JS7/js4").reasons());
+    assertEquals(Standing.OTHER, found.get("JS5/js6").standing());
+    assertEquals(Standing.OTHER, found.get("JS7/js4").standing());
+    List<String> press = found.get("H7/p6").reasons();
+    assertTrue(press.get(0).startsWith("preferred fit of ANSI B4.2-1978"), press.toString());
+    assertTrue(press.stream().anyMatch(r -> r.startsWith("use: light press")), press.toString());
+    assertEquals("spans 34 µm of the 90 µm wanted, its middle 13 µm off", press.get(press.size() - 1));
+  }
+
+  /** Standing, basis, steps off the usual grades, wide before narrow, near the middle before far from it. */
+  @Test
+  void candidatesStandInOrder() {
+    List<FitCandidate> candidates =
+        FitSelector.anyBasis(mm(25)).grades(ToleranceGrade.IT5, ToleranceGrade.IT9).between(um(50), um(30)).candidates();
+    Comparator<FitCandidate> order =
+        Comparator.comparing(FitCandidate::standing)
+            .thenComparing(FitCandidate::basis)
+            .thenComparing(c -> stepsOff(c.fit()))
+            .thenComparing(c -> -Math.round(c.fit().tolerance().in(KnownUnits.UM) * 100))
+            .thenComparing(c -> Math.round(Math.abs(c.fit().meanClearance().in(KnownUnits.UM) + 10) * 100));
+    List<FitCandidate> sorted = new ArrayList<>(candidates);
+    sorted.sort(order);
+    assertEquals(sorted, candidates);
+    assertTrue(candidates.size() > 1000, "candidates: " + candidates.size());
+  }
+
+  /** How far the shaft's grade is from that of the hole or the next finer. */
+  private static int stepsOff(Fit fit) {
+    int finer = grade(fit.hole()) - grade(fit.shaft());
+    return Math.min(Math.abs(finer), Math.abs(finer - 1));
+  }
+
+  private static int grade(TolerancedSize part) {
+    return Integer.parseInt(part.designation().replaceAll("\\D", ""));
+  }
+
+  @Test
+  void oneAmountMayBeWantedExactly() {
+    FitRequest exact = FitSelector.holeBasis(mm(25)).clearanceBetween(um(5), um(5));
+    assertEquals(um(5), exact.least());
+    assertEquals(um(5), exact.greatest());
+    assertEquals(um(0), FitSelector.holeBasis(mm(25)).between(um(0), um(0)).greatest());
   }
 
   @Test

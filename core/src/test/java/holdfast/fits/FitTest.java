@@ -100,6 +100,7 @@ class FitTest {
     assertEquals(
         "at least +5 µm",
         assertThrows(InputException.class, () -> new LimitDeviations(um(5), um(4))).permitted());
+    assertEquals(um(0), new LimitDeviations(um(5), um(5)).tolerance());
     assertThrows(InputException.class, () -> new LimitsOfSize(mm(5), mm(4)));
     LimitsOfSize limits = new LimitsOfSize(mm(4), mm(5));
     assertTrue(limits.contains(mm(4)) && limits.contains(mm(5)) && !limits.contains(mm(5.0001)) && !limits.contains(mm(3.9)));
@@ -156,6 +157,9 @@ class FitTest {
     assertEquals(-4, js.explain().result().value(), 1e-9);
     assertEquals("25 H7/p5 → P7/h5: least clearance -4 µm, greatest -4 µm", Fit.of("25 H7/p5").onOtherBasis().toString());
     assertEquals("300 H6/m5 → M6/h5: least clearance +2 µm, greatest +2 µm", Fit.of("300 H6/m5").onOtherBasis().toString());
+    assertEquals(Basis.HOLE, Basis.of(ToleranceClass.of("H7"), ToleranceClass.of("h6")));
+    assertEquals(Basis.SHAFT, Basis.of(ToleranceClass.of("F8"), ToleranceClass.of("h6")));
+    assertEquals(Basis.NEITHER, Basis.of(ToleranceClass.of("F7"), ToleranceClass.of("k6")));
     Fit both = Fit.of("25 H7/h6");
     assertTrue(assertThrows(InputException.class, both::onOtherBasis).reason().contains("both bases"));
     Fit none = Fit.of("25 F7/k6");

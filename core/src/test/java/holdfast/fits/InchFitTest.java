@@ -21,6 +21,7 @@ import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -161,6 +162,15 @@ class InchFitTest {
     assertThrows(InputException.class, () -> InchLimitsKernel.standardTolerance(Double.NaN, 7));
   }
 
+  @Test
+  void theStandardTolerancesRunOverZeroUpTo200Inches() {
+    assertEquals(AnsiGrade.GRADE_4, AnsiGrade.of(4));
+    assertEquals(AnsiGrade.GRADE_13, AnsiGrade.of(13));
+    assertEquals(AnsiGrade.GRADE_7.tolerance(inch("199")), AnsiGrade.GRADE_7.tolerance(inch("200")));
+    InputException e = assertThrows(InputException.class, () -> AnsiGrade.GRADE_7.tolerance(inch("0")));
+    assertEquals("nominal size D (0 in, 0 mm) must be over 0 in up to 200 in; ANSI B4.1-1967, table 1", e.getMessage());
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"FN2", "0.625 FN2", "5/8 FN2", "0,625 in FN2", "5/8 in FN7", "5/8 inches FN2", "x FN2", "30 in FN2"})
   void sizedTextNeedsAUnitAndAKnownClass(String text) {
@@ -177,6 +187,7 @@ class InchFitTest {
     assertEquals("thou", d.result().unit());
     assertEquals(fit.minimumClearance().in(THOU), d.result().value());
     assertTrue(d.toString().contains("es = +1.6 thou"), d.toString());
+    assertEquals(List.of("ES", "EI"), fit.hole().explain().steps().stream().map(Step::symbol).toList());
     Derivation shaft = fit.shaft().explain();
     assertEquals(List.of("es", "ei"), shaft.steps().stream().map(Step::symbol).toList());
     assertEquals(fit.shaft().lower().in(THOU), shaft.result().value(), 1e-12);
@@ -200,6 +211,23 @@ class InchFitTest {
     try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
       assertEquals(fit, in.readObject());
     }
+  }
+
+  @Test
+  void fiveFamiliesAndNoOtherPairOfLetters() {
+    List<String> families = List.of("RC", "LC", "LT", "LN", "FN");
+    for (char first = 'A'; first <= 'Z'; first++) {
+      for (char second = 'A'; second <= 'Z'; second++) {
+        String pair = "" + first + second;
+        assertEquals(families.contains(pair), InchText.isInchFit(" " + pair.toLowerCase(Locale.ROOT) + "1"), pair);
+        assertEquals(families.contains(pair), InchText.endsWithInchFit("1 in " + pair + "1 "), pair);
+      }
+    }
+    assertTrue(InchText.endsWithInchFit("FN2"));
+    assertFalse(InchText.endsWithInchFit("xFN2"));
+    assertFalse(InchText.isInchFit("F"));
+    InputException e = assertThrows(InputException.class, () -> InchFitClass.of(" "));
+    assertEquals("the text is empty", e.reason());
   }
 
   @Test

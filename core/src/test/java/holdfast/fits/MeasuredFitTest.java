@@ -53,12 +53,34 @@ class MeasuredFitTest {
     "25.0015, UNDECIDED",
     "25.0195, UNDECIDED",
     "25.0225, UNDECIDED",
+    "25.023, UNDECIDED",
+    "24.998, UNDECIDED",
     "24.9985, UNDECIDED",
     "25.0231, DISPROVED",
     "24.9979, DISPROVED"
   })
   void uncertaintyGuardsTheLimits(double hole, Conformity expected) {
     assertEquals(expected, Readings.at20(um(2), mm(hole)).conformity(DRAWING.hole().limits()));
+  }
+
+  /** Uncertainties of 0.3 and 0.4 mm make one of 0.5 mm, which the clearance reaches but does not exceed. */
+  @Test
+  void aClearanceOfTheUncertaintyIsCertain() {
+    Readings wide = Readings.at20(um(300), mm(25.5));
+    Readings narrow = Readings.at20(um(400), mm(25));
+    assertEquals(Optional.of(FitKind.CLEARANCE), new MeasuredFit(DRAWING, wide, narrow).certainKind());
+    assertEquals(Optional.of(FitKind.INTERFERENCE), new MeasuredFit(DRAWING, narrow, wide).certainKind());
+    Readings wider = Readings.at20(um(400.1), mm(25));
+    assertEquals(Optional.empty(), new MeasuredFit(DRAWING, wide, wider).certainKind());
+    assertEquals(Optional.empty(), new MeasuredFit(DRAWING, wider, wide).certainKind());
+  }
+
+  @Test
+  void explanationNamesEveryReading() {
+    MeasuredFit fit = new MeasuredFit(DRAWING, Readings.at20(um(0), mm(25.002), mm(25.004)), Readings.at20(um(0), mm(25.03)));
+    assertEquals(
+        List.of("d = 25.002 mm", "d = 25.004 mm", "alpha = 0 µm/(m·K)", "T = 20 °C"), fit.explain().steps().get(0).inputs());
+    assertEquals(0, fit.uncertainty().mm());
   }
 
   @Test

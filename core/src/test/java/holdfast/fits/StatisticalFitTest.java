@@ -44,6 +44,8 @@ class StatisticalFitTest {
     StatisticalFit fit = new StatisticalFit(FIT, low, bad);
     assertEquals("parts-outside-limits", fit.warnings().get(0).code());
     assertTrue(fit.warnings().get(0).message().contains("50 % of the shafts"), fit.warnings().toString());
+    StatisticalFit holes = new StatisticalFit(FIT, SizeDistribution.capable(FIT.hole().limits(), 1, 0, Side.LOWER), low);
+    assertTrue(holes.warnings().get(0).message().contains("50 % of the holes"), holes.warnings().toString());
   }
 
   @Test
@@ -110,6 +112,31 @@ class StatisticalFitTest {
     assertTrue(low >= -1e-12 && high <= 1 + 1e-12 && low <= high + 1e-12, low + " " + high);
   }
 
+  /** A micrometre or a metre, the probability is the same. */
+  @Property(tries = 200)
+  void unitsDoNotMatter(
+      @ForAll @DoubleRange(min = -4, max = 4) double x,
+      @ForAll @DoubleRange(min = 1e-5, max = 3) @Scale(6) double ratio,
+      @ForAll boolean normal1,
+      @ForAll boolean normal2) {
+    double plain = ClearanceDistributionKernel.probability(x, 0, 1, normal1, ratio, normal2);
+    for (double unit : new double[] {1e-3, 1e3}) {
+      assertEquals(
+          plain, ClearanceDistributionKernel.probability(x * unit, 0, unit, normal1, ratio * unit, normal2), 1e-9);
+    }
+  }
+
+  /** Normal quantiles far out, where 1 - p has no digits left; computed with statistics.NormalDist of Python 3.11. */
+  @Test
+  void tailsKeepTheirDigits() {
+    assertEquals(-7.941345326170995, ClearanceDistributionKernel.quantile(1e-15, 0, 0.6, true, 0.8, true), 1e-9);
+    assertEquals(-37.0470962993612, ClearanceDistributionKernel.quantile(1e-300, 0, 0.6, true, 0.8, true), 1e-9);
+    // Two uniform parts of half widths 4 and 1: P = (z + 5)² / 32 from -5 to -3.
+    double root3 = Math.sqrt(3);
+    assertEquals(
+        -5 + Math.sqrt(32e-9), ClearanceDistributionKernel.quantile(1e-9, 0, 4 / root3, false, 1 / root3, false), 1e-12);
+  }
+
   @Test
   void aVeryNarrowUniformPartAddsItsVariance() {
     for (double x : new double[] {-2, -0.5, 0, 1, 3}) {
@@ -138,6 +165,7 @@ class StatisticalFitTest {
     assertEquals(0, fit.probabilityBelow(FIT.minimumClearance()), 1e-12);
     assertEquals(1, fit.probabilityBelow(FIT.maximumClearance()), 1e-12);
     assertEquals(1, fit.probabilityBetween(FIT.minimumClearance(), FIT.maximumClearance()), 1e-12);
+    assertEquals(0.5, fit.probabilityBetween(fit.meanClearance(), FIT.maximumClearance()), 1e-12);
     assertEquals(0, fit.hole().shareOutside(FIT.hole().limits()), 1e-9);
     assertEquals(Shape.UNIFORM, fit.hole().shape());
   }
@@ -151,6 +179,9 @@ class StatisticalFitTest {
     assertEquals("capability index Cpk", e.parameter());
     assertThrows(InputException.class, () -> SizeDistribution.capable(limits, 1, Double.NaN, Side.UPPER));
     assertThrows(InputException.class, () -> SizeDistribution.normal(mm(25), um(-1)));
+    assertEquals("normal, mean 25.000 mm, standard deviation 0 µm", SizeDistribution.normal(mm(25), um(0)).toString());
+    // 21 µm / sqrt(12) = 6.062 µm
+    assertEquals("uniform, mean 25.0105 mm, standard deviation 6.062 µm", SizeDistribution.uniform(limits).toString());
     StatisticalFit fit = StatisticalFit.centred(FIT, 1);
     assertEquals("probability p", assertThrows(InputException.class, () -> fit.quantile(0)).parameter());
     assertThrows(InputException.class, () -> fit.quantile(1));

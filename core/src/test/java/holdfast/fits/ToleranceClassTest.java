@@ -127,6 +127,10 @@ class ToleranceClassTest {
     assertEquals("4 or more", places.permitted());
     double[] two = {25, 26};
     assertThrows(InputException.class, () -> LimitDeviationsKernel.limits(two, code, new double[2], new double[1]));
+    assertEquals(
+        "array for the result (1 places) must be 2 or more; nothing is left out",
+        assertThrows(InputException.class, () -> LimitDeviationsKernel.limits(two, code, new double[1], new double[2]))
+            .getMessage());
   }
 
   @Test
@@ -145,7 +149,11 @@ class ToleranceClassTest {
     assertEquals(ToleranceGrade.IT6, ToleranceGrade.IT7.finer());
     assertThrows(InputException.class, ToleranceGrade.IT01::finer);
     InputException undefined = assertThrows(InputException.class, () -> ToleranceGrade.IT0.tolerance(mm(501)));
-    assertTrue(undefined.getMessage().contains("over 0 mm up to 500 mm"), undefined.getMessage());
+    assertEquals("over 0 mm up to 500 mm", undefined.permitted());
+    assertEquals("nominal size 501 mm", undefined.value());
+    InputException small = assertThrows(InputException.class, () -> ToleranceGrade.IT14.tolerance(mm(1)));
+    assertEquals("over 1 mm up to 3150 mm", small.permitted());
+    assertEquals(um(250), ToleranceGrade.IT14.tolerance(mm(1.001)));
   }
 
   @Test
@@ -154,6 +162,12 @@ class ToleranceClassTest {
     assertEquals("25.000 mm … 25.021 mm", ToleranceClass.of("H7").limitsOfSize(mm(25)).toString());
     assertEquals("25 H7: +21 µm / 0 µm, 25.000 mm … 25.021 mm", ToleranceClass.of("H7").at(mm(25)).toString());
     assertEquals("25 js7: +10.5 µm / -10.5 µm, 24.9895 mm … 25.0105 mm", TolerancedSize.of(mm(25), "js7").toString());
+  }
+
+  @Test
+  void lettersUpToHGiveClearance() {
+    assertTrue(DeviationLetter.A.givesClearance() && DeviationLetter.H.givesClearance());
+    assertFalse(DeviationLetter.JS.givesClearance());
   }
 
   @Test
@@ -198,6 +212,8 @@ class ToleranceClassTest {
     assertEquals("25 JS7 (1988, rounded): +10 µm / -10 µm, 24.990 mm … 25.010 mm", size.toString());
     assertEquals(-10, size.explain().result().value(), 1e-9);
     assertEquals("rounded-js", size.warnings().get(0).code());
+    assertEquals("+55 µm / -55 µm", RoundedSymmetricClass.of(ToleranceClass.of("js11")).limitDeviations(mm(10.5)).toString());
+    assertFalse(RoundedSymmetricClass.isRounded(ToleranceClass.of("js12")));
     ToleranceClass js6 = ToleranceClass.of("js6");
     InputException e = assertThrows(InputException.class, () -> RoundedSymmetricClass.of(js6));
     assertEquals("js or JS in the grades 7 to 11", e.permitted());
