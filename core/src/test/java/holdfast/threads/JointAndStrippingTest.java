@@ -60,6 +60,7 @@ class JointAndStrippingTest {
   @Test
   void embeddingTable() {
     assertEquals(0.003 + 2 * 0.003 + 0.002, Embedding.amount(um(10), false, 2, 1).mm(), 1e-15);
+    assertEquals(0.003 + 2 * 0.0045 + 0.0025, Embedding.amount(um(10), true, 2, 1).mm(), 1e-15);
     assertThrows(InputException.class, () -> Embedding.amount(um(160), false, 2, 1));
     assertThrows(InputException.class, () -> Embedding.amount(um(5), true, -1, 0));
     assertEquals(3.29e-3, JointKernel.embeddingByLength(16, 16), 1e-15);

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.quantity.InputException;
 import holdfast.tables.Provenance;
+import holdfast.trace.Step;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -26,6 +27,43 @@ class LimitsAndStrengthTest {
     assertTrue(ThreadLimits.of(ScrewThread.of("M10"), "6h").pitchGreatest().compareTo(stud.pitchGreatest()) > 0);
     assertTrue(ThreadLimits.of(ScrewThread.of("M10"), "6G").pitchLeast().compareTo(nut.pitchLeast()) > 0);
     assertTrue(stud.warnings().isEmpty());
+  }
+
+  /** Position G lifts both diameters by its deviation, 32 µm at P = 1.5 mm. */
+  @Test
+  void positionGLiftsBothDiameters() {
+    ThreadLimits g = ThreadLimits.of(ScrewThread.of("M10"), "6G");
+    assertEquals("M10-6G: D1 8.408 … 8.708, D2 9.058 … 9.238 mm", g.toString());
+    assertEquals(
+        List.of("D1,max", "D1,min", "D2,max", "D2,min"), g.explain().steps().stream().map(Step::symbol).toList());
+    assertEquals("ISO 965-1:2013", g.explain().result().source().document());
+    ThreadLimits inch = ThreadLimits.of(ScrewThread.of("1/2-13 UNC"), "2A");
+    assertEquals(
+        List.of("d,max", "d,min", "d2,max", "d2,min"), inch.explain().steps().stream().map(Step::symbol).toList());
+    assertEquals("ASME B1.1-2003", inch.explain().result().source().document());
+  }
+
+  /** Pitch diameter tolerance of grade 6 at P = 1.5 mm: 132 µm over 5.6 up to 11.2 mm, 140 µm over 11.2 up to 22.4 mm. */
+  @Test
+  void rangesOfDiametersEndAtTheirUpperEnd() {
+    assertEquals(132, MetricToleranceKernel.externalPitch(6, 11.2, 1.5));
+    assertEquals(140, MetricToleranceKernel.externalPitch(6, Math.nextUp(11.2), 1.5));
+    assertEquals(140, MetricToleranceKernel.externalPitch(6, 22.4, 1.5));
+    message(() -> MetricToleranceKernel.externalPitch(6, 5.6, 1.5), "tolerance grade (6 at P = 1.5 mm, d = 5.6 mm)");
+    message(() -> MetricToleranceKernel.externalPitch(10, 10, 1.5), "tolerance grade (? at P = 1.5 mm, d = 10 mm)");
+    message(() -> MetricToleranceKernel.externalPitch(-1, 10, 1.5), "tolerance grade (? at");
+  }
+
+  /** 5/8-24 UNEF engages over 9·p; #6 is the first size with limits to 0.001 in. Recalled. */
+  @Test
+  void extraFineAndNumberedSizes() {
+    assertEquals(
+        "5/8-24 UNEF-2A: d 0.6166 … 0.6238, d2 0.5927 … 0.5967 in",
+        ThreadLimits.of(ScrewThread.of("5/8-24 UNEF"), "2A").toString());
+    assertEquals(
+        "#6-32 UNC-2B: D1 0.1040 … 0.1140, D2 0.1177 … 0.1214 in", ThreadLimits.of(ScrewThread.of("#6-32"), "2B").toString());
+    assertEquals(
+        "#5-40 UNC-2B: D1 0.0979 … 0.1062, D2 0.1088 … 0.1121 in", ThreadLimits.of(ScrewThread.of("#5-40"), "2B").toString());
   }
 
   @Test
@@ -59,6 +97,7 @@ class LimitsAndStrengthTest {
     PropertyClass c = PropertyClass.of("8.8");
     assertEquals(640, c.yieldStress(ScrewThread.of("M16")).megapascal());
     assertEquals(660, c.yieldStress(ScrewThread.of("M18x1.5")).megapascal());
+    assertEquals(720, PropertyClass.of("9.8").yieldStress(ScrewThread.of("M16")).megapascal());
     assertEquals(92, PropertyClass.of("grade 5").yieldStress(ScrewThread.of("5/8-18")).megapascal() / 6.894757293, 1e-6);
     assertEquals(81, PropertyClass.of("SAE J429 Grade 5").yieldStress(ScrewThread.of("1-1/8-7")).megapascal() / 6.894757293, 1e-6);
     assertEquals("ASTM A193 B7", PropertyClass.of("A193 B7").toString());
@@ -88,6 +127,12 @@ class LimitsAndStrengthTest {
     assertTrue(PropertyClass.of("A574").ultimateLoad(ScrewThread.of("1/4-20")).printed());
     assertEquals(25500, PropertyClass.of("A574").ultimateLoad(ScrewThread.of("1/2-13")).force().newton() / 4.4482216152605, 1e-6);
     assertEquals("proof load 91 kN", printed.toString());
+    assertEquals("read from the load table", printed.explain().result().expression());
+    assertEquals("stress area times stress", product.explain().result().expression());
+    assertEquals(
+        "thread-outside-series",
+        PropertyClass.of("8.8").proofLoad(ScrewThread.custom(mm(17), mm(1.5))).warnings().get(0).code());
+    assertEquals(480, StrengthKernel.shearStrength(800, 0.6), 1e-12);
   }
 
   @Test

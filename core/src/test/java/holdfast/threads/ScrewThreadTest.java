@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.quantity.InputException;
+import holdfast.tables.Provenance;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,6 +32,10 @@ class ScrewThreadTest {
     "1-8 8-UN-2A, 1-8 UN, 25.4, 3.175, 8-UN, 2A",
     "1-8, 1-8 UNC, 25.4, 3.175, UNC, ''",
     ".625-18 UNRF, 5/8-18 UNF, 15.875, 1.4111111111111112, UNF, ''",
+    "12-24, #12-24 UNC, 5.4864, 1.0583333333333333, UNC, ''",
+    "1/4-20-2A, 1/4-20 UNC, 6.35, 1.27, UNC, 2A",
+    "1-8 8-UN, 1-8 UN, 25.4, 3.175, 8-UN, ''",
+    "1-8 8UN-2A, 1-8 UN, 25.4, 3.175, 8-UN, 2A",
     "2-4.5 UNC, 2-4.5 UNC, 50.8, 5.644444444444445, UNC, ''",
   })
   void readsDesignations(String text, String name, double d, double pitch, String series, String toleranceClass) {
@@ -55,7 +61,10 @@ class ScrewThreadTest {
     "M18x1.4 | one of M18, M18x2, M18x1.5, M18x1",
     "M18x1.4 | ScrewThread.custom",
     "M13 | nearest: M12, M14",
-    "M18y1.5 | character 4 ('y')",
+    "M18y1.5 | character 4 ('y'): 'x' and the pitch, or '-' and the tolerance class, are expected after the diameter",
+    "M16xPh0P2 | whole multiple",
+    ".5 | an inch thread is size, '-', threads per inch",
+    "No.5 | an inch thread is size, '-', threads per inch",
     "M | the end of the text",
     "Mx1 | character 2 ('x')",
     "M10x1.25-6gg | '6gg' is not a tolerance class",
@@ -103,6 +112,52 @@ class ScrewThreadTest {
     assertEquals(thread.stressArea().mm2(), thread.explain().result().value());
     // Root as a section at minor diameter: area 0.240 in².
     assertEquals(0.240, ThreadGeometryKernel.ringArea(thread.rootDiameter().mm() / 25.4, 0), 0.0005);
+  }
+
+  /** The stress area of 5/8-18 is printed as 0.256 in², its diameter is D − 0.9743/n = 0.625 − 0.0541278 in. */
+  @Test
+  void stressSectionsOfBothSystems() {
+    ScrewThread inch = ScrewThread.of("5/8-18 UNF");
+    assertEquals(0.256, inch.nominalStressArea().mm2() / 645.16, 1e-12);
+    assertEquals(0.5708722, inch.stressDiameter().mm() / 25.4, 1e-7);
+    assertEquals((17.026 + 16.160) / 2, ScrewThread.of("M18x1.5").stressDiameter().mm(), 1e-12);
+    assertEquals(
+        List.of("dS = d − 0.9743·P, NASA TM-106943", "AS = (π/4)·dS², derivation"), steps(inch));
+    assertEquals(
+        List.of(
+            "d2 = d − 0.649519·P, ISO 724:1993", "d3 = d − 1.226869·P, DIN 13-1:1986", "dS = (d2 + d3)/2, ISO 898-1:2013",
+            "AS = (π/4)·dS², derivation"),
+        steps(ScrewThread.of("M18x1.5")));
+  }
+
+  private static List<String> steps(ScrewThread thread) {
+    return thread.explain().steps().stream().map(s -> s.symbol() + " = " + s.expression() + ", " + s.source().document()).toList();
+  }
+
+  @Test
+  void aClassIsAddedAndTheRestStays() {
+    ScrewThread thread = ScrewThread.of("M16xPh4P2-LH");
+    assertEquals(ScrewThread.of("M16xPh4P2-6g-LH"), thread.withToleranceClass("6g"));
+  }
+
+  @Test
+  void theLeadIsAtLeastThePitch() {
+    InputException e =
+        assertThrows(
+            InputException.class,
+            () ->
+                new ScrewThread(
+                    "x", ThreadSystem.METRIC, mm(16), mm(2), mm(1), "custom", "", false, Provenance.DERIVED));
+    assertEquals("lead Ph (1 mm) must be at least the pitch, 2 mm; lead = starts · pitch", e.getMessage());
+  }
+
+  @Test
+  void recalledCombinationsWarn() {
+    ScrewThread metric =
+        new ScrewThread("x", ThreadSystem.METRIC, mm(16), mm(2), mm(2), "fine", "", false, Provenance.MEMORY);
+    assertEquals("thread-combination-recalled", metric.warnings().get(0).code());
+    assertEquals("ISO 261:1998", metric.warnings().get(0).source().document());
+    assertEquals("ASME B1.1-2003", ScrewThread.of("1/4-32 UNEF").warnings().get(0).source().document());
   }
 
   @Test
