@@ -8,7 +8,6 @@ import static holdfast.quantity.Units.mm;
 import static holdfast.quantity.Units.um;
 import static holdfast.quantity.Units.umPerMK;
 import static holdfast.verification.installation.RollerSuites.HALF_DIGIT;
-import static holdfast.verification.installation.RollerSuites.comparison;
 import static holdfast.verification.installation.RollerSuites.suite;
 
 import holdfast.fits.Fit;
@@ -154,7 +153,7 @@ final class AcceptanceSuites {
           default -> throw new IllegalStateException("no such unit: " + cases.text(row, "unit"));
         };
     result.add(
-        comparison(cases, row, Evidence.RECOMBINED)
+        Cases.comparison(cases, row, Evidence.RECOMBINED)
             .numbers(cases.number(row, "value"), computed, Cases.halfLastDigit(cases.text(row, "value")),
                 cases.text(row, "unit"), HALF_DIGIT));
   }
