@@ -29,12 +29,15 @@ final class InstallationSheet {
     sections.add(SeatSection.of(plan));
     sections.add(TightenSection.of(plan));
     sections.add(LubricateSection.of(plan));
-    sections.add(RunInSection.of(plan));
+    // What must not be installed is neither run in nor signed for.
+    if (stops.isEmpty()) {
+      sections.add(RunInSection.of(plan));
+    }
     sections.add(LifeSection.of(plan));
     sections.add(LimitsSection.of(plan));
     sections.add(PriceSection.of(plan));
     WatchSection.of(plan).ifPresent(sections::add);
-    sections.add(signOff());
+    sections.add(stops.isEmpty() ? signOff() : change());
     TableSet tables = TableSet.bundled();
     return new Sheet(
         "Installation sheet",
@@ -54,6 +57,10 @@ final class InstallationSheet {
                 + " this sheet.",
             DEFERENCE)
         .build();
+  }
+
+  private static Section change() {
+    return Section.of("Not released").blank("What was changed, by, date; then print a new sheet", "").build();
   }
 
   private static Section signOff() {

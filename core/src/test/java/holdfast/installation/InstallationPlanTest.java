@@ -49,7 +49,7 @@ class InstallationPlanTest {
     assertTrue(text.contains("18 mm S6/h7: interference fit, 7 µm … 36 µm interference"), text);
     assertTrue(text.contains("17.964 mm … 17.975 mm"), text);
     for (String word : new String[] {"Press force", "Preload", "Basic rating life", "Port, head end", "Governing limit",
-      "Ink pattern", "H1 ", "H2 ", "H3 ", "H4 "}) {
+      "Ink pattern", "SIGN-OFF", "H1 ", "H2 ", "H3 ", "H4 "}) {
       assertTrue(text.contains(word), word + " is missing in " + text);
     }
     assertTrue(text.contains(TableSet.bundled().digest()), text);
@@ -94,7 +94,9 @@ class InstallationPlanTest {
     for (String reason : new String[] {"no torque", "permits", "modified life", "'track'", "'temperature, hot'", "run dry"}) {
       assertTrue(stops.contains(reason), reason + " is missing in " + stops);
     }
-    assertTrue(ExampleJobs.impossible().sheet().text().contains("DO NOT INSTALL"));
+    String text = ExampleJobs.impossible().sheet().text();
+    assertTrue(text.contains("DO NOT INSTALL"), text);
+    assertFalse(text.contains("SIGN-OFF") || text.contains("RUN IN"), "nobody signs for what must not be installed");
   }
 
   @Test
