@@ -118,7 +118,7 @@ public final class BallWorkspace extends EquilibriumWorkspace {
    * @return Q in N
    */
   public double ballLoad(int ball) {
-    return load[representative(ball)];
+    return load[checked(ball)];
   }
 
   /**
@@ -128,7 +128,7 @@ public final class BallWorkspace extends EquilibriumWorkspace {
    * @return angle in rad, 0 if the ball is not loaded
    */
   public double contactAngle(int ball) {
-    int j = representative(ball);
+    int j = checked(ball);
     return load[j] > 0 ? angle[j] : 0;
   }
 
@@ -147,6 +147,7 @@ public final class BallWorkspace extends EquilibriumWorkspace {
    * @return angle in rad
    */
   public double tiltAlong() {
+    requireSolved();
     return Math.atan((base[3] + step[3]) / circle);
   }
 
@@ -156,6 +157,7 @@ public final class BallWorkspace extends EquilibriumWorkspace {
    * @return angle in rad
    */
   public double tiltAcross() {
+    requireSolved();
     return Math.atan((base[4] + step[4]) / circle);
   }
 
@@ -183,6 +185,7 @@ public final class BallWorkspace extends EquilibriumWorkspace {
    * @return derivative of the moment by the tilt in the plane of the load in N·mm/rad, at constant forces
    */
   public double tiltStiffness() {
+    requireSolved();
     return circle * circle * SmallMatrix.condensed(tangent, unknowns, 3, 0, 1, 2);
   }
 }
