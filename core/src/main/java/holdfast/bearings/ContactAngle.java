@@ -19,7 +19,7 @@ final class ContactAngle {
 
   /** Refuses angles that are not those of radial bearings that can carry axial load by their angle, over 0 to 45°. */
   static double radialWithAngle(double alpha) {
-    if (!(alpha > 0 && alpha <= RADIAL_END + SLACK)) {
+    if (!(alpha >= Check.LEAST && alpha <= RADIAL_END + SLACK)) {
       throw Refusal.of("contact angle α", Math.toDegrees(alpha), "°", "over 0 ° up to 45 °",
           "this type carries axial load by its contact angle (ISO 281:2007, Tables 3 and 8)");
     }

@@ -32,7 +32,7 @@ public final class DutyKernel {
   /**
    * Constant load with the same life as a duty in steps, {@code Pm = [Σ Pi^p ni ti / Σ ni ti]^(1/p)}.
    *
-   * @param exponent p, over 0
+   * @param exponent p, from 1 to 20
    * @param p loads Pi, 0 or more
    * @param rpm speeds ni, 0 or more
    * @param time times or shares of time ti, over 0
@@ -65,7 +65,7 @@ public final class DutyKernel {
    *
    * @param shares ui, 0 or more, at least one above 0; they are divided by their sum
    * @param lives Li, over 0; infinite where a step does no damage
-   * @return L
+   * @return L; infinite if no step does damage
    * @throws holdfast.quantity.InputException if the duty is empty, the arrays differ in length or a value is out of range
    */
   @Source(document = "Rolling bearings catalogue C", locator = "rating life under variable operating conditions")
@@ -88,7 +88,7 @@ public final class DutyKernel {
    * Mean load of a load that rises linearly, exactly:
    * {@code [(Pmax^(p+1) - Pmin^(p+1)) / ((p+1)(Pmax - Pmin))]^(1/p)}.
    *
-   * @param exponent p, over 0
+   * @param exponent p, from 1 to 20
    * @param least Pmin, 0 or more
    * @param greatest Pmax, over 0, at least Pmin
    * @return Pm in N
@@ -130,7 +130,7 @@ public final class DutyKernel {
   @Source(document = "derivation", locator = "mean of sin^(2p)", provenance = Provenance.DERIVED)
   public static double sinusoid(double exponent, double greatest) {
     checkRange(0, greatest);
-    return greatest * Math.pow(meanSinePower(2 * checkSmallExponent(exponent)), 1 / exponent);
+    return greatest * Math.pow(meanSinePower(2 * checkExponent(exponent)), 1 / exponent);
   }
 
   /**
@@ -144,7 +144,7 @@ public final class DutyKernel {
   @Source(document = "derivation", locator = "mean of |sin|^p", provenance = Provenance.DERIVED)
   public static double rectifiedSine(double exponent, double greatest) {
     checkRange(0, greatest);
-    return greatest * Math.pow(meanSinePower(checkSmallExponent(exponent)), 1 / exponent);
+    return greatest * Math.pow(meanSinePower(checkExponent(exponent)), 1 / exponent);
   }
 
   /**
@@ -186,7 +186,7 @@ public final class DutyKernel {
    * Load which, applied with full revolutions, gives as many million revolutions as the oscillation gives million
    * cycles: {@code Posc = P (φ/90°)^(1/p)}.
    *
-   * @param exponent p, over 0
+   * @param exponent p, from 1 to 20
    * @param p load in N, over 0
    * @param halfSwing φ in rad, over 0
    * @return Posc in N
@@ -220,13 +220,13 @@ public final class DutyKernel {
    * {@code L = [Σ Li^-e]^(-1/e)}.
    *
    * @param lives Li, all in one unit of time and of one reliability, over 0
-   * @param slope Weibull slope e, over 0
+   * @param slope Weibull slope e, from 0.1 to 1000
    * @return L in the unit of the lives
    * @throws holdfast.quantity.InputException if there are no lives or a value is not above zero
    */
   @Source(document = "Ball and roller bearings catalogue", locator = "4.6, life of a machine with several bearings")
   public static double systemLife(double[] lives, double slope) {
-    Check.positive(slope, "Weibull slope e", "", "a slope above zero");
+    WeibullKernel.checkSlope(slope);
     double least = Double.POSITIVE_INFINITY;
     for (double life : lives) {
       least = Math.min(least, Check.positive(life, "life of a bearing", "", "a bearing with a load has a life"));
@@ -260,10 +260,6 @@ public final class DutyKernel {
   }
 
   static double checkExponent(double exponent) {
-    return Check.positive(exponent, "life exponent p", "", "3 for balls, 10/3 for rollers");
-  }
-
-  private static double checkSmallExponent(double exponent) {
     return Check.within(exponent, 1, 20, "life exponent p", "", "3 for balls, 10/3 for rollers");
   }
 

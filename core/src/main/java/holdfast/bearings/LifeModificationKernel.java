@@ -162,7 +162,7 @@ public final class LifeModificationKernel {
   }
 
   private static double checkKappa(double kappa) {
-    if (!(kappa >= LubricationKernel.LEAST_KAPPA && kappa < Double.POSITIVE_INFINITY)) {
+    if (!(kappa >= LubricationKernel.LEAST_KAPPA && kappa <= Check.GREATEST)) {
       throw Refusal.of("viscosity ratio κ", kappa, "", "0.1 or more",
           "ISO 281:2007, 9.3.3.4: below 0.1 the factor is not defined");
     }

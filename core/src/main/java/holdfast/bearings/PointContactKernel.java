@@ -97,7 +97,7 @@ public final class PointContactKernel {
     if (!(gamma >= 0 && gamma < 1)) {
       throw Refusal.of("ratio γ = Dw cos α/Dpw", gamma, "", "0 or more, below 1", "balls lie on a pitch circle wider than they");
     }
-    if (!(groove > 0.5 && groove < Double.POSITIVE_INFINITY)) {
+    if (!(groove > 0.5 && groove <= Check.GREATEST)) {
       throw Refusal.of("groove radius over Dw", groove, "", "over 0.5", "a groove is wider than its ball");
     }
   }

@@ -118,7 +118,7 @@ public final class StaticRatingKernel {
   }
 
   static void checkPitch(double dpw, double dw) {
-    if (!(dpw > dw && dpw < Double.POSITIVE_INFINITY)) {
+    if (!(dpw > dw && dpw <= Check.GREATEST)) {
       throw Refusal.of("pitch diameter Dpw", dpw, "mm", "greater than the diameter of the rolling elements, "
           + holdfast.quantity.Numbers.shortest(dw) + " mm", "the rolling elements lie on the pitch circle");
     }

@@ -11,6 +11,9 @@ import holdfast.tables.Source;
 public final class ViscosityKernel {
   /** Viscosity below which the relation without its correction terms does not hold. */
   public static final double LEAST_VISCOSITY = 2;
+  private static final double LEAST = 0.31;
+  private static final double GREATEST = 1e7;
+  private static final String RANGE = "over 0.31 mm²/s and below 10000000 mm²/s";
   private static final double KELVIN = 273.15;
 
   private ViscosityKernel() {}
@@ -23,8 +26,9 @@ public final class ViscosityKernel {
    * @param t2 second temperature, not t1
    * @param nu2 viscosity at t2, over 0.3; lower at the higher temperature
    * @param t temperature, from -60 to 250
-   * @return ν at t
-   * @throws holdfast.quantity.InputException if an argument is outside its range or viscosity would rise with temperature
+   * @return ν at t, over 0.31 and below 10000000
+   * @throws holdfast.quantity.InputException if an argument or ν at t is outside its range, as when t1 and t2 lie too near
+   *     to each other for t, or if viscosity would rise with temperature
    */
   @Source(document = "ASTM D341", locator = "viscosity-temperature relation without the terms for low viscosity",
       provenance = Provenance.MEMORY)
@@ -38,13 +42,18 @@ public final class ViscosityKernel {
           "lower at the higher temperature", "the viscosity of an oil falls with temperature");
     }
     double y = y1 + (y2 - y1) * (logT(t) - x1) / (x2 - x1);
-    return Math.pow(10, Math.pow(10, y)) - 0.7;
+    double nu = Math.pow(10, Math.pow(10, y)) - 0.7;
+    if (!(nu > LEAST && nu < GREATEST)) {
+      throw Refusal.of("viscosity ν at " + holdfast.quantity.Numbers.shortest(t) + " °C", Double.toString(nu) + " mm²/s",
+          RANGE, "the two given temperatures lie too near to each other to say what it is there");
+    }
+    return nu;
   }
 
   /**
    * Viscosity index from the viscosities at 40 and 100 °C.
    *
-   * @param at40 viscosity at 40 °C, over the viscosity at 100 °C
+   * @param at40 viscosity at 40 °C, over the viscosity at 100 °C, below 10000000
    * @param at100 viscosity at 100 °C, 2 or more
    * @return VI
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -52,8 +61,9 @@ public final class ViscosityKernel {
   @Source(document = "ASTM D2270", locator = "procedures A and B", provenance = Provenance.MEMORY)
   public static double viscosityIndex(double at40, double at100) {
     Check.within(at100, 2, 500, "viscosity at 100 °C", "mm²/s", "ASTM D2270 begins at 2 mm²/s");
-    if (!(at40 > at100)) {
-      throw Refusal.of("viscosity at 40 °C", at40, "mm²/s", "greater than that at 100 °C", "the viscosity of an oil falls");
+    if (!(at40 > at100 && at40 < GREATEST)) {
+      throw Refusal.of("viscosity at 40 °C", at40, "mm²/s", "greater than that at 100 °C and below 10000000 mm²/s",
+          "the viscosity of an oil falls");
     }
     double l = lowReference(at100);
     double h = highReference(at100);
@@ -139,8 +149,8 @@ public final class ViscosityKernel {
   }
 
   private static double doubleLog(double nu) {
-    if (!(nu > 0.31 && nu < 1e7)) {
-      throw Refusal.of("viscosity ν", nu, "mm²/s", "over 0.31 up to 10000000", "log log(ν + 0.7) must exist");
+    if (!(nu > LEAST && nu < GREATEST)) {
+      throw Refusal.of("viscosity ν", Double.toString(nu) + " mm²/s", RANGE, "log log(ν + 0.7) must exist");
     }
     return Math.log10(Math.log10(nu + 0.7));
   }

@@ -10,13 +10,19 @@ import holdfast.tables.Source;
  */
 @Source(document = "derivation", locator = "definition of the Weibull distribution", provenance = Provenance.DERIVED)
 public final class WeibullKernel {
+  /** Least slope that is taken. */
+  public static final double LEAST_SLOPE = 0.1;
+
+  /** Greatest slope that is taken. */
+  public static final double GREATEST_SLOPE = 1000;
+
   private WeibullKernel() {}
 
   /**
    * Share of items that survive a time.
    *
    * @param time t, 0 or more
-   * @param slope β, over 0
+   * @param slope β, from 0.1 to 1000
    * @param scale η, over 0
    * @param minimum γ, 0 or more
    * @return share from 0 to 1
@@ -32,7 +38,7 @@ public final class WeibullKernel {
    * Time that a share of items survives: the inverse of {@link #survival}.
    *
    * @param share share that survives, over 0 up to 1
-   * @param slope β, over 0
+   * @param slope β, from 0.1 to 1000
    * @param scale η, over 0
    * @param minimum γ, 0 or more
    * @return t
@@ -49,7 +55,7 @@ public final class WeibullKernel {
    *
    * @param life life that the share survives, over the minimum
    * @param share share that survives, over 0 and below 1
-   * @param slope β, over 0
+   * @param slope β, from 0.1 to 1000
    * @param minimum γ, 0 or more
    * @return η
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -101,7 +107,7 @@ public final class WeibullKernel {
    * Scale of the two-parameter distribution by maximum likelihood, {@code η = (mean of t^β)^(1/β)}.
    *
    * @param lives lives of all items, each over 0
-   * @param slope β, over 0
+   * @param slope β, from 0.1 to 1000
    * @return η
    * @throws holdfast.quantity.InputException if a value is not above zero
    */
@@ -137,8 +143,13 @@ public final class WeibullKernel {
     return weighted / sum - 1 / slope - mean;
   }
 
+  static double checkSlope(double slope) {
+    return Check.within(slope, LEAST_SLOPE, GREATEST_SLOPE, "Weibull slope", "",
+        "lives of machines have slopes of about 0.5 to 10; far outside, the quantiles leave the range of the numbers");
+  }
+
   private static void check(double slope, double scale, double minimum) {
-    Check.positive(slope, "Weibull slope β", "", "a slope above zero");
+    checkSlope(slope);
     Check.positive(scale, "Weibull scale η", "", "a scale above zero");
     Check.notNegative(minimum, "minimum life γ", "", "a life is not negative");
   }

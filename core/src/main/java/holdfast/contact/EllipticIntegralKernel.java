@@ -136,6 +136,6 @@ public final class EllipticIntegralKernel {
   }
 
   private static double check(double kc) {
-    return Check.overUpTo(kc, 0, 1, "complementary modulus k'", "", "K is infinite at 0");
+    return Check.within(kc, Check.LEAST, 1, "complementary modulus k'", "", "K is infinite at 0");
   }
 }

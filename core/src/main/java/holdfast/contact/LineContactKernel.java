@@ -121,7 +121,7 @@ public final class LineContactKernel {
   public static double compressionToAxis(
       double pressure, double halfWidth, double modulus, double poisson, double radius) {
     checkBody(pressure, halfWidth, modulus, poisson);
-    Check.within(radius, halfWidth, Double.MAX_VALUE, "radius R", "mm", "the contact must be smaller than the cylinder");
+    Check.within(radius, halfWidth, Check.GREATEST, "radius R", "mm", "the contact must be smaller than the cylinder");
     double t = arsinh(radius / halfWidth);
     double plane = 1 - poisson * poisson;
     double across = poisson * (1 + poisson);

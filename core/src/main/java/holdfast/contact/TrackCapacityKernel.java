@@ -55,14 +55,18 @@ public final class TrackCapacityKernel {
       locator = "linear between the rows of a table",
       provenance = Provenance.COMMON_PRACTICE)
   public static double interpolate(double hardness, double[] hardnesses, double[] values) {
+    Check.within(hardnesses.length, 2, Integer.MAX_VALUE, "rows of the table", "", "a value lies between two rows");
+    Check.within(values.length, hardnesses.length, hardnesses.length, "values of the table", "", "one value a hardness");
     int last = hardnesses.length - 1;
     Check.within(hardness, hardnesses[0], hardnesses[last], "track hardness", "HRC", "range of the printed table");
     int i = 1;
-    while (hardness > hardnesses[i]) {
+    while (i < last && hardness > hardnesses[i]) {
       i++;
     }
-    double share = (hardness - hardnesses[i - 1]) / (hardnesses[i] - hardnesses[i - 1]);
-    return values[i - 1] * Math.pow(values[i] / values[i - 1], share);
+    double step = Check.positive(hardnesses[i] - hardnesses[i - 1], "step of the hardnesses", "HRC", "the rows rise");
+    double below = Check.positive(values[i - 1], "value of the table", "", "its logarithm is interpolated");
+    double above = Check.positive(values[i], "value of the table", "", "its logarithm is interpolated");
+    return below * Math.pow(above / below, (hardness - hardnesses[i - 1]) / step);
   }
 
   /**

@@ -20,6 +20,13 @@ public final class ClearanceDistributionKernel {
   private static final double SQRT_3 = Math.sqrt(3);
   private static final double INV_SQRT_2_PI = 1 / Math.sqrt(2 * Math.PI);
   /** Below this ratio of half width to standard deviation the uniform part only adds its variance. */
+  private static final double LEAST_PROBABILITY = 1e-16;
+  /** So many deviations out, the probability of the normal distribution is below the least double. */
+  private static final double FARTHEST = 40;
+
+  /** Beside a uniform part so much wider, a normal one is lost in rounding. */
+  private static final double SHARP = 1e-15;
+
   private static final double NARROW = 1e-3;
 
   private ClearanceDistributionKernel() {}
@@ -55,7 +62,7 @@ public final class ClearanceDistributionKernel {
   /**
    * Value that the difference does not exceed with a probability.
    *
-   * @param p the probability, over 0 and under 1
+   * @param p the probability, from 1e-16 to 1 - 1e-16
    * @param mean mean of the difference
    * @param deviation1 standard deviation of the first size, 0 or more
    * @param normal1 whether the first size is normal; uniform otherwise
@@ -66,7 +73,7 @@ public final class ClearanceDistributionKernel {
    */
   public static double quantile(
       double p, double mean, double deviation1, boolean normal1, double deviation2, boolean normal2) {
-    Check.within(p, 1e-300, 1 - 1e-16, "probability p", "", "over 0 and under 1");
+    Check.within(p, LEAST_PROBABILITY, 1 - LEAST_PROBABILITY, "probability p", "", "further out the quantile loses its digits");
     Check.finite(mean, "mean clearance", "");
     Check.notNegative(deviation1, "standard deviation of the hole", "", "it is the root of a variance");
     Check.notNegative(deviation2, "standard deviation of the shaft", "", "it is the root of a variance");
@@ -123,6 +130,12 @@ public final class ClearanceDistributionKernel {
     if (a < NARROW * deviation) {
       // The next cumulant is of the fourth order in a / deviation; the difference quotient would lose more digits.
       return normal(z, Math.sqrt(deviation * deviation + a * a / 3));
+    }
+    if (Math.abs(z) > a + FARTHEST * deviation) {
+      return z < 0 ? 0 : 1;
+    }
+    if (deviation < SHARP * a) {
+      return trapezoid(z, a, 0);
     }
     double high = (z + a) / deviation;
     double low = (z - a) / deviation;

@@ -1,5 +1,6 @@
 package holdfast.fits;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Temperature;
@@ -40,6 +41,12 @@ public record FitAtTemperature(
       SourceRef.derived("free linear expansion from the reference temperature of 20 °C: d(T) = d20 (1 + alpha (T - 20 °C))");
   /** How far from 20 °C one coefficient of expansion is usually taken as constant, K. */
   private static final double USUAL_SPAN = 100;
+
+  // Refuses what the law of expansion does not hold for.
+  public FitAtTemperature {
+    ThermalFitKernel.sizeAt(fit.hole().limits().lower().mm(), holeExpansion.perKelvin(), holeTemperature.celsius());
+    ThermalFitKernel.sizeAt(fit.shaft().limits().lower().mm(), shaftExpansion.perKelvin(), shaftTemperature.celsius());
+  }
 
   /**
    * A fit at one temperature of both parts.
@@ -133,7 +140,7 @@ public record FitAtTemperature(
     double celsius =
         ThermalFitKernel.uniformTemperature(
             hole.mm(), holeExpansion.perKelvin(), shaft.mm(), shaftExpansion.perKelvin(), 0);
-    return Double.isFinite(celsius) && celsius > -273.15 ? Optional.of(new Temperature(celsius)) : Optional.empty();
+    return celsius > -273.15 && celsius <= Check.GREATEST ? Optional.of(new Temperature(celsius)) : Optional.empty();
   }
 
   private static LimitsOfSize expanded(LimitsOfSize limits, ThermalExpansion expansion, Temperature temperature) {

@@ -1,6 +1,7 @@
 package holdfast.fits;
 
 import holdfast.fits.FitCandidate.Standing;
+import holdfast.quantity.Check;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
@@ -54,10 +55,12 @@ public record FitRequest(FitSelector selector, Length least, Length greatest) im
   /**
    * The first so many candidates.
    *
-   * @param limit how many at most
+   * @param limit how many at most, 0 or more
    * @return the candidates in order
+   * @throws holdfast.quantity.InputException if the number is negative
    */
   public FitCandidates candidates(int limit) {
+    Check.within(limit, 0, Integer.MAX_VALUE, "number of candidates", "", "they are counted");
     return new FitCandidates(pairs().stream().limit(limit).map(this::candidate).toList());
   }
 

@@ -34,10 +34,10 @@ public final class FitSample implements Serializable {
     this.deviation = sorted.length > 1 ? Math.sqrt(squares / (sorted.length - 1)) : 0;
   }
 
+  private static final int MOST = 10_000_000;
+
   static FitSample draw(StatisticalFit fit, int pairs, long seed) {
-    if (pairs < 1) {
-      throw new InputException("number of pairs", Integer.toString(pairs), "1 or more", "an empty sample says nothing");
-    }
+    Check.within(pairs, 1, MOST, "number of pairs", "", "an empty sample says nothing, a larger one no more");
     SplittableRandom random = new SplittableRandom(seed);
     double[] clearances = new double[pairs];
     double middle = fit.meanUm();

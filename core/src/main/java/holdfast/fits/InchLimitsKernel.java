@@ -52,6 +52,7 @@ public final class InchLimitsKernel {
    * @throws InputException if the class has no row for the size
    */
   public static void fit(double nominalSize, int fit, double[] deviations) {
+    requirePlaces(deviations, 4);
     System.arraycopy(DEVIATIONS, 4 * range(nominalSize, fit), deviations, 0, 4);
   }
 
@@ -64,6 +65,7 @@ public final class InchLimitsKernel {
    * @throws InputException if the class has no row for a size; the deviations before it are then written
    */
   public static void fit(double[] nominalSizes, int fit, double[] deviations) {
+    requirePlaces(deviations, 4L * nominalSizes.length);
     for (int i = 0; i < nominalSizes.length; i++) {
       System.arraycopy(DEVIATIONS, 4 * range(nominalSizes[i], fit), deviations, 4 * i, 4);
     }
@@ -136,4 +138,10 @@ public final class InchLimitsKernel {
   private static String inches(double mm) {
     return Numbers.significant(mm / 25.4, 10) + " in";
   }
+  private static void requirePlaces(double[] result, long places) {
+    if (result.length < places) {
+      throw new InputException("array for the result", result.length + " places", places + " or more", "nothing is left out");
+    }
+  }
+
 }

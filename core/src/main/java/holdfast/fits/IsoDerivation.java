@@ -69,6 +69,8 @@ final class IsoDerivation {
 
   /** One warning for each cell used that is recalled only or that is marked doubtful. */
   static List<Warning> warnings(ToleranceClass c, Length nominalSize) {
+    // Refuses a size for which the class is not defined, with the reason.
+    LimitDeviationsKernel.upper(nominalSize.mm(), c.code());
     List<Warning> warnings = new ArrayList<>();
     for (Cell cell : cells(c, nominalSize)) {
       if (cell.note().startsWith("doubtful") || cell.note().startsWith("reprints differ")) {

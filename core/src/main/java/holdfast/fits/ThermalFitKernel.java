@@ -82,7 +82,7 @@ public final class ThermalFitKernel {
    * @param shaft size of the shaft at 20 °C, mm, over 0
    * @param shaftExpansion its coefficient of linear expansion, 1/K
    * @param clearance wanted clearance, mm; 0 for the temperature at which an interference is lost
-   * @return the temperature, °C; infinite or NaN if both parts expand alike, below -273.15 if it cannot be reached
+   * @return the temperature, °C; positive infinity if both parts expand alike, below -273.15 if it cannot be reached
    * @throws InputException if an argument is not finite or a size not positive
    */
   public static double uniformTemperature(
@@ -92,7 +92,10 @@ public final class ThermalFitKernel {
     Check.finite(holeExpansion, "coefficient of expansion of the hole", "1/K");
     Check.finite(shaftExpansion, "coefficient of expansion of the shaft", "1/K");
     Check.finite(clearance, "wanted clearance", "mm");
-    return REFERENCE + (clearance - (hole - shaft)) / (hole * holeExpansion - shaft * shaftExpansion);
+    double difference = hole * holeExpansion - shaft * shaftExpansion;
+    return Math.abs(difference) < Check.LEAST
+        ? Double.POSITIVE_INFINITY
+        : REFERENCE + (clearance - (hole - shaft)) / difference;
   }
 
   private static double factor(double expansion, double temperature) {

@@ -20,6 +20,7 @@ import java.util.function.DoubleUnaryOperator;
 @Source(document = "derivation", locator = "renewal equation, product of survivals, distribution of Poisson",
     provenance = Provenance.DERIVED)
 public final class FleetPlan {
+  private static final int MOST = 1_000_000;
   private static final double MOST_YEARS = 1e6;
 
   private final Survival survival;
@@ -49,15 +50,13 @@ public final class FleetPlan {
    * Describes a fleet of like places with new rollers.
    *
    * @param survival share of rollers that survive some running hours
-   * @param count number of places, 1 or more
+   * @param count number of places, from 1 to 1000000
    * @param hoursPerYear running hours of each in a year, over 0 up to 8784
    * @return the fleet
    * @throws InputException if an argument is outside its range
    */
   public static FleetPlan ofLike(DoubleUnaryOperator survival, int count, double hoursPerYear) {
-    if (count < 1) {
-      throw new InputException("number of places", Integer.toString(count), "1 or more", "a fleet without places needs nothing");
-    }
+    Check.within(count, 1, MOST, "number of places", "", "a fleet without places needs nothing; no works has more");
     List<FleetPosition> positions = new ArrayList<>();
     for (int i = 1; i <= count; i++) {
       positions.add(FleetPosition.ofNew("place " + i, hoursPerYear));

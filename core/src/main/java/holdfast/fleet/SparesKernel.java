@@ -29,7 +29,8 @@ public final class SparesKernel {
       throw new InputException("stock", Integer.toString(stock), "0 or more", "parts are counted");
     }
     double sum = 0;
-    for (int k = 0; k <= stock; k++) {
+    int last = Math.min(stock, most(mean));
+    for (int k = 0; k <= last; k++) {
       sum += probability(mean, k);
     }
     return Math.min(1, sum);
@@ -50,8 +51,7 @@ public final class SparesKernel {
           "no stock meets every demand for certain");
     }
     double sum = 0;
-    // Ten deviations above the mean the sum is 1 within rounding: the loop ends there at the latest.
-    int most = (int) (mean + 40 + 10 * Math.sqrt(mean));
+    int most = most(mean);
     for (int k = 0; k < most; k++) {
       sum += probability(mean, k);
       if (sum >= level) {
@@ -59,6 +59,11 @@ public final class SparesKernel {
       }
     }
     return most;
+  }
+
+  /** Ten deviations above the mean the sum is 1 within rounding: loops end there at the latest. */
+  private static int most(double mean) {
+    return (int) (mean + 40 + 10 * Math.sqrt(mean));
   }
 
   private static double probability(double mean, int k) {

@@ -1,5 +1,6 @@
 package holdfast.lubrication;
 
+import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
 import holdfast.trace.Traced;
@@ -51,11 +52,11 @@ public record PortPlan(PortRequest request, List<PortState> ports, List<Obstacle
    *
    * @param port the port
    * @return its state
-   * @throws IllegalStateException if the request is impossible
+   * @throws InputException if the request is impossible
    */
   public PortState state(Port port) {
     if (!possible()) {
-      throw new IllegalStateException("no plan: " + obstacles.get(0));
+      throw new InputException("request for a plan", request.toString(), "a possible one", obstacles.get(0).toString());
     }
     return ports.stream().filter(state -> state.port() == port).findFirst().orElseThrow();
   }

@@ -131,7 +131,7 @@ public final class RelubricationKernel {
 
   private static double meanDiameter(double outer, double d) {
     Check.positive(d, "bore d", "mm", "it is a diameter");
-    if (!(outer > d && outer < Double.POSITIVE_INFINITY)) {
+    if (!(outer > d && outer <= Check.GREATEST)) {
       throw new InputException("outside diameter D", Numbers.shortest(outer) + " mm", "above d = " + Numbers.shortest(d) + " mm",
           "the bore is inside");
     }

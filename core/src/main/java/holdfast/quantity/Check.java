@@ -3,28 +3,40 @@ package holdfast.quantity;
 /**
  * Checks of arguments in kernels. Every comparison is written so that NaN fails it. Nothing is allocated unless a
  * check fails.
+ *
+ * <p>A number may be as large as {@link #GREATEST} and a divisor as small as {@link #LEAST}. No dimension, force or life
+ * of a machine comes near either, and the products, quotients and powers that the formulas form of such numbers stay
+ * finite, so that no infinity arises inside.
  */
 public final class Check {
+  /** Greatest size of a number that is taken, in whatever base unit. */
+  public static final double GREATEST = 1e30;
+
+  /** Least size of a number that must not be 0, in whatever base unit. */
+  public static final double LEAST = 1e-30;
+
+  private static final String TOO_FAR = "no machine has such a number, and formulas would leave the range of the numbers";
+
   private Check() {}
 
   /**
-   * Requires a finite number.
+   * Requires a finite number no larger than {@link #GREATEST} either way.
    *
    * @param value the number
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @return the number
-   * @throws InputException if the value is NaN or infinite
+   * @throws InputException if the value is NaN, infinite or larger than {@link #GREATEST}
    */
   public static double finite(double value, String parameter, String unit) {
-    if (!Double.isFinite(value)) {
-      throw new InputException(parameter, text(value, unit), "a finite number", "NaN and infinity are refused");
+    if (!(Math.abs(value) <= GREATEST)) {
+      throw tooLarge(value, parameter, unit, "NaN and infinity are refused");
     }
     return value;
   }
 
   /**
-   * Requires a finite number other than zero.
+   * Requires a finite number other than zero, its size from {@link #LEAST} to {@link #GREATEST}.
    *
    * @param value the number
    * @param parameter its name
@@ -34,41 +46,50 @@ public final class Check {
    * @throws InputException if the value is 0, NaN or infinite
    */
   public static double nonZero(double value, String parameter, String unit, String reason) {
-    if (!(Math.abs(value) > 0 && Math.abs(value) < Double.POSITIVE_INFINITY)) {
+    if (!(Math.abs(value) >= LEAST && Math.abs(value) <= GREATEST)) {
+      if (Math.abs(value) > 0) {
+        throw tooSmallOrLarge(value, parameter, unit);
+      }
       throw new InputException(parameter, text(value, unit), "a finite number other than 0", reason);
     }
     return value;
   }
 
   /**
-   * Requires a finite number above zero.
+   * Requires a number above zero, from {@link #LEAST} to {@link #GREATEST}.
    *
    * @param value the number
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limit
    * @return the number
-   * @throws InputException if not {@code 0 < value < infinity}
+   * @throws InputException if not {@code LEAST <= value <= GREATEST}
    */
   public static double positive(double value, String parameter, String unit, String reason) {
-    if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+    if (!(value >= LEAST && value <= GREATEST)) {
+      if (value > 0) {
+        throw tooSmallOrLarge(value, parameter, unit);
+      }
       throw new InputException(parameter, text(value, unit), "over 0" + suffix(unit), reason);
     }
     return value;
   }
 
   /**
-   * Requires a finite number that is not negative.
+   * Requires a number from zero to {@link #GREATEST}.
    *
    * @param value the number
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limit
    * @return the number
-   * @throws InputException if not {@code 0 <= value < infinity}
+   * @throws InputException if not {@code 0 <= value <= GREATEST}
    */
   public static double notNegative(double value, String parameter, String unit, String reason) {
-    if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+    if (!(value >= 0 && value <= GREATEST)) {
+      if (value > 0) {
+        throw tooLarge(value, parameter, unit, reason);
+      }
       throw new InputException(parameter, text(value, unit), "0" + suffix(unit) + " or more", reason);
     }
     return value;
@@ -114,8 +135,23 @@ public final class Check {
     return value;
   }
 
+  private static InputException tooLarge(double value, String parameter, String unit, String reason) {
+    boolean number = Double.isFinite(value);
+    String permitted = number ? "1E30" + suffix(unit) + " or less in size" : "a finite number";
+    return new InputException(parameter, text(value, unit), permitted, number ? TOO_FAR : reason);
+  }
+
+  private static InputException tooSmallOrLarge(double value, String parameter, String unit) {
+    if (Math.abs(value) > GREATEST) {
+      return tooLarge(value, parameter, unit, "NaN and infinity are refused");
+    }
+    return new InputException(parameter, text(value, unit), "1E-30" + suffix(unit) + " or more in size", TOO_FAR);
+  }
+
   private static String text(double value, String unit) {
-    return Numbers.shortest(value) + suffix(unit);
+    double size = Math.abs(value);
+    boolean readable = size == 0 || (size >= 1e-15 && size < 1e18);
+    return (readable ? Numbers.shortest(value) : Double.toString(value)) + suffix(unit);
   }
 
   private static String suffix(String unit) {

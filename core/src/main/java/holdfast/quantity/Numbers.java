@@ -6,16 +6,19 @@ import java.math.RoundingMode;
 
 /** Numbers as text: always with a decimal point, whatever the locale of the machine, and never as 1.2E-5. */
 public final class Numbers {
+  private static final int MOST_DIGITS = 1000;
+
   private Numbers() {}
 
   /**
    * Rounds to a number of decimals, half to even on the shortest decimal form of the double.
    *
    * @param value a number
-   * @param decimals digits after the point, 0 or more
+   * @param decimals digits after the point, from 0 to 1000
    * @return the text, for example {@code "25.400"}; never {@code "-0.000"}
    */
   public static String fixed(double value, int decimals) {
+    Check.within(decimals, 0, MOST_DIGITS, "decimals", "", "digits after the point");
     if (!Double.isFinite(value)) {
       return Double.toString(value);
     }
@@ -27,10 +30,11 @@ public final class Numbers {
    * Rounds to significant digits and drops zeros that say nothing.
    *
    * @param value a number
-   * @param digits significant digits, 1 or more
+   * @param digits significant digits, from 1 to 1000
    * @return the text, for example {@code "57.38"} for 57.3829 and 4 digits, {@code "12000"} for 12000
    */
   public static String significant(double value, int digits) {
+    Check.within(digits, 1, MOST_DIGITS, "significant digits", "", "digits that say something");
     if (!Double.isFinite(value)) {
       return Double.toString(value);
     }

@@ -73,7 +73,7 @@ public final class ElasticLimitKernel {
   }
 
   private static void checkHoop(double hoopFactor) {
-    if (!(hoopFactor >= 1 && hoopFactor < Double.POSITIVE_INFINITY)) {
+    if (!(hoopFactor >= 1 && hoopFactor <= Check.GREATEST)) {
       throw new InputException("hoop stress over pressure", Numbers.shortest(hoopFactor), "1 or more", "a housing is a ring");
     }
   }

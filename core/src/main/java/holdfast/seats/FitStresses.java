@@ -35,6 +35,8 @@ final class FitStresses {
   }
 
   private static CriticalStress stress(Place place, double radius, double radial, double hoop) {
+    // Refuses at once what no solid carries.
+    EquivalentStressKernel.vonMises(hoop, radial);
     return new CriticalStress(place, new Length(radius), new Stress(radial), new Stress(hoop));
   }
 }

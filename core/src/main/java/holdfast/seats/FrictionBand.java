@@ -18,7 +18,7 @@ public record FrictionBand(double least, double greatest, SourceRef source) impl
   // Refuses negative coefficients and ends in the wrong order.
   public FrictionBand {
     Check.notNegative(least, "least coefficient of friction", "", "friction resists");
-    if (!(greatest >= least && greatest < Double.POSITIVE_INFINITY)) {
+    if (!(greatest >= least && greatest <= Check.GREATEST)) {
       throw new InputException(
           "greatest coefficient of friction",
           Numbers.shortest(greatest),

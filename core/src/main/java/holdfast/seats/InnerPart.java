@@ -1,6 +1,5 @@
 package holdfast.seats;
 
-import holdfast.quantity.Check;
 import holdfast.quantity.Length;
 import java.io.Serializable;
 
@@ -14,8 +13,8 @@ import java.io.Serializable;
 public record InnerPart(Material material, Length hole, Length roughness) implements Serializable {
   // Refuses negative sizes; whether the hole leaves a wall shows when the joint diameter is known.
   public InnerPart {
-    Check.notNegative(hole.mm(), "hole of the stud", "mm", "0 means solid");
-    Check.notNegative(roughness.mm(), "roughness of the stud", "mm", "a roughness height");
+    SeatChecks.gap(hole.mm(), "hole of the stud", "0 means solid");
+    SeatChecks.gap(roughness.mm(), "roughness of the stud", "a roughness height");
   }
 
   /**

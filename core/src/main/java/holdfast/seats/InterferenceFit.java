@@ -32,7 +32,7 @@ public record InterferenceFit(
   // Refuses a hole that is not smaller than the stud and a housing that is not larger.
   public InterferenceFit {
     Objects.requireNonNull(smoothing, "smoothing");
-    Check.positive(length.mm(), "joint length", "mm", "a joint has a length");
+    SeatChecks.size(length.mm(), "joint length", "a joint has a length");
     ThickRingKernel.checkHole(stud.hole().mm(), interference.joint().mm());
     ThickRingKernel.checkOutside(interference.joint().mm(), housing.shape().pressureDiameter(interference.joint().mm()));
   }

@@ -75,7 +75,7 @@ public final class InternalClearanceKernel {
   }
 
   private static void over(double value, double least, String parameter) {
-    if (!(value > least && value < Double.POSITIVE_INFINITY)) {
+    if (!(value > least && value <= Check.GREATEST)) {
       throw new InputException(
           parameter, Numbers.shortest(value) + " mm", "over " + Numbers.shortest(least) + " mm", "a ring needs a wall");
     }

@@ -1,6 +1,5 @@
 package holdfast.seats;
 
-import holdfast.quantity.Check;
 import holdfast.quantity.Length;
 import java.io.Serializable;
 
@@ -14,7 +13,7 @@ import java.io.Serializable;
 public record OuterPart(Material material, HousingShape shape, Length roughness) implements Serializable {
   // Refuses a negative roughness.
   public OuterPart {
-    Check.notNegative(roughness.mm(), "roughness of the housing bore", "mm", "a roughness height");
+    SeatChecks.gap(roughness.mm(), "roughness of the housing bore", "a roughness height");
   }
 
   /**

@@ -112,13 +112,13 @@ public final class RotationKernel {
    *
    * @param interference effective interference at standstill in mm, 0 or more
    * @param lossAtOneRpm {@link #interferenceLoss} at 1 rpm in mm
-   * @return speed in rpm; infinite if nothing is lost
+   * @return speed in rpm; infinite if nothing is lost (less than {@link Check#LEAST})
    * @throws InputException if the interference is negative
    */
   public static double lossSpeed(double interference, double lossAtOneRpm) {
     SeatChecks.gap(interference, "interference", "a clearance has nothing to lose");
     Check.finite(lossAtOneRpm, "loss at 1 rpm", "mm");
-    return lossAtOneRpm <= 0 ? Double.POSITIVE_INFINITY : Math.sqrt(interference / lossAtOneRpm);
+    return lossAtOneRpm < Check.LEAST ? Double.POSITIVE_INFINITY : Math.sqrt(interference / lossAtOneRpm);
   }
 
   private static double rim(double density, double speed) {

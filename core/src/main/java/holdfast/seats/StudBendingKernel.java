@@ -260,7 +260,10 @@ public final class StudBendingKernel {
 
   static void checkLoad(double force, double width, double gap) {
     Check.notNegative(force, "radial load F", "N", "its size, without direction");
-    Check.notNegative(width, "load width B", "mm", "the load is spread over it");
-    Check.notNegative(gap, "gap g", "mm", "the load lies outside the seat");
+    SeatChecks.gap(width, "load width B", "the load is spread over it");
+    SeatChecks.gap(gap, "gap g", "the load lies outside the seat");
+    if (width > 0) {
+      Check.positive(gap + width - gap, "load width B beside the gap g", "mm", "the load is spread over it");
+    }
   }
 }

@@ -132,7 +132,7 @@ public final class ThermalSeatKernel {
     SeatChecks.expansion(innerExpansion, "expansion of the stud");
     SeatChecks.expansion(outerExpansion, "expansion of the housing");
     double difference = outerExpansion - innerExpansion;
-    return difference == 0 ? Double.POSITIVE_INFINITY : REFERENCE + interference / (joint * difference);
+    return Math.abs(difference) < Check.LEAST ? Double.POSITIVE_INFINITY : REFERENCE + interference / (joint * difference);
   }
 
   static void temperature(double celsius, String parameter) {

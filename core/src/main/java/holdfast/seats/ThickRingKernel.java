@@ -246,7 +246,7 @@ public final class ThickRingKernel {
   public static double outerRadiusForHoop(double inner, double innerPressure, double hoopLimit) {
     Check.positive(inner, "inner radius", "mm", RING);
     Check.notNegative(innerPressure, "pressure inside", "MPa", "a pressure");
-    if (!(hoopLimit > innerPressure && hoopLimit < Double.POSITIVE_INFINITY)) {
+    if (!(hoopLimit > innerPressure && hoopLimit <= Check.GREATEST)) {
       throw new InputException(
           "hoop stress limit",
           Numbers.shortest(hoopLimit) + " MPa",

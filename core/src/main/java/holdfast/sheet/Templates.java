@@ -1,6 +1,8 @@
 package holdfast.sheet;
 
 import com.samskivert.mustache.Mustache;
+import com.samskivert.mustache.MustacheException;
+import holdfast.quantity.InputException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -23,10 +25,12 @@ public final class Templates {
   public static String render(String name, Map<String, ?> values) {
     try (InputStream in = Templates.class.getResourceAsStream("/holdfast/sheet/" + name)) {
       if (in == null) {
-        throw new IllegalArgumentException("no template named " + name);
+        throw new InputException("template", name, "the name of one in this package", "the others are not known here");
       }
       Reader template = new InputStreamReader(in, StandardCharsets.UTF_8);
       return Mustache.compiler().emptyStringIsFalse(true).compile(template).execute(values);
+    } catch (MustacheException e) {
+      throw new InputException("values of template " + name, values.keySet().toString(), "all that it asks for", e.getMessage());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -72,7 +72,7 @@ public record Friction(double threadLow, double threadHigh, double faceLow, doub
 
   private static void check(double low, double high, String name) {
     Check.positive(low, "least " + name, "", "without friction nothing holds the nut");
-    if (!(high >= low && high < Double.POSITIVE_INFINITY)) {
+    if (!(high >= low && high <= Check.GREATEST)) {
       throw new InputException(
           "greatest " + name, Numbers.shortest(high), "at least the least, " + Numbers.shortest(low), "a band from low to high");
     }

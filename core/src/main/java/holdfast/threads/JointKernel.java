@@ -127,8 +127,9 @@ public final class JointKernel {
     Check.positive(grip, "grip l", "mm", "something is clamped");
     Check.positive(modulus, "modulus E", "MPa", "a modulus of elasticity");
     double t = 0.5774;
+    // The logarithm of 5 (t l + 0.5 d) / (t l + 2.5 d), which for a short grip is near to that of 1.
     return t * Math.PI * modulus * diameter
-        / (2 * Math.log(5 * (t * grip + 0.5 * diameter) / (t * grip + 2.5 * diameter)));
+        / (2 * Math.log1p(4 * t * grip / (t * grip + 2.5 * diameter)));
   }
 
   /**

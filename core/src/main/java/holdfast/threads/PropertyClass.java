@@ -33,11 +33,21 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    * @param source where it stands
    */
   public record Band(Length over, Length upTo, double proof, double yield, double tensile, SourceRef source)
-      implements Serializable {}
+      implements Serializable {
+    // Refuses what is no strength.
+    public Band {
+      Check.notNegative(proof, "proof stress", "MPa", "0 means that none is stated");
+      Check.notNegative(yield, "yield stress", "MPa", "0 means that none is stated");
+      Check.notNegative(tensile, "tensile strength", "MPa", "0 means that none is stated");
+    }
+  }
 
-  // Keeps an unmodifiable copy of the list.
+  // Keeps an unmodifiable copy of the list, which is not empty.
   public PropertyClass {
     bands = List.copyOf(bands);
+    if (bands.isEmpty()) {
+      throw new InputException("bands of class " + name, "none", "one or more", "a class has a strength");
+    }
   }
 
   /**

@@ -23,6 +23,7 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
   // Refuses at once what the kernels refuse.
   public ScatteredPreload {
     tightening.preload(torque);
+    tightening.preload(torque.times(1 - scatter.deviation(torque)));
   }
 
   /**

@@ -135,9 +135,9 @@ public final class SectionKernel {
     if (a == 0) {
       return 2 * Math.PI / 3 * r3;
     }
-    double secant = r / a;
-    double tangent = Math.sqrt((r - a) * (r + a)) / a;
-    double integral = 0.5 * (secant * tangent + Math.log(secant + tangent));
-    return 4.0 / 3.0 * (r3 * Math.acos(a / r) - a * a * a * integral);
+    double s = Math.sqrt((r - a) * (r + a));
+    // a³ times the integral of sec³, so that a narrow hole does not divide by nothing.
+    double strip = 0.5 * (a * r * s + a * a * a * (Math.log(r + s) - Math.log(a)));
+    return 4.0 / 3.0 * (r3 * Math.acos(a / r) - strip);
   }
 }

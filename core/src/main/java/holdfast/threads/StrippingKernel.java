@@ -117,7 +117,7 @@ public final class StrippingKernel {
    */
   @Source(document = "ISO/TR 16224:2012", locator = "nut dilation", provenance = Provenance.MEMORY)
   public static double dilation(double widthOverDiameter) {
-    if (!(widthOverDiameter >= 1.4 && widthOverDiameter < Double.POSITIVE_INFINITY)) {
+    if (!(widthOverDiameter >= 1.4 && widthOverDiameter <= Check.GREATEST)) {
       throw new InputException(
           "width across flats over diameter s/d",
           Numbers.shortest(widthOverDiameter),

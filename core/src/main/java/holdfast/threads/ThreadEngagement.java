@@ -82,8 +82,11 @@ public record ThreadEngagement(
   private static ThreadEngagement of(
       ScrewThread thread, Length engaged, Stress studShear, Stress nutShear, double widthOverDiameter) {
     boolean metric = thread.system() == ThreadSystem.METRIC;
-    return new ThreadEngagement(
+    ThreadEngagement made = new ThreadEngagement(
         thread, metric ? "6g" : "2A", metric ? "6H" : "2B", engaged, studShear, nutShear, widthOverDiameter);
+    // Refuses at once threads that do not overlap.
+    Check.positive(made.studArea() + made.nutArea(), "shear area", "mm²", "threads overlap");
+    return made;
   }
 
   /**

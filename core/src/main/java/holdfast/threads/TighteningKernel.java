@@ -124,7 +124,7 @@ public final class TighteningKernel {
       double faceFriction,
       double prevailing) {
     Check.notNegative(prevailing, "prevailing torque MP", "N·mm", "it resists turning");
-    if (!(torque >= prevailing && torque < Double.POSITIVE_INFINITY)) {
+    if (!(torque >= prevailing && torque <= Check.GREATEST)) {
       throw new InputException(
           "tightening torque MA",
           Numbers.shortest(torque) + " N·mm",
@@ -147,7 +147,7 @@ public final class TighteningKernel {
    * @param prevailing prevailing torque MP in N·mm, 0 or more
    * @param preloads receives FM in N
    * @throws InputException if an argument is outside its range
-   * @throws IllegalArgumentException if the arrays differ in length
+   * @throws InputException if the arrays differ in length
    */
   @Source(document = "VDI 2230-1:2015", locator = "tightening torque, exact form; the one behind the printed tables")
   public static void preloads(
@@ -161,7 +161,8 @@ public final class TighteningKernel {
       double[] preloads) {
     int n = torques.length;
     if (threadFrictions.length != n || faceFrictions.length != n || preloads.length != n) {
-      throw new IllegalArgumentException("torques, frictions and preloads must have one length, that of torques is " + n);
+      throw new InputException("frictions and preloads", threadFrictions.length + ", " + faceFrictions.length + " and "
+          + preloads.length + " entries", n + " entries each", "parallel arrays have one entry per torque");
     }
     for (int i = 0; i < n; i++) {
       preloads[i] = preload(torques[i], d2, lead, threadFrictions[i], meanFaceDiameter, faceFrictions[i], prevailing);
@@ -268,7 +269,7 @@ public final class TighteningKernel {
     Check.positive(d, "nominal diameter d", "mm", "a thread has a diameter");
     Check.positive(meanFaceDiameter, "mean face diameter DKm", "mm", "the nut bears on a ring");
     double frictionless = 0.5 * d2 * s / d;
-    if (!(nutFactor > frictionless && nutFactor < Double.POSITIVE_INFINITY)) {
+    if (!(nutFactor > frictionless && nutFactor <= Check.GREATEST)) {
       throw new InputException(
           "nut factor K",
           Numbers.shortest(nutFactor),
@@ -313,7 +314,7 @@ public final class TighteningKernel {
 
   static void checkRing(double outer, double inner) {
     Check.notNegative(inner, "inner face diameter DKi", "mm", "a diameter");
-    if (!(outer > inner && outer < Double.POSITIVE_INFINITY)) {
+    if (!(outer > inner && outer >= Check.LEAST && outer <= Check.GREATEST)) {
       throw new InputException(
           "outer face diameter dW",
           Numbers.shortest(outer) + " mm",

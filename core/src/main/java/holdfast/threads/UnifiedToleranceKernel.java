@@ -44,11 +44,12 @@ public final class UnifiedToleranceKernel {
    * Allowance of the external thread.
    *
    * @param number 1, 2 or 3
-   * @param basePitchTolerance Td2(2A) in inches
+   * @param basePitchTolerance Td2(2A) in inches, 0 or more
    * @return 0.3·Td2(2A) for 1A and 2A, 0 for 3A, in inches
    */
   public static double allowance(int number, double basePitchTolerance) {
     Check.within(number, 1, 3, "thread class", "", "classes 1, 2 and 3");
+    Check.notNegative(basePitchTolerance, "base pitch diameter tolerance", "in", "a tolerance is a width");
     return number == 3 ? 0 : 0.3 * basePitchTolerance;
   }
 

@@ -1,5 +1,6 @@
 package holdfast.trace;
 
+import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -18,7 +19,7 @@ public record Derivation(String title, List<Step> steps) implements Serializable
   public Derivation {
     steps = List.copyOf(steps);
     if (steps.isEmpty()) {
-      throw new IllegalArgumentException("a derivation needs at least one step: " + title);
+      throw new InputException("steps of '" + title + "'", "none", "one or more", "the last step is the result");
     }
   }
 
@@ -104,7 +105,7 @@ public record Derivation(String title, List<Step> steps) implements Serializable
      * Ends the derivation.
      *
      * @return the derivation
-     * @throws IllegalArgumentException if no step was added
+     * @throws InputException if no step was added
      */
     public Derivation build() {
       return new Derivation(title, steps);

@@ -1,5 +1,6 @@
 package holdfast.trace;
 
+import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
@@ -20,11 +21,11 @@ public record Step(
     String symbol, String meaning, String expression, List<String> inputs, double value, String unit, SourceRef source)
     implements Serializable {
 
-  // Keeps an unmodifiable copy of the list; a step without a number as value is a fault of the calculation.
+  // Keeps an unmodifiable copy of the list; a step without a finite value is a fault of the calculation.
   public Step {
     inputs = List.copyOf(inputs);
-    if (Double.isNaN(value)) {
-      throw new IllegalArgumentException("step '" + symbol + "' of a derivation has no value (NaN)");
+    if (!Double.isFinite(value)) {
+      throw new InputException("value of step '" + symbol + "'", Double.toString(value), "a finite number", "it was calculated");
     }
   }
 

@@ -50,7 +50,7 @@ class PortPlanTest {
     assertEquals(PortRule.RADIAL_NEEDS_MEMBER, without.obstacles().get(0).rule());
     assertEquals("port-impossible", codes(without).get(0));
     assertTrue(without.instructions().get(1).contains("possible instead: head end, thread end"));
-    assertThrows(IllegalStateException.class, () -> without.state(Port.HEAD));
+    assertThrows(InputException.class, () -> without.state(Port.HEAD));
     PortPlan with = PortPlan.of(request.withSeatFeedHole());
     assertEquals(Part.MEMBER_FEED_HOLE, with.state(Port.RADIAL).part());
     assertEquals(Part.PLUG, with.state(Port.HEAD).part());

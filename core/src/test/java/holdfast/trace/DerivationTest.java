@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,9 +69,9 @@ class DerivationTest {
 
   @Test
   void derivationWithoutStepsOrValueIsRefused() {
-    assertThrows(IllegalArgumentException.class, () -> Derivation.of("nothing").build());
-    assertThrows(IllegalArgumentException.class, () -> new Derivation("nothing", List.of()));
-    assertThrows(IllegalArgumentException.class, () -> new Step("x", "", "", List.of(), Double.NaN, "", SUM));
+    assertThrows(InputException.class, () -> Derivation.of("nothing").build());
+    assertThrows(InputException.class, () -> new Derivation("nothing", List.of()));
+    assertThrows(InputException.class, () -> new Step("x", "", "", List.of(), Double.NaN, "", SUM));
   }
 
   @Test

@@ -129,8 +129,8 @@ public final class BallKernel {
   }
 
   static void check(double dw, double dpw, double ri, double re) {
-    Check.overUpTo(dw, 0, 10_000, "ball diameter Dw", "mm", "a ball has a diameter");
-    if (!(dpw > dw && dpw < Double.POSITIVE_INFINITY)) {
+    Check.within(dw, Inputs.LEAST_SIZE, 10_000, "ball diameter Dw", "mm", "a ball has a diameter");
+    if (!(dpw > dw && dpw <= Check.GREATEST)) {
       throw Inputs.refused("pitch diameter Dpw", dpw + " mm", "over Dw", "the balls lie inside the pitch circle");
     }
     Check.within(ri / dw, 0.501, 1, "inner groove radius over Dw", "", "a groove is a little wider than the ball");

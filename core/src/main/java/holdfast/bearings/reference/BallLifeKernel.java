@@ -29,7 +29,7 @@ public final class BallLifeKernel {
    */
   public static double life(BallWorkspace w, double qci, double qce, boolean innerRotates, boolean outerRotates) {
     check(w, qci, qce);
-    return Math.pow(power(w, qci, innerRotates) + power(w, qce, outerRotates), -0.9);
+    return Math.pow(Inputs.consumed(power(w, qci, innerRotates) + power(w, qce, outerRotates)), -0.9);
   }
 
   /**
@@ -49,7 +49,7 @@ public final class BallLifeKernel {
     check(w, qci, qce);
     double inner = power(w, qci, innerRotates);
     double outer = power(w, qce, outerRotates);
-    return Math.pow(modified(inner, factor) + modified(outer, factor), -0.9);
+    return Math.pow(Inputs.consumed(modified(inner, factor) + modified(outer, factor)), -0.9);
   }
 
   private static double modified(double power, DoubleUnaryOperator factor) {

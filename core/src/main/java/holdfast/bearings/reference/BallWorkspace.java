@@ -118,7 +118,7 @@ public final class BallWorkspace extends EquilibriumWorkspace {
    * @return Q in N
    */
   public double ballLoad(int ball) {
-    return load[representative(ball)];
+    return load[checked(ball)];
   }
 
   /**
@@ -128,7 +128,7 @@ public final class BallWorkspace extends EquilibriumWorkspace {
    * @return angle in rad, 0 if the ball is not loaded
    */
   public double contactAngle(int ball) {
-    int j = representative(ball);
+    int j = checked(ball);
     return load[j] > 0 ? angle[j] : 0;
   }
 
@@ -148,6 +148,7 @@ public final class BallWorkspace extends EquilibriumWorkspace {
 
   @Override
   public double tiltStiffness() {
+    requireSolved();
     return circle * circle * SmallMatrix.condensed(tangent, unknowns, 3, 0, 1, 2);
   }
 }

@@ -1,5 +1,7 @@
 package holdfast.bearings.reference;
 
+import holdfast.quantity.Check;
+
 /**
  * Working memory of a solve: arrangement of the rolling elements, unknowns, generalised forces and tangent stiffness.
  * Reused between solves so that a solve allocates nothing. Not thread-safe: one for each thread.
@@ -106,6 +108,19 @@ public abstract sealed class EquilibriumWorkspace permits LaminaWorkspace, BallW
     return halved ? Math.min(j, mirror(j)) : j;
   }
 
+  /** The element that was evaluated for one of those set up. */
+  final int checked(int element) {
+    Check.within(element, 0, elements - 1.0, "number of the rolling element", "", "they are counted from 0");
+    return representative(element);
+  }
+
+  /** Refuses to speak of an equilibrium that was not looked for. */
+  final void requireSolved() {
+    if (iterations == 0) {
+      throw Inputs.refused("workspace", "unsolved", "solved", "the answer follows from the equilibrium");
+    }
+  }
+
   final void activate(boolean along, boolean across, boolean axial, boolean tiltAlong, boolean tiltAcross) {
     activeCount = 0;
     int index = 0;
@@ -160,6 +175,7 @@ public abstract sealed class EquilibriumWorkspace permits LaminaWorkspace, BallW
    * @return angle from the load direction in rad
    */
   public final double angle(int element) {
+    checked(element);
     return firstAngle + 2 * Math.PI / elements * element;
   }
 
@@ -196,6 +212,7 @@ public abstract sealed class EquilibriumWorkspace permits LaminaWorkspace, BallW
    * @return derivative of the load by the displacement in N/mm, at this tilt, free to move across the load
    */
   public final double radialStiffness() {
+    requireSolved();
     return SmallMatrix.condensed(tangent, unknowns, 0, unknowns == MOST ? new int[] {1, 2} : new int[] {1});
   }
 
@@ -205,6 +222,7 @@ public abstract sealed class EquilibriumWorkspace permits LaminaWorkspace, BallW
    * @return angle in rad
    */
   public final double tiltAlong() {
+    requireSolved();
     return Math.atan((base[unknowns - 2] + step[unknowns - 2]) / lever());
   }
 
@@ -214,6 +232,7 @@ public abstract sealed class EquilibriumWorkspace permits LaminaWorkspace, BallW
    * @return angle in rad
    */
   public final double tiltAcross() {
+    requireSolved();
     return Math.atan((base[unknowns - 1] + step[unknowns - 1]) / lever());
   }
 

@@ -6,6 +6,9 @@ import holdfast.quantity.InputException;
 /** Checks that several kernels share. */
 final class Inputs {
   static final int MOST = 1000;
+  /** Least size of a rolling element or of the place of a lamina in mm: a nanometre. */
+  static final double LEAST_SIZE = 1e-6;
+
   static final int MOST_LAMINAE = 4000;
 
   private Inputs() {}
@@ -41,6 +44,11 @@ final class Inputs {
 
   static double rating(double c) {
     return Check.positive(c, "basic dynamic load rating Cr", "N", "a rating is a force above zero");
+  }
+
+  /** What the contacts consume per million revolutions, to the Weibull slope: the life is its inverse power. */
+  static double consumed(double sum) {
+    return Check.positive(sum, "consumption of life", "", "under so small a load against the rating no life is consumed");
   }
 
   static InputException refused(String parameter, Object value, String permitted, String reason) {

@@ -133,7 +133,7 @@ public final class LaminaKernel {
   }
 
   static double length(double lwe) {
-    return Check.overUpTo(lwe, 0, 10_000, "effective roller length Lwe", "mm", "a roller has a length");
+    return Check.within(lwe, Inputs.LEAST_SIZE, 10_000, "effective roller length Lwe", "mm", "a roller has a length");
   }
 
   private static double rating(double cr, int z, int rows, double factor) {

@@ -47,7 +47,7 @@ public final class LaminaLifeKernel {
       inner += innerRotates ? moving : still;
       outer += outerRotates ? moving : still;
     }
-    return Math.pow(inner + outerOverInner * outer, -8.0 / 9);
+    return Math.pow(Inputs.consumed(inner + outerOverInner * outer), -8.0 / 9);
   }
 
   /**
@@ -76,7 +76,7 @@ public final class LaminaLifeKernel {
       sum += modified(innerRotates ? rotating(w, k, i) : standing(w, k, i), factor);
       sum += modified(outerRotates ? rotating(w, k, e) : standing(w, k, e), factor);
     }
-    return Math.pow(sum, -8.0 / 9);
+    return Math.pow(Inputs.consumed(sum), -8.0 / 9);
   }
 
   /**

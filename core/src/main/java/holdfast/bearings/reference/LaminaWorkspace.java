@@ -1,5 +1,7 @@
 package holdfast.bearings.reference;
 
+import holdfast.quantity.Check;
+
 /**
  * Working memory of a radial roller bearing cut into laminae, and after a solve the loads on them. Not thread-safe: one
  * for each thread.
@@ -192,6 +194,7 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
    * @return x in mm from the middle of the bearing
    */
   public double position(int lamina) {
+    Check.within(lamina, 0, laminae - 1.0, "number of the lamina", "", "they are counted from 0");
     return reach * position[lamina];
   }
 
@@ -203,7 +206,8 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
    * @return q in N
    */
   public double laminaLoad(int roller, int lamina) {
-    int j = representative(roller);
+    int j = checked(roller);
+    Check.within(lamina, 0, laminae - 1.0, "number of the lamina", "", "they are counted from 0");
     return loaded[j] ? stiffness * share[lamina] * load[j * laminae + lamina] : 0;
   }
 
@@ -226,6 +230,7 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
    * @return Q in N
    */
   public double rollerLoad(int roller) {
+    checked(roller);
     double sum = 0;
     for (int k = 0; k < laminae; k++) {
       sum += laminaLoad(roller, k);
@@ -240,6 +245,7 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
 
   @Override
   public double tiltStiffness() {
+    requireSolved();
     return reach * reach * SmallMatrix.condensed(tangent, unknowns, 2, 0, 1);
   }
 }

@@ -59,13 +59,16 @@ public final class LoadDistributionKernel {
       double stiffness) {
     Inputs.laminae(n);
     Check.within(n, 2, w.position.length, "number of laminae", "", "the workspace holds no more");
+    Check.within(Math.min(Math.min(x.length, share.length), Math.min(drop.length, edgeStressFactor.length)), n,
+        Integer.MAX_VALUE, "length of the arrays", "", "one entry a lamina");
     w.stiffness = Check.positive(stiffness, "stiffness of a roller", "N/mm^(10/9)", "a contact is elastic");
     double reach = 0;
     double total = 0;
     for (int k = 0; k < n; k++) {
       reach = Math.max(reach, Math.abs(Check.finite(x[k], "axial position x", "mm")));
     }
-    w.reach = Check.overUpTo(reach, 0, 10_000, "greatest axial position", "mm", "laminae at one place know no tilt");
+    w.reach = Check.within(reach, Inputs.LEAST_SIZE, 10_000, "greatest axial position", "mm",
+        "laminae at one place know no tilt");
     for (int k = 0; k < n; k++) {
       w.position[k] = x[k] / reach;
       w.relief[k] = 2 * ProfileKernel.drop(drop[k]);

@@ -85,6 +85,6 @@ public final class ProfileKernel {
   }
 
   static double diameter(double dwe) {
-    return Check.overUpTo(dwe, 0, 10_000, "roller diameter Dwe", "mm", "a roller has a diameter");
+    return Check.within(dwe, Inputs.LEAST_SIZE, 10_000, "roller diameter Dwe", "mm", "a roller has a diameter");
   }
 }

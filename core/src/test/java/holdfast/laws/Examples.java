@@ -1,0 +1,97 @@
+package holdfast.laws;
+
+import holdfast.bearings.BearingFamily;
+import holdfast.bearings.reference.BallDistributionKernel;
+import holdfast.bearings.reference.BallWorkspace;
+import holdfast.bearings.reference.LaminaKernel;
+import holdfast.bearings.reference.LaminaWorkspace;
+import holdfast.bearings.reference.LoadDistributionKernel;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+
+/** Ordinary arguments for kernels that would hardly ever answer random ones: a place to begin from. */
+final class Examples {
+  private static final int LAMINAE = 20;
+  private static final DoubleUnaryOperator HALF = x -> 0.5;
+
+  private Examples() {}
+
+  static List<Object[]> of(String kernel) {
+    return switch (kernel) {
+      case "BallDistributionKernel.contacts/6" -> one(balls(), 10.0, 50.0, 5.2, 5.3, 0.01);
+      case "BallDistributionKernel.tilted/5" -> one(balls(), 2000.0, 100.0, 0.001, 0.0);
+      case "BallDistributionKernel.underMoment/5" -> one(balls(), 2000.0, 100.0, 500.0, 0.0);
+      case "BallKernel.innerRating/6", "BallKernel.outerRating/6" -> one(20000.0, 9, 10.0, 50.0, 5.2, 5.3);
+      case "BallKernel.stiffness/4" -> one(10.0, 50.0, 5.2, 5.3);
+      case "BallLifeKernel.life/5" -> one(balls(), 8000.0, 9000.0, true, false);
+      case "BallLifeKernel.modifiedLife/6" -> one(balls(), 8000.0, 9000.0, true, false, HALF);
+      case "InverseLifeKernel.allowableLoad/8" -> one(BearingFamily.RADIAL_BALL, 20000.0, 900.0, 90.0, 1.5, 0.5, false, 100.0);
+      case "InverseLifeKernel.requiredKappa/7" -> one(BearingFamily.RADIAL_BALL, 20000.0, 900.0, 2000.0, 90.0, HALF, 100.0);
+      case "FactorFcKernel.thrustBall/2", "FactorFcKernel.thrustRoller/2" -> one(1.2, 0.1);
+      case "LifeModificationKernel.life/7" -> one(BearingFamily.RADIAL_BALL, 20000.0, 900.0, 2000.0, 90.0, 1.5, 0.5);
+      case "LaminaLifeKernel.life/5" -> one(rollers(), 20000.0, 21000.0, true, false);
+      case "LaminaLifeKernel.lifeRatios/9" -> one(rollers(), 2000.0, 0.01, new double[] {0.001, 0.002}, 20000.0, 21000.0, true,
+          false, new double[2]);
+      case "LaminaLifeKernel.modifiedLife/6" -> one(rollers(), 20000.0, 21000.0, true, false, HALF);
+      case "LoadDistributionKernel.laminae/7" -> one(rollers(), LAMINAE, stations(), even(), new double[LAMINAE], ones(),
+          LaminaKernel.stiffness(10));
+      case "LoadDistributionKernel.tilted/5" -> one(rollers(), 2000.0, 0.01, 0.0005, 0.0001);
+      case "LoadDistributionKernel.underMoment/5" -> one(rollers(), 2000.0, 0.01, 500.0, 100.0);
+      case "MetricToleranceKernel.externalCrest/2", "MetricToleranceKernel.internalCrest/2" -> one(6, 1.5);
+      case "MetricToleranceKernel.externalPitch/3", "MetricToleranceKernel.internalPitch/3" -> one(6, 16.0, 1.5);
+      case "PlasticRingKernel.hoopStress/4" -> one(1.2, 1.1, 0.5, 300.0);
+      case "PlasticRingKernel.interference/7" -> one(1.1, 0.5, 40.0, 5e-6, 210000.0, 0.3, 300.0);
+      case "PlasticRingKernel.pressure/3" -> one(1.1, 0.5, 300.0);
+      case "PlasticRingKernel.radialStress/4" -> one(1.2, 1.1, 0.5, 300.0);
+      case "RotationKernel.interferenceLoss/10" -> one(40.0, 0.0, 80.0, 7850.0, 210000.0, 0.3, 7200.0, 110000.0, 0.25, 3000.0);
+      case "StaticRatingKernel.thrustRoller/5" -> one(1.2, 20.0, 8.0, 10.0, 50.0);
+      case "ThickRingKernel.pressure/8" -> one(0.03, 40.0, 0.0, 80.0, 210000.0, 0.3, 110000.0, 0.25);
+      case "ThickRingKernel.interference/8" -> one(50.0, 40.0, 0.0, 80.0, 210000.0, 0.3, 110000.0, 0.25);
+      case "ThickRingKernel.pressures/9" -> one(new double[] {0.03, 0.04}, 40.0, 0.0, 80.0, 210000.0, 0.3, 110000.0, 0.25,
+          new double[2]);
+      case "TrackRollerKernel.strengthFactor/2" -> one(1200.0, true);
+      case "ThickRingKernel.pressureOfParts/8" -> one(40.03, 40.0, 0.0, 80.0, 210000.0, 0.3, 110000.0, 0.25);
+      default -> List.of();
+    };
+  }
+
+  private static List<Object[]> one(Object... arguments) {
+    return List.<Object[]>of(arguments);
+  }
+
+  private static BallWorkspace balls() {
+    BallWorkspace balls = new BallWorkspace(12);
+    BallDistributionKernel.balls(balls, 9, 0);
+    BallDistributionKernel.contacts(balls, 10, 50, 5.2, 5.3, 0.01);
+    BallDistributionKernel.tilted(balls, 2000, 100, 0.001, 0);
+    return balls;
+  }
+
+  private static LaminaWorkspace rollers() {
+    LaminaWorkspace rollers = new LaminaWorkspace(16, LAMINAE);
+    LoadDistributionKernel.rollers(rollers, 16, 0);
+    LoadDistributionKernel.laminae(
+        rollers, LAMINAE, stations(), even(), new double[LAMINAE], ones(), LaminaKernel.stiffness(10));
+    LoadDistributionKernel.tilted(rollers, 2000, 0.01, 0.0005, 0);
+    return rollers;
+  }
+
+  private static double[] stations() {
+    double[] x = new double[LAMINAE];
+    Arrays.setAll(x, k -> 10 * ((k + 0.5) / LAMINAE - 0.5));
+    return x;
+  }
+
+  private static double[] even() {
+    double[] share = new double[LAMINAE];
+    Arrays.fill(share, 1.0 / LAMINAE);
+    return share;
+  }
+
+  private static double[] ones() {
+    double[] one = new double[LAMINAE];
+    Arrays.fill(one, 1);
+    return one;
+  }
+}

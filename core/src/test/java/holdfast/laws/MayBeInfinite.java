@@ -1,0 +1,26 @@
+package holdfast.laws;
+
+/** Typed answers whose documentation says that they may be no finite number, each with its reason. */
+final class MayBeInfinite {
+  private MayBeInfinite() {}
+
+  static boolean fault(String call, String fault) {
+    boolean infinite = fault.endsWith(" Infinity");
+    boolean unknown = fault.endsWith(" NaN");
+    return switch (call) {
+      // A wide plate has no outside: the kernels of thick rings take it as infinite.
+      case "HousingShape.wallFactor/1", "HousingShape.equivalentDiameter/1" -> infinite;
+      // Without load nothing limits how often the load would be held.
+      case "Holding.safety/0", "Holding.safety/2", "ElasticPlasticFit.safety/0" -> infinite;
+      // A step without load does no damage.
+      case "RatingLife.basic/3", "RatingLife.basic/4", "RatingLife.modified/6" -> infinite && fault.contains(".stepLives");
+      // A limit without a range of loads holds for every load.
+      case "MisalignmentLimit.all/0", "MisalignmentLimit.of/1", "MisalignmentLimit.of/2", "MisalignmentLimit.narrowest/2" ->
+          infinite;
+      // Open: a limit of unknown strength is NaN in the component; limitPressure().pressure() says so by being empty.
+      case "InterferenceFit.limits/1", "InterferenceFit.limits/0" -> unknown || infinite;
+      // Open: a rule of the guide without a range has NaN for its ends.
+      default -> call.startsWith("LubricationGuide.") && unknown;
+    };
+  }
+}

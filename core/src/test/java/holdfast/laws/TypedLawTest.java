@@ -1,0 +1,137 @@
+package holdfast.laws;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdfast.quantity.InputException;
+import holdfast.trace.Traced;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.Executable;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.lang.reflect.Type;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Whatever it is given, every public constructor and method answers with finite numbers or with a named error, and every
+ * object it returns can be printed and explained. Arguments are what earlier calls have returned.
+ */
+class TypedLawTest {
+  /** The reason by which {@link holdfast.quantity.Check} refuses numbers of no machine, which may arise late. */
+  private static final String TOO_FAR = "no machine has such a number, and formulas would leave the range of the numbers";
+
+  private final Map<String, String> faults = new TreeMap<>();
+  private final Map<String, Integer> answers = new HashMap<>();
+  private final Watched watched = new Watched();
+  private final Random random = new Random(Effort.SEED);
+  private final Draw draw = new Draw(random);
+  private final Map<Executable, Object[]> lastAnswered = new HashMap<>();
+
+  @Test
+  void aFiniteAnswerOrANamedError() throws InterruptedException {
+    List<Executable> api = PublicApi.typed();
+    Ordinary.all().forEach(draw::keep);
+    watched.run(() -> {
+      for (int i = 0; i < Effort.of(5_000); i++) {
+        tryOut(api.get(i < 3 * api.size() ? i % api.size() : random.nextInt(api.size())));
+      }
+    });
+    TreeSet<String> silent = new TreeSet<>();
+    api.stream().map(TypedLawTest::name).filter(n -> !answers.containsKey(n)).forEach(silent::add);
+    if (Boolean.getBoolean("laws.silent")) {
+      System.out.println(api.size() + " calls, " + silent.size() + " silent: " + String.join("\n", silent));
+      System.out.println(answers.values().stream().mapToInt(i -> i).sum());
+    }
+    assertEquals(Map.of(), faults, () -> faults.size() + " faults with seed " + Effort.SEED);
+    assertTrue(answers.size() > 0.9 * api.size(), () -> "never answered: " + silent);
+  }
+
+  private void tryOut(Executable call) {
+    Object on = null;
+    if (call instanceof Method method && !Modifier.isStatic(method.getModifiers())) {
+      on = draw.one(method.getDeclaringClass());
+      if (on == null) {
+        return;
+      }
+    }
+    Type[] types = call.getGenericParameterTypes();
+    Object[] last = lastAnswered.get(call);
+    Object[] arguments = last == null || random.nextBoolean() ? draw.all(types) : draw.changed(types, last);
+    if (Arrays.stream(arguments).anyMatch(a -> a == null)) {
+      return;
+    }
+    Object[] before = Draw.copies(arguments);
+    String name = name(call);
+    watched.next(name, new Object[] {on, before});
+    try {
+      Object answer = call instanceof Constructor<?> constructor
+          ? constructor.newInstance(arguments) : ((Method) call).invoke(on, arguments);
+      answers.merge(name, 1, Integer::sum);
+      lastAnswered.put(call, before);
+      judge(name, on, before, answer);
+    } catch (InvocationTargetException e) {
+      if (!(e.getCause() instanceof InputException)) {
+        fault(name, on, before, "throws " + e.getCause() + at(e.getCause()));
+      }
+    } catch (InstantiationException | IllegalAccessException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private void judge(String name, Object on, Object[] arguments, Object answer) {
+    String fault = Finite.fault(answer);
+    if (fault != null && !MayBeInfinite.fault(name, fault)) {
+      fault(name, on, arguments, "answers " + fault);
+    } else if (answer != null) {
+      try {
+        keep(answer);
+      } catch (RuntimeException e) {
+        if (e instanceof InputException input && input.reason().equals(TOO_FAR)) {
+          return;
+        }
+        fault(name, on, arguments, "answers what cannot be printed or explained: " + e + at(e));
+      }
+    }
+  }
+
+  private void keep(Object answer) {
+    if (answer instanceof Collection<?> many) {
+      many.stream().limit(8).filter(o -> o != null).forEach(this::keep);
+    } else if (answer instanceof Optional<?> maybe) {
+      maybe.ifPresent(this::keep);
+    } else if (answer instanceof String || answer.getClass().getName().startsWith("holdfast.")) {
+      String text = answer.toString();
+      if (text.length() < 60) {
+        draw.keep(text);
+      }
+      if (answer instanceof Traced traced) {
+        assertTrue(!traced.explain().toString().isEmpty());
+      }
+      draw.keep(answer);
+    }
+  }
+
+  private void fault(String name, Object on, Object[] arguments, String what) {
+    faults.computeIfAbsent(name, n -> (on == null ? "" : "on " + on + " ") + Arrays.deepToString(arguments) + " " + what);
+  }
+
+  private static String at(Throwable thrown) {
+    StackTraceElement[] trace = thrown.getStackTrace();
+    return trace.length == 0 ? "" : " at " + trace[0];
+  }
+
+  private static String name(Executable call) {
+    String simple = call.getDeclaringClass().getSimpleName();
+    return (call instanceof Method ? simple + "." + call.getName() : "new " + simple) + "/" + call.getParameterCount();
+  }
+}

@@ -1,0 +1,44 @@
+package holdfast.laws;
+
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** Runs many calls in a thread of their own and names the call that does not end. */
+final class Watched {
+  private static final long PATIENCE_MS = 300_000;
+
+  private volatile long calls;
+  private volatile Object called = "nothing yet";
+  private volatile Object[] arguments = {};
+
+  /** To be told before each call. */
+  void next(Object what, Object[] with) {
+    called = what;
+    arguments = with;
+    calls = calls + 1;
+  }
+
+  /** Runs a task that reports its calls here. */
+  void run(Runnable task) throws InterruptedException {
+    AtomicReference<Throwable> thrown = new AtomicReference<>();
+    Thread worker = new Thread(task, "laws");
+    worker.setDaemon(true);
+    worker.setUncaughtExceptionHandler((thread, e) -> thrown.set(e));
+    worker.start();
+    long before = -1;
+    while (worker.isAlive()) {
+      worker.join(PATIENCE_MS);
+      if (worker.isAlive() && calls == before) {
+        List<StackTraceElement> where = List.of(worker.getStackTrace());
+        fail("no answer after five minutes: " + called + " " + Arrays.deepToString(arguments) + " at " + where);
+      }
+      before = calls;
+    }
+    if (thrown.get() != null) {
+      throw new AssertionError(thrown.get());
+    }
+  }
+}
