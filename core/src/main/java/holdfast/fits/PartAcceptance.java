@@ -248,8 +248,7 @@ public record PartAcceptance(
     List<Warning> warnings = new ArrayList<>(drawing.warnings());
     if (bySize() == Conformity.UNDECIDED) {
       warnings.add(new Warning("within-uncertainty",
-          "a reading of the " + name + " lies " + FitText.amount(margin(), inInches())
-              + (margin().mm() < 0 ? " outside" : " inside") + " a limit, within the uncertainty of ± "
+          "a reading of the " + name + " lies " + place() + " a limit, within the uncertainty of ± "
               + FitText.amount(measured.gauge().uncertainty(), inInches()), DECISION));
     }
     limitations().forEach(text -> warnings.add(new Warning("limited-readings", name + ": " + text, SCHEME)));
@@ -286,6 +285,12 @@ public record PartAcceptance(
         + ", more than the uncertainty; a temperature wrong by 1 K moves the size by "
         + tenths(drawing.nominalSize().times(expansion.perKelvin()));
     return Optional.of(new Warning("temperature-correction", message, CORRECTION));
+  }
+
+  private String place() {
+    double margin = margin().mm();
+    // Below a tenth of a micrometre the side is noise.
+    return Math.abs(margin) < 1e-4 ? "on" : FitText.amount(margin(), inInches()) + (margin < 0 ? " outside" : " inside");
   }
 
   private static String tenths(Length amount) {

@@ -1,5 +1,6 @@
 package holdfast.installation;
 
+import holdfast.fits.Gauge;
 import holdfast.fits.MeasuredFit;
 import holdfast.fits.PartAcceptance;
 import holdfast.quantity.Length;
@@ -12,6 +13,7 @@ import holdfast.seats.Pressing;
 import holdfast.seats.ServiceState;
 import holdfast.sheet.Block;
 import holdfast.sheet.Section;
+import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Cautions;
 import java.util.List;
@@ -27,13 +29,15 @@ final class AcceptanceSection {
 
   private final Acceptance acceptance;
   private final MeasuredSeat seat;
+  private final SheetUnits units;
   private final MeasuredText text;
   private final Section.Builder section = Section.of("Parts as measured");
 
   private AcceptanceSection(Acceptance acceptance) {
     this.acceptance = acceptance;
     this.seat = acceptance.seat();
-    this.text = new MeasuredText(acceptance.plan().fit().hole().origin().inInches());
+    this.units = acceptance.plan().units();
+    this.text = new MeasuredText(units);
   }
 
   static Section of(Acceptance acceptance) {
@@ -59,14 +63,16 @@ final class AcceptanceSection {
 
   private void part(String name, PartAcceptance part) {
     List<SourceRef> sources = part.explain().sources();
+    Gauge gauge = part.measured().gauge();
     int readings = part.readings().sizes().size();
     section
         .entry(name + " at 20 °C", text.sizes(part.sizes()) + ", mean " + text.size(part.mean()), sources)
         .entry(name + ", verdict", part.conformity() + "; accepted at 20 °C: "
-            + part.acceptanceZone().map(text::sizes).orElse("no size, the gauge is too coarse"), sources)
-        .entry(name + ", gauge must show", part.shownZone().map(text::sizes).orElse("no size"), sources)
-        .entry(name + ", how measured", readings + (readings == 1 ? " reading" : " readings") + " with " + part.measured().gauge()
-            + "; part at " + part.measured().temperature() + ", gauge at " + part.measured().gauge().temperature())
+            + part.acceptanceZone().map(text::zone).orElse("no size, the gauge is too coarse"), sources)
+        .entry(name + ", gauge must show", part.shownZone().map(text::zone).orElse("no size"), sources)
+        .entry(name + ", how measured", readings + (readings == 1 ? " reading" : " readings") + " with " + gauge.id() + ", ± "
+            + text.amount(gauge.uncertainty()) + "; part at " + units.text(part.measured().temperature()) + ", gauge at "
+            + units.text(gauge.temperature()))
         .entry(name + ", form as seen",
             "out of round " + text.amount(part.outOfRound()) + ", taper " + text.amount(part.taper()), sources);
   }
@@ -80,7 +86,7 @@ final class AcceptanceSection {
         .entry("Fit, verdict", acceptance.fitConformity() + "; planned "
             + text.clearances(new Band<>(acceptance.plan().fit().minimumClearance(), acceptance.plan().fit().maximumClearance())),
             DECISION)
-        .entry("Free fit at " + acceptance.plan().duty().workingTemperature(), text.clearances(work), GROWTH);
+        .entry("Free fit at " + units.text(acceptance.plan().duty().workingTemperature()), text.clearances(work), GROWTH);
   }
 
   private void press(InterferenceFit press) {
@@ -89,12 +95,13 @@ final class AcceptanceSection {
     Holding holding = seat.holding().orElseThrow();
     ServiceState work = seat.pressAtWork().orElseThrow();
     section
-        .entry("Joint pressure, this pair", press.pressure().toString(), press.sources())
-        .entry("Press force, this pair", pressing.pressIn().toString(), pressing.sources())
-        .entry("Limits, this pair", pressed(press) ? limits.toString() : "no pressure: smoothing takes the interference",
+        .entry("Joint pressure, this pair", SeatSection.band(press.pressure(), units), press.sources())
+        .entry("Press force, this pair", SeatSection.band(pressing.pressIn(), units) + ", friction " + pressing.friction(),
+            pressing.sources())
+        .entry("Limits, this pair", pressed(press) ? SeatSection.limits(limits, units) : "none: smoothing takes the interference",
             press.sources())
-        .entry("Seat holds", holding.torque().toString(), holding.sources())
-        .entry("At work, this pair", "joint pressure " + work.pressure(), work.sources());
+        .entry("Seat holds", SeatSection.band(holding.torque(), units), holding.sources())
+        .entry("At work, this pair", "joint pressure " + SeatSection.band(work.pressure(), units), work.sources());
     held();
     if (seat.clearance().greatest().mm() > 0) {
       tilt();
@@ -114,7 +121,7 @@ final class AcceptanceSection {
   private void held() {
     Torque held = seat.torqueToBeHeld();
     section.entry("Hold at the head of the stud",
-        held.newtonMillimetre() == 0 ? "nothing: the seat holds the torque" : held.toString(), HELD);
+        held.newtonMillimetre() == 0 ? "nothing: the seat holds the torque" : units.text(held), HELD);
   }
 
   private void tilt() {
@@ -127,7 +134,7 @@ final class AcceptanceSection {
     section
         .notice(Block.Weight.ADVICE, "Hold point: join nothing before this section is signed. The instructions of the makers, the"
             + " rules of the site and the judgement of a licensed engineer go before this verdict.", HOLD_POINT)
-        .blank("Parts accepted by, date", "")
+        .blank("H1  Parts accepted by, date", "")
         .blank("Concession, number", "none");
   }
 }

@@ -23,7 +23,7 @@ final class Remedies {
 
   private Remedies(Acceptance acceptance) {
     this.acceptance = acceptance;
-    this.text = new MeasuredText(acceptance.plan().fit().hole().origin().inInches());
+    this.text = new MeasuredText(acceptance.plan().units());
   }
 
   static List<Remedy> of(Acceptance acceptance) {
@@ -78,11 +78,11 @@ final class Remedies {
     Length upper = zone.upper().compareTo(drawing.upper()) <= 0 ? zone.upper() : drawing.upper();
     boolean ofTheClass = lower.compareTo(upper) <= 0;
     return (ofTheClass ? "a stud that conforms and measures " : "a special stud, agreed with its maker, that measures ")
-        + text.sizes(ofTheClass ? new LimitsOfSize(lower, upper) : zone) + " at 20 °C makes the planned fit here";
+        + text.zone(ofTheClass ? new LimitsOfSize(lower, upper) : zone) + " at 20 °C makes the planned fit here";
   }
 
   private void smallBore(PartAcceptance bore) {
-    String target = bore.acceptanceZone().map(zone -> ", to " + text.sizes(zone) + " at 20 °C").orElse("");
+    String target = bore.acceptanceZone().map(zone -> ", to " + text.zone(zone) + " at 20 °C").orElse("");
     add("bore-small", "The bore is " + text.amount(bore.lack()) + " too small: deburr, let part and gauge come to one temperature"
         + " and measure again; then ream or hone" + target + ", a little at a time.", WORKSHOP);
   }

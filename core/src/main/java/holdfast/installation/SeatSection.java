@@ -85,7 +85,7 @@ final class SeatSection {
     return u.span(band.least(), band.greatest());
   }
 
-  private static String limits(FitLimits limits, SheetUnits u) {
+  static String limits(FitLimits limits, SheetUnits u) {
     return "stud " + part(limits.stud(), u) + "; member " + part(limits.housing(), u);
   }
 

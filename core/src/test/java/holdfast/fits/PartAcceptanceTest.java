@@ -101,6 +101,14 @@ class PartAcceptanceTest {
   }
 
   @Test
+  void aReadingWithinTheUncertaintyIsNamed() {
+    assertTrue(judged(even(mm(25.020))).warnings().toString().contains("lies 1 µm inside a limit"));
+    assertTrue(judged(even(mm(25.022))).warnings().toString().contains("lies 1 µm outside a limit"));
+    assertTrue(judged(even(mm(25.021))).warnings().toString().contains("lies on a limit"));
+    assertFalse(codes(judged(even(mm(25.010)))).contains("within-uncertainty"));
+  }
+
+  @Test
   void aGaugeOutOfCalibrationProvesNothing() {
     LocalDate end = LocalDate.of(2026, 3, 31);
     MeasuredPart part = even(mm(25.05)).on(end.plusDays(1));

@@ -4,6 +4,7 @@ import static holdfast.quantity.Units.GPa;
 import static holdfast.quantity.Units.MPa;
 import static holdfast.quantity.Units.degC;
 import static holdfast.quantity.Units.mm;
+import static holdfast.quantity.Units.thou;
 import static holdfast.quantity.Units.um;
 import static holdfast.quantity.Units.umPerMK;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -14,6 +15,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.fits.Conformity;
 import holdfast.fits.Fit;
+import holdfast.fits.FitKind;
 import holdfast.fits.Gauge;
 import holdfast.fits.LimitsOfSize;
 import holdfast.fits.MeasuredPart;
@@ -22,6 +24,7 @@ import holdfast.fits.TolerancedSize;
 import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
+import holdfast.quantity.Numbers;
 import holdfast.seats.Ductility;
 import holdfast.seats.FrictionBand;
 import holdfast.seats.InterferenceBand;
@@ -31,6 +34,7 @@ import holdfast.seats.MaterialGroup;
 import holdfast.seats.OuterPart;
 import holdfast.seats.YieldRule;
 import holdfast.sheet.Sheet;
+import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -38,6 +42,7 @@ import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Parts are stated by where they lie in the tolerances of the plan: 0 lower limit, 1 upper limit. */
@@ -137,10 +142,10 @@ class AcceptanceTest {
     String advice = parts.remedies().get(0).toString();
     assertTrue(advice.contains("fit a sleeve") && advice.contains("Never knurl"), advice);
     assertTrue(advice.contains("[common practice]"), advice);
-    // Bore 17.986 mm: the stud must be 7 µm … 36 µm larger, less 1.4 µm at both ends; the drawing ends at 18 mm.
-    assertTrue(advice.contains("a stud that conforms and measures 17.9944 mm … 18.0000 mm at 20 °C"), advice);
+    // Bore 17.986 mm: the stud must be 7 µm … 36 µm larger, less 1.414 µm at both ends; the drawing ends at 18 mm.
+    assertTrue(advice.contains("a stud that conforms and measures 17.9945 mm … 18.0000 mm at 20 °C"), advice);
     String special = judged(4, 0.5).remedies().get(0).text();
-    assertTrue(special.contains("a special stud, agreed with its maker, that measures 18.0164 mm … 18.0426 mm"), special);
+    assertTrue(special.contains("a special stud, agreed with its maker, that measures 18.0165 mm … 18.0425 mm"), special);
     String text = text(parts);
     assertTrue(text.contains("DO NOT INSTALL"), text);
     // A stud in the zone named makes the planned fit: as a matched pair, with a concession.
@@ -262,6 +267,28 @@ class AcceptanceTest {
     assertTrue(codes(parts).contains("do-not-join"));
     assertTrue(parts.warnings().stream().anyMatch(w -> w.code().equals("must-not-be-joined")));
     assertTrue(text(parts).contains("would crack the lever"), text(parts));
+  }
+
+  /** The trade asks: hole 0.0001 in and stud 0.0004 in over nominal, slip or tap? Here both with six readings. */
+  @Test
+  void anInchPairReadsInInches() {
+    InstallationPlan plan = ExampleJobs.inchSlipFit().withBore("+0.0005/0 in");
+    Length nominal = plan.fit().nominalSize();
+    Acceptance parts =
+        Acceptance.of(plan, even("bore gauge", nominal.plus(thou(0.1))), even("micrometer", nominal.plus(thou(0.4))));
+    assertTrue(parts.accepted(), parts.toString());
+    assertEquals(Optional.of(FitKind.INTERFERENCE), parts.fit().certainKind());
+    assertTrue(parts.seat().press().isPresent());
+    String text = text(parts).replaceAll("\\s+", " ");
+    assertTrue(text.contains("mean 0.00030 in"), text);
+    assertFalse(text.contains("NaN") || text.contains("Infinity"), text);
+    // The sheet permits 0.00004 in (1 µm) inside both limits, rounded inwards.
+    String inches = text(Acceptance.of(
+        plan.withUnits(SheetUnits.INCH), parts.bore().measured(), parts.stud().measured())).replaceAll("\\s+", " ");
+    String low = Numbers.fixed(nominal.in(KnownUnits.INCH) + 0.00004, 5);
+    String high = Numbers.fixed(nominal.in(KnownUnits.INCH) + 0.00046, 5);
+    assertTrue(inches.contains("accepted at 20 °C: " + low + " in … " + high + " in"), inches);
+    assertFalse(inches.contains(" mm") || inches.contains("µm "), inches);
   }
 
   @Test
