@@ -157,6 +157,15 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
   }
 
   /**
+   * What this pair costs in life.
+   *
+   * @return life ratios against the aligned roller; empty if the inside of the roller is not known
+   */
+  public Optional<SeatPrice> price() {
+    return plan.roller().knownInterior().map(interior -> SeatPrice.of(plan, interior).fit(fit()).build());
+  }
+
+  /**
    * Reasons not to join this pair, whatever the drawing permits.
    *
    * @return one sentence each; empty if there are none

@@ -4,6 +4,7 @@ import holdfast.fits.Gauge;
 import holdfast.fits.MeasuredFit;
 import holdfast.fits.PartAcceptance;
 import holdfast.quantity.Length;
+import holdfast.quantity.Numbers;
 import holdfast.quantity.Torque;
 import holdfast.seats.Band;
 import holdfast.seats.FitLimits;
@@ -129,6 +130,10 @@ final class AcceptanceSection {
   }
 
   private void close() {
+    acceptance
+        .price()
+        .ifPresent(price -> section.entry("Life ratio of the loosest reading, this pair",
+            Numbers.significant(price.lifeRatio(), 2) + " of the aligned life", price.sources()));
     section.warnings(acceptance.warnings());
     acceptance.remedies().forEach(remedy -> section.notice(Block.Weight.ADVICE, remedy.text(), remedy.source()));
     section

@@ -1,6 +1,7 @@
 package holdfast.installation;
 
 import holdfast.failures.Margin;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Quantity;
 import holdfast.quantity.Temperature;
 import holdfast.tables.SourceRef;
@@ -49,7 +50,8 @@ public record LimitCheck(
   public LimitCheck {
     sources = List.copyOf(sources);
     if (demand.getClass() != permitted.getClass()) {
-      throw new IllegalArgumentException("limit '" + name + "' compares " + demand + " with " + permitted);
+      throw new InputException("permitted value of limit '" + name + "'", permitted.toString(), "of the kind of " + demand,
+          "a force is not compared with a speed");
     }
   }
 

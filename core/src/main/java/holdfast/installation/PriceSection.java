@@ -76,6 +76,6 @@ final class PriceSection {
     SheetUnits u = plan.units();
     FitLimits.PartLimit member = seat.limits(YieldRule.VON_MISES).housing();
     return "press " + SeatSection.band(seat.pressing(plan.member().pressingFriction()).pressIn(), u)
-        + (member.pressure().isEmpty() ? "" : ", member safety " + Numbers.significant(member.safety(), 3));
+        + (member.pressure().isEmpty() ? "" : " (member" + SeatSection.safety(member) + ")");
   }
 }

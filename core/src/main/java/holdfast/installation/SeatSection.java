@@ -89,10 +89,15 @@ final class SeatSection {
     return "stud " + part(limits.stud(), u) + "; member " + part(limits.housing(), u);
   }
 
+  /** Empty where smoothing leaves no pressure, so that the safety has no number. */
+  static String safety(FitLimits.PartLimit limit) {
+    return Double.isFinite(limit.safety()) ? ", safety " + Numbers.significant(limit.safety(), 3) : "";
+  }
+
   private static String part(FitLimits.PartLimit limit, SheetUnits u) {
     return limit.pressure().isEmpty()
         ? limit.criterion()
-        : "up to " + u.text(new Stress(limit.limitPressure())) + " (" + limit.criterion() + "), safety "
-            + Numbers.significant(limit.safety(), 3);
+        : "up to " + u.text(new Stress(limit.limitPressure())) + " (" + limit.criterion() + ")"
+            + safety(limit);
   }
 }

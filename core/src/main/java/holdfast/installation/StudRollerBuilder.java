@@ -4,6 +4,7 @@ import holdfast.bearings.LoadRatings;
 import holdfast.lubrication.HeadForm;
 import holdfast.lubrication.Openings;
 import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.RotationalSpeed;
 import holdfast.quantity.Temperature;
@@ -59,6 +60,9 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder size(RollerSize size, Length crown) {
+    if (size.stud().threads().isEmpty()) {
+      throw new InputException("threads of the stud", "none", "one or more", "the nut needs a thread");
+    }
     boolean inch = size.series().system() == MeasureSystem.INCH;
     system = size.series().system();
     return ring(size.outsideDiameter(), size.ringWidth(), crown)

@@ -47,7 +47,7 @@ public final class Check {
    */
   public static double nonZero(double value, String parameter, String unit, String reason) {
     if (!(Math.abs(value) >= LEAST && Math.abs(value) <= GREATEST)) {
-      if (Math.abs(value) > 0) {
+      if (value != 0 && Double.isFinite(value)) {
         throw tooSmallOrLarge(value, parameter, unit);
       }
       throw new InputException(parameter, text(value, unit), "a finite number other than 0", reason);

@@ -47,7 +47,7 @@ final class Draw {
     this.random = random;
   }
 
-  /** Arguments of one call; arrays of one call are mostly of one length. */
+  /** Arguments of one call, null for what is not in stock; arrays of one call are mostly of one length. */
   Object[] all(Type[] types) {
     length = random.nextInt(5);
     Object[] arguments = new Object[types.length];
@@ -163,9 +163,10 @@ final class Draw {
     boolean tame = random.nextInt(4) != 0;
     for (int i = 0; i < n; i++) {
       Object element = tame && component == double.class ? Double.valueOf(0.01 + 100 * random.nextDouble()) : one(component);
-      if (element != null) {
-        Array.set(array, i, element);
+      if (element == null) {
+        return null;
       }
+      Array.set(array, i, element);
     }
     return array;
   }

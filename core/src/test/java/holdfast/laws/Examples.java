@@ -13,11 +13,15 @@ import java.util.function.DoubleUnaryOperator;
 /** Ordinary arguments for kernels that would hardly ever answer random ones: a place to begin from. */
 final class Examples {
   private static final int LAMINAE = 20;
-  private static final DoubleUnaryOperator HALF = x -> 0.5;
 
   private Examples() {}
 
+  private static double half(double ignored) {
+    return 0.5;
+  }
+
   static List<Object[]> of(String kernel) {
+    DoubleUnaryOperator half = Examples::half;
     return switch (kernel) {
       case "BallDistributionKernel.contacts/6" -> one(balls(), 10.0, 50.0, 5.2, 5.3, 0.01);
       case "BallDistributionKernel.tilted/5" -> one(balls(), 2000.0, 100.0, 0.001, 0.0);
@@ -25,15 +29,15 @@ final class Examples {
       case "BallKernel.innerRating/6", "BallKernel.outerRating/6" -> one(20000.0, 9, 10.0, 50.0, 5.2, 5.3);
       case "BallKernel.stiffness/4" -> one(10.0, 50.0, 5.2, 5.3);
       case "BallLifeKernel.life/5" -> one(balls(), 8000.0, 9000.0, true, false);
-      case "BallLifeKernel.modifiedLife/6" -> one(balls(), 8000.0, 9000.0, true, false, HALF);
+      case "BallLifeKernel.modifiedLife/6" -> one(balls(), 8000.0, 9000.0, true, false, half);
       case "InverseLifeKernel.allowableLoad/8" -> one(BearingFamily.RADIAL_BALL, 20000.0, 900.0, 90.0, 1.5, 0.5, false, 100.0);
-      case "InverseLifeKernel.requiredKappa/7" -> one(BearingFamily.RADIAL_BALL, 20000.0, 900.0, 2000.0, 90.0, HALF, 100.0);
+      case "InverseLifeKernel.requiredKappa/7" -> one(BearingFamily.RADIAL_BALL, 20000.0, 900.0, 2000.0, 90.0, half, 100.0);
       case "FactorFcKernel.thrustBall/2", "FactorFcKernel.thrustRoller/2" -> one(1.2, 0.1);
       case "LifeModificationKernel.life/7" -> one(BearingFamily.RADIAL_BALL, 20000.0, 900.0, 2000.0, 90.0, 1.5, 0.5);
       case "LaminaLifeKernel.life/5" -> one(rollers(), 20000.0, 21000.0, true, false);
       case "LaminaLifeKernel.lifeRatios/9" -> one(rollers(), 2000.0, 0.01, new double[] {0.001, 0.002}, 20000.0, 21000.0, true,
           false, new double[2]);
-      case "LaminaLifeKernel.modifiedLife/6" -> one(rollers(), 20000.0, 21000.0, true, false, HALF);
+      case "LaminaLifeKernel.modifiedLife/6" -> one(rollers(), 20000.0, 21000.0, true, false, half);
       case "LoadDistributionKernel.laminae/7" -> one(rollers(), LAMINAE, stations(), even(), new double[LAMINAE], ones(),
           LaminaKernel.stiffness(10));
       case "LoadDistributionKernel.tilted/5" -> one(rollers(), 2000.0, 0.01, 0.0005, 0.0001);

@@ -21,6 +21,7 @@ import holdfast.contact.ContactSurface;
 import holdfast.contact.EllipticalContact;
 import holdfast.fits.Fit;
 import holdfast.fits.FitAtTemperature;
+import holdfast.installation.InstallationPlan;
 import holdfast.quantity.ThermalExpansion;
 import holdfast.seats.FrictionBand;
 import holdfast.seats.InnerPart;
@@ -82,7 +83,8 @@ class ManyThreadsTest {
     Fit fit = Fit.of(mm(25), "H7/s6");
     FitAtTemperature warm =
         FitAtTemperature.uniform(fit, new ThermalExpansion(23e-6), new ThermalExpansion(11.5e-6), degC(80));
-    Tightening tightening = Tightening.of(ScrewThread.of("M18x1.5")).bore(mm(3)).bearingFace(mm(24.8), mm(19)).friction(0.1, 0.16);
+    Tightening tightening =
+        Tightening.of(ScrewThread.of("M18x1.5")).bore(mm(3)).bearingFace(mm(24.8), mm(19)).friction(0.1, 0.16);
     TorqueWindow window = tightening.window(kN(20), PropertyClass.of("8.8"), Scatter.of(0.06));
     LoadRatings ratings = LoadRatings.radialRoller(kN(14.2), kN(17.5));
     RatedLife life = RatingLife.modified(
@@ -92,6 +94,7 @@ class ManyThreadsTest {
     EllipticalContact ellipse =
         ContactPair.ofSteel(ContactSurface.crowned(mm(40), mm(500)), ContactSurface.flat()).ellipse(kN(2), mm(20));
     TableSet tables = TableSet.bundled();
+    InstallationPlan plan = InstallationPlan.example();
     return List.of(
         fit::explain, fit::toString, fit::warnings, fit::onOtherBasis, () -> Fit.of(mm(25), "H7/s6"),
         warm::explain, warm::uniformTemperatureOfTightestContact,
@@ -105,6 +108,7 @@ class ManyThreadsTest {
         press::heatingTemperature,
         ellipse::explain, () -> ellipse.forceAt(MPa(1500)), ellipse::largestShear,
         () -> tables.table("fits/iso-286-1/2010/standard-tolerances").size(),
+        () -> plan.sheet().text(), () -> plan.sheet().html(),
         () -> tables.sources().contains("ISO 281:2007"));
   }
 }

@@ -13,7 +13,8 @@ final class MayBeInfinite {
       // Without load nothing limits how often the load would be held.
       case "Holding.safety/0", "Holding.safety/2", "ElasticPlasticFit.safety/0" -> infinite;
       // A step without load does no damage.
-      case "RatingLife.basic/3", "RatingLife.basic/4", "RatingLife.modified/6" -> infinite && fault.contains(".stepLives");
+      case "RatingLife.basic/3", "RatingLife.modified/5", "RatingLife.modified/6" ->
+          infinite && fault.contains(".stepLives");
       // A limit without a range of loads holds for every load.
       case "MisalignmentLimit.all/0", "MisalignmentLimit.of/1", "MisalignmentLimit.of/2", "MisalignmentLimit.narrowest/2" ->
           infinite;

@@ -10,15 +10,13 @@ import java.util.concurrent.atomic.AtomicReference;
 final class Watched {
   private static final long PATIENCE_MS = 300_000;
 
-  private volatile long calls;
   private volatile Object called = "nothing yet";
   private volatile Object[] arguments = {};
 
-  /** To be told before each call. */
+  /** To be told before each call, with an array of its own. */
   void next(Object what, Object[] with) {
     called = what;
     arguments = with;
-    calls = calls + 1;
   }
 
   /** Runs a task that reports its calls here. */
@@ -28,14 +26,14 @@ final class Watched {
     worker.setDaemon(true);
     worker.setUncaughtExceptionHandler((thread, e) -> thrown.set(e));
     worker.start();
-    long before = -1;
+    Object[] before = null;
     while (worker.isAlive()) {
       worker.join(PATIENCE_MS);
-      if (worker.isAlive() && calls == before) {
+      if (worker.isAlive() && arguments == before) {
         List<StackTraceElement> where = List.of(worker.getStackTrace());
         fail("no answer after five minutes: " + called + " " + Arrays.deepToString(arguments) + " at " + where);
       }
-      before = calls;
+      before = arguments;
     }
     if (thrown.get() != null) {
       throw new AssertionError(thrown.get());

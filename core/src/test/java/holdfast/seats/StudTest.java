@@ -140,7 +140,7 @@ class StudTest {
     refused("stud bore di", "from 0 mm", () -> ShankSection.drilled(mm(16), mm(16)));
     refused("cross hole diameter", "from 0 mm", () -> section.crossDrilled(mm(9)));
     refused("radial load F", "0 N or more", () -> StudLoad.radial(N(-1), mm(10), mm(1)));
-    refused("gap g", "0 mm or more", () -> StudLoad.radial(N(1), mm(10), mm(-1)));
+    refused("gap g", "from 0 mm", () -> StudLoad.radial(N(1), mm(10), mm(-1)));
     refused("preload FV", "0 N or more", () -> load.tightened(N(-1), Nm(0)));
     refused("pressure of the fit", "0 MPa or more", () -> new StudStrength(section, load, MPa(-1)));
     refused("fatigue notch factor Kf", "from 1",
