@@ -111,7 +111,7 @@ final class LubricateSection {
 
   private static String guide(String topic) {
     LubricationGuide rule = LubricationGuide.about(topic).get(0);
-    boolean range = rule.low() < rule.high();
+    boolean range = rule.low() != null && rule.high() != null && rule.low() < rule.high();
     return rule.rule() + (range ? " " + Numbers.significant(rule.low(), 2) + " to " + Numbers.significant(rule.high(), 2) : "");
   }
 

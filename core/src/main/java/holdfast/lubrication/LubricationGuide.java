@@ -17,8 +17,8 @@ import java.util.Set;
  *
  * @param topic what it is about, for example {@code "grease type"}
  * @param rule the rule in words
- * @param low low end of a range; NaN if the rule states none
- * @param high high end of a range; NaN if the rule states none
+ * @param low low end of a range; null if the rule states none
+ * @param high high end of a range; null if the rule states none
  * @param unit unit of both, empty if there is no number
  * @param appliesTo what it holds for
  * @param condition condition; empty if none is stated
@@ -29,8 +29,8 @@ import java.util.Set;
 public record LubricationGuide(
     String topic,
     String rule,
-    double low,
-    double high,
+    Double low,
+    Double high,
     String unit,
     String appliesTo,
     String condition,
@@ -95,8 +95,8 @@ public record LubricationGuide(
           new LubricationGuide(
               table.text(row, "topic"),
               table.text(row, "rule"),
-              table.has(row, "low") ? table.number(row, "low") : Double.NaN,
-              table.has(row, "high") ? table.number(row, "high") : Double.NaN,
+              table.has(row, "low") ? (Double) table.number(row, "low") : null,
+              table.has(row, "high") ? (Double) table.number(row, "high") : null,
               table.text(row, "unit"),
               table.text(row, "applies_to"),
               table.text(row, "condition"),

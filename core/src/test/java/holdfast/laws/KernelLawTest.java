@@ -95,7 +95,7 @@ class KernelLawTest {
 
   /** Open fault: a first index below 0 reaches the arrays of the fleet kernel unchecked. */
   private static boolean isOpen(String kernel, Throwable thrown) {
-    return kernel.equals("FleetKernel.hours/12") && thrown instanceof ArrayIndexOutOfBoundsException;
+    return kernel.equals("BulkLifeKernel.hours/12") && thrown instanceof ArrayIndexOutOfBoundsException;
   }
 
   /** What a kernel without result has written into its arrays must be finite; entries it left alone may be anything. */

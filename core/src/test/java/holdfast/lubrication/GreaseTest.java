@@ -166,8 +166,8 @@ class GreaseTest {
     assertTrue(LubricationGuide.topics().containsAll(List.of("grease type", "grease mixing", "initial grease fill", "ports")));
     assertEquals("NLGI 2 lithium soap, mineral oil, EP", LubricationGuide.about("grease type").get(0).rule());
     assertEquals(6, LubricationGuide.about("temperature limits").size());
-    assertEquals(80, LubricationGuide.narrowestHottest().high());
-    assertEquals(120, LubricationGuide.widestHottest().high());
+    assertEquals(80.0, LubricationGuide.narrowestHottest().high());
+    assertEquals(120.0, LubricationGuide.widestHottest().high());
     assertFalse(LubricationGuide.about("speed").get(0).confirmedBy().isEmpty());
     InputException error = assertThrows(InputException.class, () -> LubricationGuide.about("colour"));
     assertEquals("topic", error.parameter());
