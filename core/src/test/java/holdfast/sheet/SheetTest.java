@@ -52,25 +52,6 @@ class SheetTest {
   }
 
   @Test
-  void neighbouringSourcesAreDrawnTogether() {
-    SourceRef[] s = new SourceRef[9];
-    for (int i = 0; i < s.length; i++) {
-      s[i] = SourceRef.published("Doc", "p. " + i);
-    }
-    Section section =
-        Section.of("s")
-            .entry("all", "x", s)
-            .entry("three", "x", s[3], s[2], s[1], s[1])
-            .entry("two", "x", s[4], s[3])
-            .entry("run and one", "x", s[2], s[3], s[4], s[8])
-            .entry("apart", "x", s[6], s[4])
-            .build();
-    Sheet sheet = new Sheet("t", "u", List.of(section), List.of());
-    List<String> marks = section.blocks().stream().map(block -> Sheet.marks(block, sheet.numberedSources())).toList();
-    assertEquals(List.of("1–9", "2–4", "4, 5", "3–5, 9", "5, 7"), marks);
-  }
-
-  @Test
   void cautionsAndWarningsBecomeNotices() {
     Section section =
         Section.of("s")

@@ -13,7 +13,7 @@ class TextSheetTest {
 
   private static List<String> section(Section.Builder section) {
     List<String> lines = new Sheet("t", "u", List.of(section.build()), List.of()).text().lines().toList();
-    return lines.subList(6, lines.size() - 3);
+    return lines.subList(6, lines.size() - 4);
   }
 
   @Test
@@ -34,18 +34,19 @@ class TextSheetTest {
         %1$s
 
         1  BEFORE
-           DO NOT INSTALL: Bore too large. [1]
+           DO NOT INSTALL: Bore too large. [1.1]
 
         2  PARTS
-           Bore                             18.000 mm [2]
+           Bore                             18.000 mm [2.1]
            Stud                             M16
            Measured bore                    ____________________ mm
            Zones: bore above stud
 
         %s
-        Sources, by the numbers in brackets
-          [1] Doc A, Table 1 [published]
-          [2] Doc B, eq. 2 [memory]
+        Sources, by the numbers in brackets: document, then place. p published, d derived, r reference
+          computation, c common practice, m memory (recalled, not found in print)
+          1  Doc A: .1 Table 1 p
+          2  Doc B: .1 eq. 2 m
         digest 00
         """
             .formatted("=".repeat(100), "-".repeat(100)),
