@@ -140,7 +140,8 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
     double muG = middle(f.threadLow(), f.threadHigh());
     double muK = middle(f.faceLow(), f.faceHigh());
     double a = scatter.deviation(torque);
-    double tool = tightening.preloadAt(torque.times(up ? 1 + a : 1 - a), muG, muK).minus(middle()).newton();
+    // The preload is linear in the torque: the tool counts the same both ways.
+    double tool = tightening.preloadAt(torque.times(1 + a), muG, muK).minus(middle()).newton();
     double thread = tightening.preloadAt(torque, up ? f.threadLow() : f.threadHigh(), muK).minus(middle()).newton();
     double face = tightening.preloadAt(torque, muG, up ? f.faceLow() : f.faceHigh()).minus(middle()).newton();
     return new Force(Math.sqrt(tool * tool + thread * thread + face * face));

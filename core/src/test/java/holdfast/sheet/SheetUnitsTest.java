@@ -2,8 +2,13 @@ package holdfast.sheet;
 
 import static holdfast.quantity.Units.Nm;
 import static holdfast.quantity.Units.degC;
+import static holdfast.quantity.Units.ftLbf;
+import static holdfast.quantity.Units.g;
+import static holdfast.quantity.Units.inLbf;
 import static holdfast.quantity.Units.inch;
 import static holdfast.quantity.Units.kN;
+import static holdfast.quantity.Units.ksi;
+import static holdfast.quantity.Units.mPerS;
 import static holdfast.quantity.Units.mm;
 import static holdfast.quantity.Units.mrad;
 import static holdfast.quantity.Units.um;
@@ -12,6 +17,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Arrays;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -32,6 +39,29 @@ class SheetUnitsTest {
     assertEquals("88.51 lbf·in", SheetUnits.INCH.text(Nm(10)));
     assertEquals("73.76 lbf·ft", SheetUnits.INCH.text(Nm(100)));
     assertEquals("1 kN … 2 kN (224.8 lbf … 449.6 lbf)", SheetUnits.METRIC_AND_INCH.span(kN(1), kN(2)));
+  }
+
+  @Test
+  void smallAndLargeStressesAndTorques() {
+    assertEquals("1 ksi", SheetUnits.INCH.text(ksi(1)));
+    assertEquals("999 psi", SheetUnits.INCH.text(ksi(0.999)));
+    assertEquals("40 lbf·ft", SheetUnits.INCH.text(ftLbf(40)));
+    assertEquals("479.9 lbf·in", SheetUnits.INCH.text(inLbf(479.9)));
+    // An ounce is 28.349523125 g; 1 m/s = 60/0.3048 ft/min.
+    assertEquals("10 oz", SheetUnits.INCH.text(g(283.49523125)));
+    assertEquals("196.9 ft/min", SheetUnits.INCH.text(mPerS(1)));
+  }
+
+  @Test
+  void unitsToWriteIn() {
+    assertEquals("kN (lbf)", SheetUnits.METRIC_AND_INCH.forceUnit());
+    assertEquals("lbf·in (N·m)", SheetUnits.INCH_AND_METRIC.torqueUnit());
+    assertEquals("°F", SheetUnits.INCH.temperatureUnit());
+    assertEquals("2.5 mrad", SheetUnits.METRIC_AND_INCH.text(mrad(2.5)), "what has one form is said once");
+    assertEquals(
+        List.of("metric false", "inch true", "metric (inch) false", "inch (metric) true"),
+        Arrays.stream(SheetUnits.values()).map(units -> units + " " + units.inchFirst()).toList());
+    assertEquals("17.900 mm … 18.000 mm", SheetUnits.METRIC.limits(mm(17.9), mm(18)));
   }
 
   @Test

@@ -96,7 +96,10 @@ class TighteningTest {
     assertEquals(21, Hexagon.clearanceHole(m18, Hexagon.HoleSeries.COARSE).mm());
     assertEquals(0.9375 * 25.4, Hexagon.widthAcrossFlats(ScrewThread.of("5/8-18")).mm(), 1e-12);
     assertEquals(1.0625 * 25.4, Hexagon.heavyWidthAcrossFlats(ScrewThread.of("5/8-18")).mm(), 1e-12);
-    message(() -> Hexagon.widthAcrossFlats(ScrewThread.of("M9")), "state the size yourself");
+    ScrewThread m9 = ScrewThread.of("M9");
+    message(() -> Hexagon.widthAcrossFlats(m9), "state the size yourself");
+    message(() -> Hexagon.bearingFaceDiameter(m9), "thread for the bearing face diameter (M9)");
+    message(() -> Hexagon.clearanceHole(ScrewThread.of("5/8-18"), Hexagon.HoleSeries.FINE), "thread for the clearance hole");
   }
 
   private static void message(Executable call, String part) {

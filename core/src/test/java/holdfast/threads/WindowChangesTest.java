@@ -143,6 +143,9 @@ class WindowChangesTest {
     assertTrue(narrow.isOpen());
     assertTrue(narrow.wrenchSetting().compareTo(narrow.lowest()) >= 0);
     assertTrue(narrow.wrenchSetting().compareTo(narrow.highest()) <= 0);
+    assertTrue(
+        narrow.highLimit().meaning().endsWith("while tightening at 594 MPa (ν = 0.9 of the yield stress)"),
+        narrow.highLimit().meaning());
     assertEquals(
         "torque " + narrow.lowest() + " … " + narrow.highest() + " (joint-closed … stud-stress)", narrow.toString());
   }
