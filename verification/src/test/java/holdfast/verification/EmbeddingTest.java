@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.tools.ToolProvider;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,32 +38,39 @@ class EmbeddingTest {
       }
       """;
 
-  @TempDir Path folder;
+  @TempDir private static Path classes;
+  @TempDir private Path folder;
 
   private static String path(List<Path> jars) {
     return jars.stream().map(Path::toString).collect(Collectors.joining(System.getProperty("path.separator")));
   }
 
+  /** Compiles the program as a module; from the class path its descriptor is not read. */
+  @BeforeAll
+  static void compile() throws IOException {
+    Path module = Files.writeString(classes.resolve("module-info.java"), "module embedder { requires holdfast.core; }");
+    Path source = Files.writeString(Files.createDirectory(classes.resolve("embedder")).resolve("Program.java"), PROGRAM);
+    String[] javac = {"--module-path", path(Jars.all()), module.toString(), source.toString()};
+    assertEquals(0, ToolProvider.getSystemJavaCompiler().run(null, null, null, javac));
+  }
+
+  private static List<Path> withProgram() throws IOException {
+    List<Path> jars = new ArrayList<>(Jars.all());
+    jars.add(classes);
+    return jars;
+  }
+
   @Test
   void fromTheClassPath() throws IOException, InterruptedException {
-    Path source = Files.writeString(folder.resolve("Program.java"), PROGRAM);
-    List<String> lines = run(0, "-cp", path(Jars.all()), source.toString());
+    List<String> lines = run(0, "-cp", path(withProgram()), "embedder.Program");
     assertEquals(List.of("25.021 mm", "true", "null"), lines.subList(0, 3));
   }
 
   /** With no module of the platform but those that the library asks for; JShell is not among them. */
   @Test
   void fromTheModulePath() throws IOException, InterruptedException {
-    Path module = folder.resolve("module-info.java");
-    Files.writeString(module, "module embedder { requires holdfast.core; }");
-    Path source = Files.writeString(Files.createDirectory(folder.resolve("embedder")).resolve("Program.java"), PROGRAM);
-    List<String> javac =
-        List.of("--module-path", path(Jars.all()), "-d", folder.resolve("classes").toString(), module.toString(), source.toString());
-    assertEquals(0, ToolProvider.getSystemJavaCompiler().run(null, null, null, javac.toArray(String[]::new)));
-    List<Path> modules = new ArrayList<>(Jars.all());
-    modules.add(folder.resolve("classes"));
     List<String> lines =
-        run(0, "--limit-modules", "embedder", "--module-path", path(modules), "--module", "embedder/embedder.Program");
+        run(0, "--limit-modules", "embedder", "--module-path", path(withProgram()), "--module", "embedder/embedder.Program");
     assertEquals(List.of("25.021 mm", "true", "holdfast.core", "false"), lines);
   }
 
@@ -99,9 +107,8 @@ class EmbeddingTest {
 
   @Test
   void aProgramMayBeStartedWithAnotherEdition() throws IOException, InterruptedException {
-    Path source = Files.writeString(folder.resolve("Program.java"), PROGRAM);
     Path edition = Jars.exampleEdition(folder.resolve("tables.jar"), "example");
-    assertEquals("25.022 mm", run(0, "-Dholdfast.tables=" + edition, "-cp", path(Jars.all()), source.toString()).get(0));
+    assertEquals("25.022 mm", run(0, "-Dholdfast.tables=" + edition, "-cp", path(withProgram()), "embedder.Program").get(0));
     String diff = EditionDiff.between(TableSet.bundled(), TableSet.load(edition)).text();
     assertTrue(diff.endsWith("Table 1, over 18 up to 30 mm, IT7: value 21 µm → 22 µm\n"), diff);
   }
