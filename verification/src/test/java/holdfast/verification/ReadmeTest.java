@@ -90,6 +90,9 @@ class ReadmeTest {
     assertTrue(version.find());
     String coordinates = String.join("\n", blocks("xml"));
     assertTrue(coordinates.contains("<version>" + version.group(1) + "</version>"), coordinates);
+    // It has no parent that would tell it.
+    String bom = Files.readString(ROOT.resolve("core/bom/pom.xml"));
+    assertTrue(bom.contains("<version>" + version.group(1) + "</version>"), bom);
   }
 
   private String run(int status, String... command) throws IOException {
