@@ -35,7 +35,9 @@ final class Jars {
     }
     for (String type :
         List.of(
-            "de.siegmar.fastcsv.reader.CsvReader", "com.samskivert.mustache.Mustache", "org.apache.commons.math3.util.FastMath")) {
+            "de.siegmar.fastcsv.reader.CsvReader",
+            "com.samskivert.mustache.Mustache",
+            "org.apache.commons.math3.util.FastMath")) {
       try {
         jars.add(Path.of(Class.forName(type).getProtectionDomain().getCodeSource().getLocation().toURI()));
       } catch (ClassNotFoundException | URISyntaxException e) {
