@@ -1,7 +1,11 @@
 package holdfast.shell;
 
+import holdfast.tables.EditionException;
+import holdfast.tables.TableFormatException;
+import holdfast.tables.TableSet;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -16,8 +20,11 @@ public final class Main {
         java -jar holdfast.jar SCRIPT               run a script of JShell lines and end
         java -jar holdfast.jar sheet [JOB] [HTML]   print the installation sheet of a bundled example job (press-fit,
                                                     slip-fit, impossible) and write its HTML to a file
+        java -jar holdfast.jar tables diff A B      what changes from one edition of the table set to another; each a
+                                                    folder, a jar, or 'bundled'
         java -jar holdfast.jar version              versions of the code and of the table set
-      Lines piped in are run like a script.""";
+      Lines piped in are run like a script.
+      java -Dholdfast.tables=EDITION -jar … computes with the tables of that folder or jar.""";
 
   private Main() {}
 
@@ -33,6 +40,12 @@ public final class Main {
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
     System.setOut(out);
     System.setErr(err);
+    try {
+      TableSet.bundled();
+    } catch (EditionException | TableFormatException | UncheckedIOException e) {
+      err.println("The tables cannot be used: " + e.getMessage());
+      System.exit(2);
+    }
     System.exit(run(args, out, err));
   }
 
@@ -47,6 +60,9 @@ public final class Main {
     switch (args[0]) {
       case "sheet" -> {
         return SheetCommand.run(args, out, err);
+      }
+      case "tables" -> {
+        return TablesCommand.run(args, out, err);
       }
       case "version" -> {
         out.println(Versions.text());

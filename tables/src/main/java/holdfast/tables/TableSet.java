@@ -1,6 +1,8 @@
 package holdfast.tables;
 
 import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.ByteArrayInputStream;
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
@@ -25,6 +27,8 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 
 /**
  * All tables together: a version, the register of documents and a digest of every byte. Thread-safe.
@@ -35,6 +39,9 @@ import java.util.concurrent.ConcurrentHashMap;
  * Tables are read and validated when first asked for; {@link #all()} reads them all.
  */
 public final class TableSet {
+  /** Where a jar holds its set. */
+  static final String FOLDER = "holdfast/tables/data/";
+
   private static final String FRAME = "table-set.properties";
 
   private final Opener opener;
@@ -55,10 +62,6 @@ public final class TableSet {
      * @throws IOException if there is no such file or it cannot be read
      */
     InputStream open(String path) throws IOException;
-  }
-
-  private static final class Bundled {
-    static final TableSet SET = new TableSet(Bundle::open, List.of());
   }
 
   private TableSet(Opener opener, Collection<Document> knownDocuments) {
@@ -95,24 +98,42 @@ public final class TableSet {
   }
 
   /**
-   * The tables that come with the library.
+   * The tables with which the calculations of this program work: those of the library, unless the program was started with
+   * the system property {@code holdfast.tables}. It names another edition, as for {@link #load(Path)}, and holds for the
+   * whole program; sheets and audits print the edition that they used.
    *
-   * @return the bundled set
+   * @return the set; always the same one
+   * @throws EditionException if the other edition lacks a table or column of the library's, or has its version but not its
+   *     digest
+   * @throws TableFormatException if a file of the other edition cannot be used
+   * @throws UncheckedIOException if the other edition cannot be read
    */
   public static TableSet bundled() {
-    return Bundled.SET;
+    return BundledTables.get();
   }
 
   /**
-   * Opens a table set of your own.
+   * Opens a table set of your own, or another edition of the library's.
    *
-   * @param folder folder laid out as described for this class
+   * @param place folder laid out as described for this class, or a jar of tables of this library
    * @return the set; its tables are validated when first asked for
    * @throws TableFormatException if a file of the set's frame cannot be used
    * @throws UncheckedIOException if a file cannot be read
    */
-  public static TableSet load(Path folder) {
-    return load(path -> Files.newInputStream(folder.resolve(path)), SourceRegister.of(List.of()));
+  public static TableSet load(Path place) {
+    Opener opener =
+        Files.isRegularFile(place) ? path -> entry(place, FOLDER + path) : path -> Files.newInputStream(place.resolve(path));
+    return load(opener, SourceRegister.of(List.of()));
+  }
+
+  private static InputStream entry(Path jar, String name) throws IOException {
+    try (ZipFile zip = new ZipFile(jar.toFile())) {
+      ZipEntry entry = zip.getEntry(name);
+      if (entry == null) {
+        throw new FileNotFoundException(name + " in " + jar);
+      }
+      return new ByteArrayInputStream(zip.getInputStream(entry).readAllBytes());
+    }
   }
 
   /**
@@ -135,6 +156,30 @@ public final class TableSet {
    */
   public String version() {
     return version;
+  }
+
+  /**
+   * Which edition this is. Computes the digest anew.
+   *
+   * @return version and digest
+   */
+  public Edition edition() {
+    return new Edition(version, digest());
+  }
+
+  /**
+   * Makes sure that this is the edition a program was written, checked or approved for.
+   *
+   * @param wanted that edition
+   * @return this set
+   * @throws EditionException if version or digest differ
+   */
+  public TableSet pinned(Edition wanted) {
+    Edition found = edition();
+    if (!found.equals(wanted)) {
+      throw new EditionException(wanted, found, "not the pinned edition of the tables");
+    }
+    return this;
   }
 
   /**

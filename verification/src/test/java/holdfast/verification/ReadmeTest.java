@@ -174,6 +174,9 @@ class ReadmeTest {
     assertTrue(version.find());
     String coordinates = String.join("\n", blocks(README, "xml"));
     assertTrue(coordinates.contains("<version>" + version.group(1) + "</version>"), coordinates);
+    // It has no parent that would tell it.
+    String bom = Files.readString(ROOT.resolve("core/bom/pom.xml"));
+    assertTrue(bom.contains("<version>" + version.group(1) + "</version>"), bom);
   }
 
   private record Output(int status, String text) {}

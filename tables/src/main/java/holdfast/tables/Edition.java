@@ -1,0 +1,26 @@
+package holdfast.tables;
+
+import java.io.Serializable;
+import java.util.regex.Pattern;
+
+/**
+ * One edition of a table set: what it calls itself, and the digest of its files, which tells two editions of one name apart.
+ *
+ * @param version version of the set, for example {@code "2026.1"}; never blank
+ * @param digest SHA-256 over every file of the set: 64 hexadecimal digits in lower case
+ */
+public record Edition(String version, String digest) implements Serializable {
+  private static final Pattern DIGEST = Pattern.compile("[0-9a-f]{64}");
+
+  public Edition {
+    if (version.isBlank() || !DIGEST.matcher(digest).matches()) {
+      throw new IllegalArgumentException(
+          "edition '" + version + "', '" + digest + "': the version must not be blank, the digest has 64 digits 0-9a-f");
+    }
+  }
+
+  @Override
+  public String toString() {
+    return "table set " + version + ", SHA-256 " + digest;
+  }
+}
