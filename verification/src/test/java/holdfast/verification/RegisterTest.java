@@ -2,19 +2,27 @@ package holdfast.verification;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
 import holdfast.quantity.Length;
 import holdfast.tables.Column;
-import holdfast.tables.Document;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import java.io.IOException;
-import java.nio.file.Path;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Properties;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 
 /** The case tables and the registers of documents. */
 class RegisterTest {
@@ -33,8 +41,9 @@ class RegisterTest {
     }
   }
 
-  @Test
-  void everyRegisteredDocumentIsUsed() throws IOException {
+  /** One test a subject; each names all its unused documents at once. */
+  @TestFactory
+  Stream<DynamicTest> everyRegisteredDocumentIsUsed() throws IOException {
     Set<String> used = new HashSet<>();
     TableSet.bundled().all().forEach(table -> addCited(table, used));
     Cases.set().all().forEach(table -> addCited(table, used));
@@ -42,18 +51,39 @@ class RegisterTest {
     for (Class<?> type : List.of(TableSet.class, Length.class, Suites.class)) {
       used.addAll(ConstantPool.textsOfModuleWith(type));
     }
-    // The cases may cite all documents of the tables, so their register holds both; ids twice are refused by the loader.
-    List<String> unused = new ArrayList<>(Cases.set().sources().documents().stream().map(Document::id).toList());
-    assertTrue(unused.size() > 200, "registers of tables and cases");
-    unused.removeAll(used);
-    assertEquals(List.of(), unused, "documents that no table, case or calculation cites");
+    return registers().map(register -> dynamicTest(register, () -> requireUsed(register, used)));
   }
 
-  /** The archive in the jar holds every byte of the files in the sources. */
-  @Test
-  void theJarHoldsTheTablesOfTheSources() {
-    TableSet sources = TableSet.load(Path.of("../tables/src/main/resources/holdfast/tables/data"));
-    assertEquals(sources.digest(), TableSet.bundled().digest());
+  private static void requireUsed(String register, Set<String> used) throws IOException {
+    List<String> unused = new ArrayList<>(documents(register));
+    assertEquals(unused.size(), new HashSet<>(unused).size(), "ids are given once");
+    unused.removeAll(used);
+    assertEquals(List.of(), unused, register + ": documents that no table, case or calculation cites");
+  }
+
+  /** The registers of the tables and of the cases, subject by subject. */
+  private static Stream<String> registers() throws IOException {
+    List<String> registers = new ArrayList<>();
+    for (String root : List.of("/holdfast/tables/data/", "/holdfast/verification/cases/")) {
+      Properties frame = new Properties();
+      try (InputStream in = RegisterTest.class.getResourceAsStream(root + "table-set.properties")) {
+        frame.load(in);
+      }
+      for (String subject : frame.getProperty("subjects").split("\\s*,\\s*", -1)) {
+        registers.add(root + subject.strip() + "/sources.csv");
+      }
+    }
+    return registers.stream();
+  }
+
+  private static List<String> documents(String register) throws IOException {
+    List<String> ids = new ArrayList<>();
+    try (InputStream in = RegisterTest.class.getResourceAsStream(register);
+        CsvReader<CsvRecord> reader =
+            CsvReader.builder().ofCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      reader.forEach(line -> ids.add(line.getField(0)));
+    }
+    return ids.subList(1, ids.size());
   }
 
   private static void addCited(Table table, Set<String> used) {
