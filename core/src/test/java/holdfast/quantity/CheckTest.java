@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 
 /** Permitted ranges: the last number inside is returned as it is, its neighbour outside is refused and named. */
 class CheckTest {
-  private static final double MOST = Double.MAX_VALUE;
-  private static final double LEAST = Double.MIN_VALUE;
+  private static final double MOST = Check.GREATEST;
+  private static final double LEAST = Check.LEAST;
 
   private static void accepts(DoubleUnaryOperator check, double... values) {
     for (double value : values) {
@@ -34,8 +34,8 @@ class CheckTest {
   @Test
   void finite() {
     DoubleUnaryOperator check = x -> Check.finite(x, "x", "mm");
-    accepts(check, 0, MOST, -MOST);
-    refuses(check);
+    accepts(check, 0, Double.MIN_VALUE, MOST, -MOST);
+    refuses(check, Math.nextUp(MOST), -Math.nextUp(MOST));
     assertEquals("x (NaN mm) must be a finite number; NaN and infinity are refused", message(check, Double.NaN));
   }
 
@@ -43,7 +43,7 @@ class CheckTest {
   void nonZero() {
     DoubleUnaryOperator check = x -> Check.nonZero(x, "x", "", "why");
     accepts(check, LEAST, -LEAST, MOST, -MOST);
-    refuses(check, 0, -0.0);
+    refuses(check, 0, -0.0, Math.nextDown(LEAST), Math.nextUp(MOST));
     assertEquals("x (0) must be a finite number other than 0; why", message(check, 0));
   }
 
@@ -51,15 +51,15 @@ class CheckTest {
   void positive() {
     DoubleUnaryOperator check = x -> Check.positive(x, "x", "N", "why");
     accepts(check, LEAST, MOST);
-    refuses(check, 0, -LEAST);
+    refuses(check, 0, -LEAST, Math.nextDown(LEAST), Math.nextUp(MOST));
     assertEquals("x (0 N) must be over 0 N; why", message(check, 0));
   }
 
   @Test
   void notNegative() {
     DoubleUnaryOperator check = x -> Check.notNegative(x, "x", "N", "why");
-    accepts(check, 0, LEAST, MOST);
-    refuses(check, -LEAST);
+    accepts(check, 0, Double.MIN_VALUE, MOST);
+    refuses(check, -Double.MIN_VALUE, Math.nextUp(MOST));
     assertEquals("x (-1 N) must be 0 N or more; why", message(check, -1));
   }
 

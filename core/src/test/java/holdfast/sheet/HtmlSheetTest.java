@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
 import java.util.List;
 import java.util.Map;
@@ -62,7 +63,7 @@ class HtmlSheetTest {
 
   @Test
   void missingTemplateIsNamed() {
-    IllegalArgumentException e = assertThrows(IllegalArgumentException.class, () -> Templates.render("no.html", Map.of()));
-    assertEquals("no template named no.html", e.getMessage());
+    InputException e = assertThrows(InputException.class, () -> Templates.render("no.html", Map.of()));
+    assertEquals("no.html", e.value());
   }
 }
