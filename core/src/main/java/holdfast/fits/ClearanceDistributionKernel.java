@@ -19,14 +19,14 @@ public final class ClearanceDistributionKernel {
   private static final double SQRT_2 = Math.sqrt(2);
   private static final double SQRT_3 = Math.sqrt(3);
   private static final double INV_SQRT_2_PI = 1 / Math.sqrt(2 * Math.PI);
-  /** Below this ratio of half width to standard deviation the uniform part only adds its variance. */
-  private static final double LEAST_PROBABILITY = 1e-16;
+  private static final double LEAST_PROBABILITY = 1e-300;
   /** So many deviations out, the probability of the normal distribution is below the least double. */
   private static final double FARTHEST = 40;
 
   /** Beside a uniform part so much wider, a normal one is lost in rounding. */
   private static final double SHARP = 1e-15;
 
+  /** Below this ratio of half width to standard deviation the uniform part only adds its variance. */
   private static final double NARROW = 1e-3;
 
   private ClearanceDistributionKernel() {}
@@ -62,7 +62,7 @@ public final class ClearanceDistributionKernel {
   /**
    * Value that the difference does not exceed with a probability.
    *
-   * @param p the probability, from 1e-16 to 1 - 1e-16
+   * @param p the probability, from 1e-300 to 1 - 1e-16
    * @param mean mean of the difference
    * @param deviation1 standard deviation of the first size, 0 or more
    * @param normal1 whether the first size is normal; uniform otherwise
@@ -73,7 +73,7 @@ public final class ClearanceDistributionKernel {
    */
   public static double quantile(
       double p, double mean, double deviation1, boolean normal1, double deviation2, boolean normal2) {
-    Check.within(p, LEAST_PROBABILITY, 1 - LEAST_PROBABILITY, "probability p", "", "further out the quantile loses its digits");
+    Check.within(p, LEAST_PROBABILITY, 1 - 1e-16, "probability p", "", "further out the quantile loses its digits");
     Check.finite(mean, "mean clearance", "");
     Check.notNegative(deviation1, "standard deviation of the hole", "", "it is the root of a variance");
     Check.notNegative(deviation2, "standard deviation of the shaft", "", "it is the root of a variance");

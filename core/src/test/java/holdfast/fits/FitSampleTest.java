@@ -57,6 +57,6 @@ class FitSampleTest {
   void aSampleHasAtLeastOnePair() {
     assertEquals(1, FIT.sample(1, 7).pairs());
     InputException e = assertThrows(InputException.class, () -> FIT.sample(0, 7));
-    assertEquals("number of pairs (0) must be 1 or more; an empty sample says nothing", e.getMessage());
+    assertEquals("number of pairs (0) must be from 1 to 10000000; an empty sample says nothing, a larger one no more", e.getMessage());
   }
 }

@@ -93,7 +93,7 @@ class MeasuredFitTest {
     MeasuredFit loose = new MeasuredFit(DRAWING, Readings.at20(um(1), mm(25.020)), Readings.at20(um(1), mm(25.010)));
     assertEquals(Optional.of(FitKind.CLEARANCE), loose.certainKind());
     assertEquals(Conformity.DISPROVED, loose.shaftConformity());
-    assertTrue(loose.warnings().toString().contains("shaft: nonconformity proven; readings"), loose.warnings().toString());
+    assertTrue(loose.warnings().toString().contains("shaft: not conforming; readings"), loose.warnings().toString());
   }
 
   @Test
