@@ -40,7 +40,7 @@ public sealed interface Contamination extends Serializable {
    * A level of Table 13, at a place within its range.
    *
    * @param level the level
-   * @param position 0 for the lower, careful end of the range, 1 for the upper
+   * @param position share of the range: 0 for its lower, careful end, 1 for the upper
    * @return the contamination
    * @throws holdfast.quantity.InputException if the position is outside 0 to 1
    */
@@ -85,7 +85,7 @@ public sealed interface Contamination extends Serializable {
    * A level of Table 13.
    *
    * @param level the level
-   * @param position place within its range, 0 to 1
+   * @param position place within its range as a share, 0 to 1
    */
   record OfLevel(ContaminationLevel level, double position) implements Contamination {
     // Refuses places outside the range.

@@ -15,7 +15,7 @@ import java.util.List;
  * @param bearing the bearing
  * @param radial radial load Fr
  * @param axial axial load Fa
- * @param relativeAxialLoad f0 Fa/C0r where the factors depend on it, else 0
+ * @param relativeAxialLoad the ratio f0 Fa/C0r where the factors depend on it, else 0
  * @param load dynamic equivalent load P
  */
 public record EquivalentLoad(LoadedBearing bearing, Force radial, Force axial, double relativeAxialLoad, Force load)

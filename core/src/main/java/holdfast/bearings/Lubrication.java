@@ -44,7 +44,7 @@ public record Lubrication(
   /**
    * Lubrication with a known viscosity ratio.
    *
-   * @param kappa κ, over 0
+   * @param kappa viscosity ratio κ, over 0
    * @param pitchDiameter pitch diameter Dpw, over 0
    * @return the lubrication
    * @throws holdfast.quantity.InputException if an argument is not above zero

@@ -32,7 +32,7 @@ public final class AxisStressKernel {
    *
    * @param ratio axis ratio k = b/a, from 0 for line contact to 1
    * @param poisson Poisson's ratio ν of the body
-   * @param depth ζ = z/b, from 0 to 10⁶
+   * @param depth relative depth ζ = z/b, from 0 to 10⁶
    * @return σx/p0
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -46,7 +46,7 @@ public final class AxisStressKernel {
    *
    * @param ratio axis ratio k = b/a, from 0 for line contact to 1
    * @param poisson Poisson's ratio ν of the body
-   * @param depth ζ = z/b, from 0 to 10⁶
+   * @param depth relative depth ζ = z/b, from 0 to 10⁶
    * @return σy/p0
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -59,7 +59,7 @@ public final class AxisStressKernel {
    * Stress normal to the surface.
    *
    * @param ratio axis ratio k = b/a, from 0 for line contact to 1
-   * @param depth ζ = z/b, from 0 to 10⁶
+   * @param depth relative depth ζ = z/b, from 0 to 10⁶
    * @return σz/p0
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */

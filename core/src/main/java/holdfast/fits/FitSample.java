@@ -131,7 +131,7 @@ public final class FitSample implements Serializable {
   /**
    * Clearance that a share of the pairs does not exceed.
    *
-   * @param share over 0, up to 1
+   * @param share share of the sample, over 0, up to 1
    * @return the smallest clearance of the sample with at least that share of pairs at or below it
    * @throws InputException if the share is not over 0 and up to 1
    */

@@ -46,7 +46,7 @@ public final class DutyBuilder extends Description<Duty> {
   /**
    * States the wanted static safety.
    *
-   * @param s0 basic static load rating over greatest load, 1 to 10
+   * @param s0 safety, basic static load rating over greatest load, 1 to 10
    * @return this builder
    */
   public DutyBuilder staticSafety(double s0) {

@@ -51,9 +51,9 @@ public record PlanSummary(
    * A limit.
    *
    * @param name what limits
-   * @param demand what the duty asks
+   * @param demand what the duty asks, in the unit of the limit
    * @param atMost true if the permitted value is a greatest one, false if it is a least one
-   * @param permitted what is allowed
+   * @param permitted what is allowed, in the same unit
    * @param unit unit of both
    * @param holds whether the duty keeps it
    */

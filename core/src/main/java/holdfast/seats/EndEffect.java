@@ -13,12 +13,12 @@ import java.io.Serializable;
  * pressure of the closed form.
  *
  * @param layout which part is shorter
- * @param middleLeast least pressure at mid-length
- * @param middleGreatest greatest pressure at mid-length
- * @param meanLeast least mean pressure
- * @param meanGreatest greatest mean pressure
- * @param nearEndLeast least pressure at a twentieth of the diameter from the end
- * @param nearEndGreatest greatest pressure at a twentieth of the diameter from the end
+ * @param middleLeast least pressure at mid-length, MPa
+ * @param middleGreatest greatest pressure at mid-length, MPa
+ * @param meanLeast least mean pressure, MPa
+ * @param meanGreatest greatest mean pressure, MPa
+ * @param nearEndLeast least pressure at a twentieth of the diameter from the end, MPa
+ * @param nearEndGreatest greatest pressure at a twentieth of the diameter from the end, MPa
  */
 public record EndEffect(
     Layout layout,

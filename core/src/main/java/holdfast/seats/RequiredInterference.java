@@ -30,7 +30,7 @@ import java.util.function.BiFunction;
  * @param smoothing rule for the interference lost to smoothing
  * @param resultant force to be held on the joint face by axial force and torque together
  * @param adhesion coefficient of adhesion counted on
- * @param safety safety against slipping
+ * @param safety safety factor against slipping
  * @param requiredPressure joint pressure that the load needs
  * @param allowedPressure joint pressure that the parts allow; the required pressure is above it if no fit will do
  * @param least least interference that holds the load

@@ -16,7 +16,7 @@ import java.util.List;
  *
  * @param tightening stud, nut and face
  * @param strength strength class of the stud
- * @param utilisation part ν of the yield stress
+ * @param utilisation share ν of the yield stress
  * @param lowFriction state at low friction
  * @param highFriction state at high friction
  */

@@ -42,7 +42,7 @@ public enum FrictionClass {
   /**
    * The friction band of the class with an upper end of your own.
    *
-   * @param greatest upper end, at least the lower end of the class
+   * @param greatest greatest coefficient, at least the lower end of the class
    * @return the band for thread and face
    * @throws InputException if the upper end is below the lower
    */

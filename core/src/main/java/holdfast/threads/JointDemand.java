@@ -2,6 +2,7 @@ package holdfast.threads;
 
 import holdfast.quantity.Check;
 import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.Torque;
 import holdfast.tables.Provenance;
@@ -93,6 +94,7 @@ public record JointDemand(
    * @param load load across the stud, 0 or more
    * @param friction least friction between the clamped parts, over 0
    * @return a demand that does not slip
+   * @throws InputException if a value is outside its range
    */
   public JointDemand slip(Force load, double friction) {
     Check.positive(friction, "friction between the parts μT", "", "friction holds the load");

@@ -20,6 +20,7 @@ public final class JointKernel {
    * @param modulus E in MPa, over 0
    * @param area A in mm², over 0
    * @return δ in mm/N
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "derivation", locator = "Hooke's law", provenance = Provenance.DERIVED)
   public static double resilience(double length, double modulus, double area) {
@@ -54,6 +55,7 @@ public final class JointKernel {
    * @param partDiameter DA in mm, outer diameter of the clamped parts
    * @param tapped whether the joint is tapped (w = 2) and not through (w = 1)
    * @return through 0.362 + 0.032·ln(βL/2) + 0.153·ln y; tapped 0.348 + 0.013·ln βL + 0.193·ln y
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "VDI 2230-1:2015", locator = "angle of the substitutional cone", provenance = Provenance.MEMORY)
   public static double coneTangent(double clampLength, double faceDiameter, double partDiameter, boolean tapped) {
@@ -85,6 +87,7 @@ public final class JointKernel {
    * @param modulus EP in MPa, over 0
    * @param tapped whether the joint is tapped (w = 2) and not through (w = 1)
    * @return δP in mm/N
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "VDI 2230-1:2015", locator = "resilience of the clamped parts", provenance = Provenance.MEMORY)
   public static double partResilience(
@@ -120,6 +123,7 @@ public final class JointKernel {
    * @param grip l in mm, over 0
    * @param modulus E in MPa, over 0
    * @return km in N/mm
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "Shigley 9", locator = "eq. (8-22)", provenance = Provenance.MEMORY)
   public static double frustumStiffness(double diameter, double grip, double modulus) {
@@ -138,6 +142,7 @@ public final class JointKernel {
    * @param partResilience δP in mm/N, over 0
    * @param introduction n, place where the load enters, over 0 up to 1
    * @return Φn
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "VDI 2230-1:2015", locator = "load factor", provenance = Provenance.MEMORY)
   @Source(document = "Shigley 9", locator = "section 8-5, C = kb/(kb + km)")
@@ -154,6 +159,7 @@ public final class JointKernel {
    * @param studResilience δS in mm/N, over 0
    * @param partResilience δP in mm/N, over 0
    * @return FZ in N
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "VDI 2230-1:2015", locator = "embedding", provenance = Provenance.MEMORY)
   public static double embeddingLoss(double embedding, double studResilience, double partResilience) {
@@ -168,6 +174,7 @@ public final class JointKernel {
    * @param clampLength lK in mm, over 0
    * @param diameter d in mm, over 0
    * @return fZ in mm
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "VDI 2230:1986", locator = "embedding", provenance = Provenance.MEMORY)
   public static double embeddingByLength(double clampLength, double diameter) {
@@ -189,6 +196,7 @@ public final class JointKernel {
    * @param studResilience δS in mm/N, over 0
    * @param partResilience δP in mm/N, over 0
    * @return change in N; positive when the preload grows
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "NASA TM-106943", locator = "eq. (10), with one temperature for both")
   public static double thermalChange(
@@ -215,6 +223,7 @@ public final class JointKernel {
    * @param outer outer diameter D of the contact ring in mm
    * @param inner inner diameter of the ring in mm, less than D
    * @return F = 8·M·D/(D² + di²) in N
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "derivation", locator = "edge stress of a ring under force and moment", provenance = Provenance.DERIVED)
   public static double preloadAgainstMoment(double moment, double outer, double inner) {

@@ -13,8 +13,8 @@ import java.io.Serializable;
  * Accuracy of the tightening tool: the applied torque is the set torque ± a part of it.
  *
  * @param name what tool it is
- * @param below deviation for tools up to the step torque, 0 or more, below 1
- * @param above deviation for tools above the step torque, 0 or more, below 1
+ * @param below share of deviation for tools up to the step torque, 0 or more, below 1
+ * @param above share of deviation for tools above the step torque, 0 or more, below 1
  * @param step torque at which the deviation changes
  * @param source where the deviation stands
  */
@@ -61,7 +61,7 @@ public record Scatter(String name, double below, double above, Torque step, Sour
   /**
    * Any tool.
    *
-   * @param deviation part of the set torque, 0 or more, up to 0.9
+   * @param deviation share of the set torque, 0 or more, up to 0.9
    * @return the tool
    * @throws InputException if the deviation is outside its range
    */

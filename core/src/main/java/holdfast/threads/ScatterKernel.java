@@ -1,6 +1,7 @@
 package holdfast.threads;
 
 import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 
@@ -13,6 +14,7 @@ public final class ScatterKernel {
    *
    * @param scatter s, 0 or more, below 1
    * @return αA = FM,max/FM,min, at least 1
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "VDI 2230-1:2015", locator = "tightening factor", provenance = Provenance.MEMORY)
   public static double tighteningFactor(double scatter) {
@@ -25,6 +27,7 @@ public final class ScatterKernel {
    *
    * @param tighteningFactor αA, 1 or more
    * @return s
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "VDI 2230-1:2015", locator = "tightening factor", provenance = Provenance.MEMORY)
   public static double scatter(double tighteningFactor) {
@@ -38,6 +41,7 @@ public final class ScatterKernel {
    * @param greatest FM,max, 0 or more
    * @param tighteningFactor αA, 1 or more
    * @return FM,min in the same unit
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "VDI 2230-1:2015", locator = "tightening factor; used by the reference value guide, step 4")
   public static double leastPreload(double greatest, double tighteningFactor) {
@@ -52,6 +56,7 @@ public final class ScatterKernel {
    * @param uncertainty u, 0 or more, below 1
    * @param thermal gain by temperature Pth, 0 or more
    * @return P0,max
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "NASA TM-106943", locator = "eq. (12)")
   public static double greatestByUncertainty(double nominal, double uncertainty, double thermal) {
@@ -68,6 +73,7 @@ public final class ScatterKernel {
    * @param thermal loss by temperature Pth, 0 or more
    * @param relaxation r, 0 or more; 0.05 in the document
    * @return P0,min
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "NASA TM-106943", locator = "eqs. (11), (13), (16)")
   public static double leastByUncertainty(double nominal, double uncertainty, double thermal, double relaxation) {
@@ -85,6 +91,7 @@ public final class ScatterKernel {
    * @param nutFactor K, over 0
    * @param diameter d, over 0
    * @return F, in force units of the torque over the diameter
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "NASA TM-106943", locator = "eq. (1)")
   public static double preloadByNutFactor(double torque, double nutFactor, double diameter) {
@@ -100,6 +107,7 @@ public final class ScatterKernel {
    * @param nutFactor K, over 0
    * @param diameter d, over 0
    * @return T
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "Shigley 9", locator = "section 8-8, T = K F d")
   public static double torqueByNutFactor(double preload, double nutFactor, double diameter) {

@@ -2,6 +2,7 @@ package holdfast.threads;
 
 import holdfast.quantity.Check;
 import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Torque;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
@@ -90,6 +91,7 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
    * @param normal true: normal distributions with the bands at ± 3 standard deviations; false: uniform over the bands
    * @param probabilities probabilities of the quantiles, 0 to 1
    * @return the quantiles in the order of the probabilities
+   * @throws InputException if a value is outside its range
    */
   public List<Force> sampledQuantiles(int count, long seed, boolean normal, double... probabilities) {
     Check.within(count, 1, 100_000_000, "number of samples", "", "something must be sampled, and it must fit the memory");

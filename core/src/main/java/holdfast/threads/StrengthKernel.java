@@ -1,6 +1,7 @@
 package holdfast.threads;
 
 import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
 import holdfast.tables.Source;
 
 /** Loads of fasteners from stress area and stress. Units: mm², MPa, N (or any consistent set). Allocation-free. */
@@ -13,6 +14,7 @@ public final class StrengthKernel {
    * @param stressArea AS, as the standard rounds it, over 0
    * @param stress proof stress or tensile strength, over 0
    * @return the load
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "ISO 898-1:2013", locator = "load tables: stress area times stress")
   public static double load(double stressArea, double stress) {
@@ -26,6 +28,7 @@ public final class StrengthKernel {
    * @param tensile Rm, over 0
    * @param ratio τB/Rm, over 0 up to 1; about 0.6 for bolt steels
    * @return τB
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "ISO/TR 16224:2012", locator = "shear strength ratio", provenance = holdfast.tables.Provenance.MEMORY)
   public static double shearStrength(double tensile, double ratio) {

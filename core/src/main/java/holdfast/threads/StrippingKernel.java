@@ -54,6 +54,7 @@ public final class StrippingKernel {
    * @param pitchExternal Es, least pitch diameter of the stud
    * @param pitch p = 1/n
    * @return Le
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "FED-STD-H28/2B", locator = "appendix B, length of engagement")
   public static double engagementForFullStrength(
@@ -69,6 +70,7 @@ public final class StrippingKernel {
    * @param engaged Le, over 0
    * @param part c, over 0 up to 1: 5/8 on the internal minor diameter, 3/4 or 7/8 on the external major diameter
    * @return the area
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "NASA TM-106943", locator = "eqs. (63) and (76), Table III")
   public static double cylinderShearArea(double diameter, double engaged, double part) {
@@ -100,6 +102,7 @@ public final class StrippingKernel {
    * @param area shear area, over 0
    * @param correction product of the corrections, over 0
    * @return F
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "ISO/TR 16224:2012", locator = "stripping load", provenance = Provenance.MEMORY)
   public static double load(double shearStrength, double area, double correction) {
@@ -132,6 +135,7 @@ public final class StrippingKernel {
    *
    * @param ratio RS, over 0 and below 2.2
    * @return 0.897 up to RS = 1, then 5.594 − 13.682·RS + 14.107·RS² − 6.057·RS³ + 0.9353·RS⁴
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "ISO/TR 16224:2012", locator = "thread bending, bolt", provenance = Provenance.MEMORY)
   public static double externalBending(double ratio) {
@@ -146,6 +150,7 @@ public final class StrippingKernel {
    *
    * @param ratio RS, 0.4 or more
    * @return 0.728 + 1.769·RS − 2.896·RS² + 1.296·RS³ below RS = 1, then 0.897
+   * @throws InputException if a value is outside its range
    */
   @Source(document = "ISO/TR 16224:2012", locator = "thread bending, nut", provenance = Provenance.MEMORY)
   public static double internalBending(double ratio) {

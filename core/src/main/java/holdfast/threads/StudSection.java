@@ -2,6 +2,7 @@ package holdfast.threads;
 
 import holdfast.quantity.Area;
 import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import java.io.Serializable;
 
@@ -25,6 +26,7 @@ public record StudSection(String name, Length diameter, Length bore, Length cros
    * @param thread the thread
    * @param bore axial bore, 0 for none, less than the root diameter
    * @return the section with diameter dS
+   * @throws InputException if a value is outside its range
    */
   public static StudSection thread(ScrewThread thread, Length bore) {
     double root = thread.rootDiameter().mm();

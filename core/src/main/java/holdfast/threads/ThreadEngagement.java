@@ -149,6 +149,7 @@ public record ThreadEngagement(
    *
    * @param load a load, over 0
    * @return the effective length, without countersinks and without safety
+   * @throws InputException if a value is outside its range
    */
   public Length lengthFor(Force load) {
     Check.positive(load.newton(), "load", "N", "something must be borne");

@@ -12,8 +12,8 @@ import java.util.List;
  *
  * @param method how it is tightened
  * @param basis how the setting was found
- * @param leastFactor lower end of αA
- * @param greatestFactor upper end of αA
+ * @param leastFactor lower end of the factor αA
+ * @param greatestFactor upper end of the factor αA
  * @param source edition and how it reached us
  */
 public record TighteningMethod(String method, String basis, double leastFactor, double greatestFactor, SourceRef source)

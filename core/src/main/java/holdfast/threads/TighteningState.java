@@ -15,8 +15,8 @@ import java.util.List;
  * A tightened nut at one pair of friction coefficients: torque and its shares, preload, stresses.
  *
  * @param tightening stud, nut and face
- * @param threadFriction μG
- * @param faceFriction μK
+ * @param threadFriction coefficient μG
+ * @param faceFriction coefficient μK
  * @param preload preload FM, 0 or more
  */
 public record TighteningState(Tightening tightening, double threadFriction, double faceFriction, Force preload)

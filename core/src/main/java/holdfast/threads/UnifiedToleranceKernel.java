@@ -1,6 +1,7 @@
 package holdfast.threads;
 
 import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 
@@ -19,6 +20,7 @@ public final class UnifiedToleranceKernel {
    * @param pitch p in inches, over 0
    * @param engagement LE in inches: D for coarse, fine and 8-thread series, 9·p else
    * @return Td2(2A) in inches
+   * @throws InputException if a value is outside its range
    */
   public static double basePitchTolerance(double diameter, double pitch, double engagement) {
     Check.positive(diameter, "major diameter D", "in", "a thread has a diameter");
@@ -33,6 +35,7 @@ public final class UnifiedToleranceKernel {
    * @param number 1, 2 or 3
    * @param external whether the thread is external (A)
    * @return 1A 1.5, 2A 1, 3A 0.75; 1B 1.95, 2B 1.3, 3B 0.975
+   * @throws InputException if a value is outside its range
    */
   public static double pitchFactor(int number, boolean external) {
     Check.within(number, 1, 3, "thread class", "", "classes 1, 2 and 3");
@@ -46,6 +49,7 @@ public final class UnifiedToleranceKernel {
    * @param number 1, 2 or 3
    * @param basePitchTolerance Td2(2A) in inches
    * @return 0.3·Td2(2A) for 1A and 2A, 0 for 3A, in inches
+   * @throws InputException if a value is outside its range
    */
   public static double allowance(int number, double basePitchTolerance) {
     Check.within(number, 1, 3, "thread class", "", "classes 1, 2 and 3");
@@ -58,6 +62,7 @@ public final class UnifiedToleranceKernel {
    * @param number 1, 2 or 3
    * @param pitch p in inches, over 0
    * @return 0.09·∛(p²) for 1A, 0.06·∛(p²) for 2A and 3A, in inches
+   * @throws InputException if a value is outside its range
    */
   public static double externalCrest(int number, double pitch) {
     Check.within(number, 1, 3, "thread class", "", "classes 1, 2 and 3");
@@ -76,6 +81,7 @@ public final class UnifiedToleranceKernel {
    * @param diameter D in inches, over 0
    * @param pitch p in inches, over 0
    * @return TD1 in inches
+   * @throws InputException if a value is outside its range
    */
   public static double internalCrest(int number, double diameter, double pitch) {
     Check.within(number, 1, 3, "thread class", "", "classes 1, 2 and 3");

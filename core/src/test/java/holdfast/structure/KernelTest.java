@@ -17,6 +17,7 @@ import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaMember;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.domain.JavaType;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -135,13 +136,14 @@ class KernelTest {
         if (!member.getOwner().getModifiers().contains(PUBLIC)) {
           return;
         }
-        Stream<JavaClass> types =
+        Stream<JavaType> types =
             member instanceof JavaCodeUnit unit
                 ? Stream.concat(
-                    Stream.concat(unit.getRawParameterTypes().stream(), Stream.of(unit.getRawReturnType())),
+                    Stream.concat(unit.getParameterTypes().stream(), Stream.of(unit.getReturnType())),
                     unit.getExceptionTypes().stream())
-                : Stream.of(((JavaField) member).getRawType());
+                : Stream.of(((JavaField) member).getType());
         types
+            .flatMap(type -> type.getAllInvolvedRawTypes().stream())
             .map(JavaClass::getBaseComponentType)
             .filter(type -> !type.isPrimitive() && !type.getPackageName().matches("(java|holdfast)\\b.*"))
             .forEach(type -> events.add(violated(member, member.getFullName() + " shows " + type.getName())));

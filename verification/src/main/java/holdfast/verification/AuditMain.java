@@ -11,12 +11,13 @@ import java.util.List;
 
 /** Runs the audit from the command line. */
 public final class AuditMain {
-  private static final String USAGE = "usage: java -jar holdfast-audit.jar [--out FOLDER]   (default: the current folder)";
+  private static final String USAGE = "usage: java -jar holdfast-audit.jar [--out FOLDER]   (default: the current folder)\n"
+      + "exit status: 0 passed; 1 an undisclosed disagreement or a disclosure that no longer holds; 2 wrong command or folder";
 
   private AuditMain() {}
 
   /**
-   * Prints the summary, writes {@code audit.html} and {@code audit.csv}. Exit status: 0 if the audit passes, 1 if a
+   * Prints the summary and writes the files of {@link AuditReport#FILES}. Exit status: 0 if the audit passes, 1 if a
    * disagreement is not disclosed or a disclosure no longer holds, 2 if the command or the folder cannot be used.
    *
    * @param arguments nothing, or {@code --out} and a folder
@@ -46,7 +47,7 @@ public final class AuditMain {
     try {
       Path folder = Path.of(toFolder ? arguments.get(1) : "");
       report.write(folder);
-      out.println("Written: " + folder.resolve("audit.html") + ", " + folder.resolve("audit.csv"));
+      out.println("Written to " + folder.toAbsolutePath().normalize() + ": " + String.join(", ", AuditReport.FILES));
     } catch (IOException | InvalidPathException e) {
       err.println("The report cannot be written: " + e);
       return 2;

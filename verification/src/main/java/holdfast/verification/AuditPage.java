@@ -9,11 +9,10 @@ import holdfast.verification.AuditView.ComparisonRow;
 import holdfast.verification.AuditView.Counts;
 import holdfast.verification.AuditView.CoverageRow;
 import holdfast.verification.AuditView.EvidenceRow;
-import holdfast.verification.AuditView.Matrix;
-import holdfast.verification.AuditView.MatrixHead;
-import holdfast.verification.AuditView.MatrixRow;
+import holdfast.verification.AuditView.GradeRow;
 import holdfast.verification.AuditView.MemoryList;
 import holdfast.verification.AuditView.SuiteRow;
+import holdfast.verification.CalculationCoverage.Grade;
 import holdfast.verification.Comparison.Outcome;
 import holdfast.verification.TableCoverage.Confirmation;
 import java.io.IOException;
@@ -28,9 +27,6 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
@@ -42,11 +38,20 @@ final class AuditPage {
     return Page.TEMPLATE.execute(view(report));
   }
 
+  /** The page to sign. */
+  static String summary(AuditReport report) {
+    return Page.SUMMARY.execute(view(report));
+  }
+
   /** Parsed once, when the first page is made. */
   private static final class Page {
     // Values are escaped for HTML; a name that the view does not hold is an error.
-    static final Template TEMPLATE =
-        Mustache.compiler().emptyStringIsFalse(true).withLoader(Page::open).compile(open("audit.html"));
+    static final Template TEMPLATE = template("audit.html");
+    static final Template SUMMARY = template("summary.html");
+
+    static Template template(String name) {
+      return Mustache.compiler().emptyStringIsFalse(true).withLoader(Page::open).compile(open(name));
+    }
 
     static Reader open(String name) {
       InputStream stream = AuditPage.class.getResourceAsStream("report/" + name);
@@ -70,13 +75,16 @@ final class AuditPage {
         report.tables(),
         report.cases(),
         counts(audit.comparisons()),
-        report.coverage().stream().mapToInt(t -> t.memoryOnly().size()).sum(),
+        report.notVerified(),
         evidence(audit),
         suites(audit),
         !failures.isEmpty(),
         failures,
         groups(audit, c -> c.outcome() == Outcome.DISCLOSED),
-        matrices(audit),
+        AuditMatrix.matrices(audit),
+        Arrays.stream(Evidence.values()).map(Evidence::label).toList(),
+        AuditMatrix.calculations(report),
+        grades(report),
         Arrays.stream(Provenance.values()).map(Provenance::label).toList(),
         Arrays.stream(Confirmation.values()).map(Confirmation::label).toList(),
         report.coverage().stream().map(AuditPage::coverage).toList(),
@@ -85,6 +93,12 @@ final class AuditPage {
             .map(t -> new MemoryList(t.id(), t.memoryOnly().size(), t.memoryOnly()))
             .toList(),
         groups(audit, c -> true));
+  }
+
+  private static List<GradeRow> grades(AuditReport report) {
+    return Arrays.stream(Grade.values())
+        .map(g -> new GradeRow(g.label(), (int) report.calculations().stream().filter(c -> c.grade() == g).count()))
+        .toList();
   }
 
   private static Counts counts(Collection<Comparison> comparisons) {
@@ -145,66 +159,18 @@ final class AuditPage {
         c.evidence().label());
   }
 
-  /** One matrix a package, so that each shows only the suites that check something in it. */
-  private static List<Matrix> matrices(Audit audit) {
-    Map<String, Set<String>> calculations = new TreeMap<>();
-    for (Audit.Result result : audit.results()) {
-      for (String calculation : result.suite().calculations()) {
-        calculations.computeIfAbsent(packageOf(calculation), p -> new TreeSet<>()).add(calculation);
-      }
-    }
-    List<Matrix> matrices = new ArrayList<>();
-    calculations.forEach((packageName, names) -> matrices.add(matrix(audit, packageName, names)));
-    return matrices;
-  }
-
-  private static Matrix matrix(Audit audit, String packageName, Set<String> names) {
-    List<MatrixHead> heads = new ArrayList<>();
-    List<Audit.Result> checking = new ArrayList<>();
-    int number = 0;
-    for (Audit.Result result : audit.results()) {
-      number++;
-      if (result.suite().calculations().stream().anyMatch(names::contains)) {
-        heads.add(new MatrixHead(number, result.suite().id()));
-        checking.add(result);
-      }
-    }
-    List<MatrixRow> rows = new ArrayList<>();
-    for (String name : names) {
-      List<String> cells = new ArrayList<>();
-      long total = 0;
-      for (Audit.Result result : checking) {
-        boolean checks = result.suite().calculations().contains(name);
-        cells.add(checks ? Integer.toString(result.comparisons().size()) : "");
-        total += checks ? result.comparisons().size() : 0;
-      }
-      String within = packageName.isEmpty() ? name : name.substring(packageName.length() + 1);
-      rows.add(new MatrixRow(within, cells, total));
-    }
-    return new Matrix(packageName, heads, rows);
-  }
-
-  /** The leading names that start with a small letter: "holdfast.fits" of "holdfast.fits.Fit#of". */
-  private static String packageOf(String calculation) {
-    List<String> parts = new ArrayList<>();
-    for (String part : calculation.split("\\.", -1)) {
-      if (part.isEmpty() || part.indexOf('#') >= 0 || Character.isUpperCase(part.charAt(0))) {
-        break;
-      }
-      parts.add(part);
-    }
-    return String.join(".", parts);
-  }
-
   private static CoverageRow coverage(TableCoverage t) {
     return new CoverageRow(
         t.id(),
         t.title(),
         t.source(),
         t.rows(),
-        Arrays.stream(Provenance.values()).map(p -> number(t.byProvenance().getOrDefault(p, 0))).toList(),
+        t.cells(),
+        Arrays.stream(Provenance.values()).map(p -> number(t.cellsByProvenance().getOrDefault(p, 0))).toList(),
+        AuditCsv.documents(t),
         Arrays.stream(Confirmation.values()).map(c -> number(t.byConfirmation().get(c))).toList(),
         t.reconstructed(),
+        number(t.memoryOnly().size()),
         share(t.covered(), t.rows()));
   }
 

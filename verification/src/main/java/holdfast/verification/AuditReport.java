@@ -8,15 +8,30 @@ import java.nio.file.Path;
 import java.util.List;
 
 /**
- * The outcome of an audit as documents: a console summary, an HTML page and a CSV file of all comparisons. The same
- * audit over the same tables gives the same bytes; there are no dates and nothing of the machine in them.
+ * The outcome of an audit as documents: a summary of one page, a page with everything, and files for programs. The same
+ * audit over the same tables gives the same bytes; there are no dates and nothing of the machine in them. What belongs to
+ * the machine stands in {@code environment.txt}.
  *
  * @param audit the outcome of the suites
  * @param coverage how well each table is backed
+ * @param calculations how well each public calculation is checked
+ * @param measuredHere whether the dependence of comparisons on calculations was measured with these tables and cases
  * @param tables the tables that were audited
  * @param cases the case tables with the published values
  */
-public record AuditReport(Audit audit, List<TableCoverage> coverage, SetLabel tables, SetLabel cases) {
+public record AuditReport(
+    Audit audit,
+    List<TableCoverage> coverage,
+    List<CalculationCoverage> calculations,
+    boolean measuredHere,
+    SetLabel tables,
+    SetLabel cases) {
+  /** The files that {@link #write} makes, in the order in which a reader wants them. */
+  public static final List<String> FILES =
+      List.of(
+          "summary.html", "summary.txt", "audit.html", "audit.csv", "calculations.csv", "tables.csv", "audit.json",
+          "environment.txt");
+
   /**
    * Which set of tables it was.
    *
@@ -29,9 +44,10 @@ public record AuditReport(Audit audit, List<TableCoverage> coverage, SetLabel ta
     }
   }
 
-  // Keeps an unmodifiable copy of the list.
+  // Keeps unmodifiable copies of the lists.
   public AuditReport {
     coverage = List.copyOf(coverage);
+    calculations = List.copyOf(calculations);
   }
 
   /**
@@ -42,8 +58,25 @@ public record AuditReport(Audit audit, List<TableCoverage> coverage, SetLabel ta
    */
   public static AuditReport of(Audit audit) {
     TableSet tables = TableSet.bundled();
+    Dependence dependence = Dependence.measured();
+    SetLabel ofTables = SetLabel.of(tables);
+    SetLabel ofCases = SetLabel.of(Cases.set());
     return new AuditReport(
-        audit, TableCoverage.of(tables, audit.comparisons()), SetLabel.of(tables), SetLabel.of(Cases.set()));
+        audit,
+        TableCoverage.of(tables, audit.comparisons()),
+        CalculationCoverage.of(audit, dependence),
+        dependence.tables().equals(ofTables.digest()) && dependence.cases().equals(ofCases.digest()),
+        ofTables,
+        ofCases);
+  }
+
+  /**
+   * What the audit leaves open.
+   *
+   * @return the figures and the statement
+   */
+  public NotVerified notVerified() {
+    return NotVerified.of(this);
   }
 
   /**
@@ -74,14 +107,38 @@ public record AuditReport(Audit audit, List<TableCoverage> coverage, SetLabel ta
   }
 
   /**
-   * Writes {@code audit.html} and {@code audit.csv} in UTF-8.
+   * Everything, for programs.
+   *
+   * @return a JSON object
+   */
+  public String json() {
+    return AuditJson.of(this);
+  }
+
+  /**
+   * Writes the {@link #FILES} in UTF-8.
    *
    * @param folder where to; made if it does not exist
    * @throws IOException if a file cannot be written
    */
   public void write(Path folder) throws IOException {
     Files.createDirectories(folder);
-    Files.writeString(folder.resolve("audit.html"), html(), StandardCharsets.UTF_8);
-    Files.writeString(folder.resolve("audit.csv"), csv(), StandardCharsets.UTF_8);
+    for (String file : FILES) {
+      Files.writeString(folder.resolve(file), content(file), StandardCharsets.UTF_8);
+    }
+  }
+
+  private String content(String file) {
+    return switch (file) {
+      case "summary.html" -> AuditPage.summary(this);
+      case "summary.txt" -> AuditText.summary(this);
+      case "audit.html" -> html();
+      case "audit.csv" -> csv();
+      case "calculations.csv" -> AuditCsv.calculations(calculations);
+      case "tables.csv" -> AuditCsv.tables(coverage);
+      case "audit.json" -> json();
+      case "environment.txt" -> Environment.text();
+      default -> throw new IllegalArgumentException(file);
+    };
   }
 }

@@ -1,6 +1,7 @@
 package holdfast.verification;
 
 import holdfast.tables.Provenance;
+import holdfast.verification.CalculationCoverage.Grade;
 import holdfast.verification.Comparison.Outcome;
 import holdfast.verification.TableCoverage.Confirmation;
 import java.util.Locale;
@@ -13,16 +14,39 @@ final class AuditText {
 
   static String of(AuditReport report) {
     AuditText summary = new AuditText();
-    summary.line("Audit: published values against computed ones");
-    summary.line("Tables %s, SHA-256 %s", report.tables().version(), report.tables().digest());
-    summary.line("Cases  %s, SHA-256 %s", report.cases().version(), report.cases().digest());
     summary.suites(report.audit());
-    summary.evidence(report.audit());
     summary.tables(report);
     summary.failures(report.audit());
-    summary.line("");
-    summary.line("%s", verdict(report.audit()));
-    return summary.text.toString();
+    return summary.text.toString() + "\n" + summary(report);
+  }
+
+  /** One page, with the statement of what was not verified and lines to sign. */
+  static String summary(AuditReport report) {
+    AuditText page = new AuditText();
+    Audit audit = report.audit();
+    page.line("Audit: published values against computed ones");
+    page.line("Tables %s, SHA-256 %s", report.tables().version(), report.tables().digest());
+    page.line("Cases  %s, SHA-256 %s", report.cases().version(), report.cases().digest());
+    page.line("");
+    page.line("%s", verdict(audit));
+    page.evidence(audit);
+    long agree = audit.comparisons().stream().filter(Comparison::agrees).count();
+    page.line("%-24s %11d %7d", "all kinds", audit.comparisons().size(), agree);
+    page.line("");
+    page.line("%-40s %s", "public calculations", "number");
+    for (Grade grade : Grade.values()) {
+      page.line("%-40s %6d", grade.label(), report.calculations().stream().filter(c -> c.grade() == grade).count());
+    }
+    page.line("");
+    page.line("Not verified:");
+    report.notVerified().lines().forEach(line -> page.line("- %s", line));
+    page.line("");
+    page.line("Recalled rows, table by table (audit.html lists them):");
+    report.notVerified().tables().forEach(t -> page.line("%5d of %3d  %s", t.rows(), t.of(), t.id()));
+    page.line("");
+    page.line("I have read this summary, and I know what was not verified.");
+    page.line("Name ________________________  Date ______________  Signature ________________________");
+    return page.text.toString();
   }
 
   static String verdict(Audit audit) {
@@ -39,7 +63,6 @@ final class AuditText {
     int width = audit.results().stream().mapToInt(r -> r.suite().id().length()).max().orElse(0);
     width = Math.max(width, "suite".length());
     String format = "%-" + width + "s %11s %7s %9s %11s %5s";
-    line("");
     line(format, "suite", "comparisons", "agree", "disclosed", "undisclosed", "stale");
     for (Audit.Result r : audit.results()) {
       line(
@@ -102,8 +125,6 @@ final class AuditText {
           t.reconstructed(),
           AuditPage.share(t.covered(), t.rows()));
     }
-    line("Recalled rows that no print holds: %d (listed in audit.html)",
-        report.coverage().stream().mapToInt(t -> t.memoryOnly().size()).sum());
   }
 
   private void failures(Audit audit) {

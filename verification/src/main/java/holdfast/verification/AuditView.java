@@ -9,13 +9,16 @@ record AuditView(
     AuditReport.SetLabel tables,
     AuditReport.SetLabel cases,
     Counts totals,
-    int memoryOnlyCount,
+    NotVerified notVerified,
     List<EvidenceRow> evidence,
     List<SuiteRow> suites,
     boolean failed,
     List<ComparisonGroup> failures,
     List<ComparisonGroup> disclosed,
     List<Matrix> matrices,
+    List<String> evidenceHeads,
+    List<CalculationGroup> calculations,
+    List<GradeRow> grades,
     List<String> provenanceHeads,
     List<String> confirmationHeads,
     List<CoverageRow> coverage,
@@ -23,7 +26,12 @@ record AuditView(
     List<ComparisonGroup> all) {
 
   /** How many comparisons ended how. */
-  record Counts(long comparisons, long agree, long disclosed, long undisclosed, long stale) {}
+  record Counts(long comparisons, long agree, long disclosed, long undisclosed, long stale) {
+    /** Those that make the audit fail. */
+    long failing() {
+      return undisclosed + stale;
+    }
+  }
 
   /** One kind of evidence. */
   record EvidenceRow(String label, String meaning, Counts counts) {}
@@ -46,6 +54,22 @@ record AuditView(
       String source,
       String evidence) {}
 
+  /** The public calculations of one package. */
+  record CalculationGroup(String packageName, int size, List<CalculationRow> rows) {}
+
+  /** A calculation: for each kind of evidence "caught of moved", or an empty text. */
+  record CalculationRow(
+      String calculation,
+      String grade,
+      String reason,
+      List<String> cells,
+      List<MatrixHead> suites,
+      String worst,
+      String sources) {}
+
+  /** How many calculations reach a grade. */
+  record GradeRow(String label, int count) {}
+
   /** The calculations of one package against the suites that check them. */
   record Matrix(String packageName, List<MatrixHead> suites, List<MatrixRow> rows) {}
 
@@ -61,9 +85,12 @@ record AuditView(
       String title,
       String source,
       int rows,
+      int cells,
       List<String> byProvenance,
+      String documents,
       List<String> byConfirmation,
       int reconstructed,
+      String memoryOnly,
       String covered) {}
 
   /** Recalled rows of one table. */

@@ -2,6 +2,7 @@ package holdfast.verification;
 
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
+import java.util.OptionalDouble;
 
 /**
  * One published value against ours.
@@ -12,6 +13,7 @@ import holdfast.tables.SourceRef;
  * @param tolerance permitted difference, as text with unit
  * @param toleranceReason why that much: for example {@code "half a unit of the last printed digit"}
  * @param agrees whether the difference is within the tolerance
+ * @param share difference over tolerance, 0 or more; empty where words are compared, or where the tolerance is 0
  * @param disclosure why a disagreement stands; empty when agreement is expected
  * @param source where the published value stands
  * @param evidence what kind of evidence this is
@@ -23,6 +25,7 @@ public record Comparison(
     String tolerance,
     String toleranceReason,
     boolean agrees,
+    OptionalDouble share,
     String disclosure,
     SourceRef source,
     Evidence evidence) {
@@ -123,7 +126,9 @@ public record Comparison(
      */
     public Comparison numbers(double published, double computed, double tolerance, String unit, String toleranceReason) {
       // The slack of 1e-12 lets a difference of exactly the tolerance pass in binary arithmetic.
-      boolean agrees = Math.abs(computed - published) <= tolerance * (1 + 1e-12) + 1e-12 * Math.abs(published);
+      double difference = Math.abs(computed - published);
+      boolean agrees = difference <= tolerance * (1 + 1e-12) + 1e-12 * Math.abs(published);
+      boolean measurable = tolerance > 0 && Double.isFinite(difference);
       String suffix = unit.isEmpty() ? "" : " " + unit;
       return new Comparison(
           name,
@@ -132,6 +137,7 @@ public record Comparison(
           Numbers.significant(tolerance, 3) + suffix,
           toleranceReason,
           agrees,
+          measurable ? OptionalDouble.of(difference / tolerance) : OptionalDouble.empty(),
           disclosure,
           source,
           evidence);
@@ -146,7 +152,8 @@ public record Comparison(
      */
     public Comparison words(String published, String computed) {
       return new Comparison(
-          name, published, computed, "none", "words must be equal", published.equals(computed), disclosure, source, evidence);
+          name, published, computed, "none", "words must be equal", published.equals(computed), OptionalDouble.empty(),
+          disclosure, source, evidence);
     }
   }
 }

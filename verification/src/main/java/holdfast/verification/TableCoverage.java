@@ -10,6 +10,8 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -20,6 +22,10 @@ import java.util.TreeSet;
  * @param title what it holds
  * @param source document and locator of the table
  * @param rows number of rows
+ * @param cells number of cells that hold a value, an address or a remark not counted (see {@link TableCells})
+ * @param cellsByProvenance cells of each provenance that occurs
+ * @param cellsByDocument cells that each confirming document holds, by its id
+ * @param cellsOfMemoryOnly cells of the rows of {@code memoryOnly}
  * @param byProvenance rows of each provenance that occurs
  * @param byConfirmation rows of each degree of confirmation, zeros included
  * @param reconstructed rows for which an agreeing formula reconstruction names the address of the row
@@ -31,6 +37,10 @@ public record TableCoverage(
     String title,
     String source,
     int rows,
+    int cells,
+    Map<Provenance, Integer> cellsByProvenance,
+    SortedMap<String, Integer> cellsByDocument,
+    int cellsOfMemoryOnly,
     Map<Provenance, Integer> byProvenance,
     Map<Confirmation, Integer> byConfirmation,
     int reconstructed,
@@ -66,6 +76,8 @@ public record TableCoverage(
 
   // Keeps unmodifiable copies that iterate in the order of the enums.
   public TableCoverage {
+    cellsByProvenance = Collections.unmodifiableMap(new EnumMap<>(cellsByProvenance));
+    cellsByDocument = Collections.unmodifiableSortedMap(new TreeMap<>(cellsByDocument));
     byProvenance = Collections.unmodifiableMap(new EnumMap<>(byProvenance));
     byConfirmation = Collections.unmodifiableMap(new EnumMap<>(byConfirmation));
     memoryOnly = List.copyOf(memoryOnly);
@@ -99,8 +111,10 @@ public record TableCoverage(
     for (Confirmation confirmation : Confirmation.values()) {
       byConfirmation.put(confirmation, 0);
     }
+    TableCells cells = new TableCells(table);
     int reconstructed = 0;
     int covered = 0;
+    int memoryCells = 0;
     List<String> memoryOnly = new ArrayList<>();
     for (int row = 0; row < table.size(); row++) {
       Provenance provenance = table.provenance(row);
@@ -112,6 +126,7 @@ public record TableCoverage(
       covered += provenance == Provenance.PUBLISHED || confirmation != Confirmation.NONE || recomputed ? 1 : 0;
       if (provenance == Provenance.MEMORY && !printed(confirmation)) {
         memoryOnly.add(table.address(row) + remark(confirmation, recomputed));
+        memoryCells += cells.inRow(row);
       }
     }
     return new TableCoverage(
@@ -119,6 +134,10 @@ public record TableCoverage(
         table.descriptor().title(),
         table.descriptor().source().document() + ", " + table.descriptor().source().locator(),
         table.size(),
+        cells.total(),
+        cells.byProvenance(),
+        cells.byDocument(register),
+        memoryCells,
         byProvenance,
         byConfirmation,
         reconstructed,

@@ -1,6 +1,7 @@
 package holdfast.verification;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
@@ -107,5 +108,26 @@ class TableCoverageTest {
     assertEquals(3, t.reconstructed());
     assertEquals(11, t.covered());
     assertEquals("standard, Table 1, size 6 (a formula reconstruction agrees)", t.memoryOnly().get(0));
+  }
+
+  @Test
+  void everyCellOfEveryTableHasAProvenanceAndADocumentOfTheRegister() {
+    TableSet tables = TableSet.bundled();
+    List<TableCoverage> coverage = TableCoverage.of(tables, List.of());
+    assertTrue(coverage.size() > 50, "tables of the bundled set");
+    for (TableCoverage t : coverage) {
+      assertEquals(t.rows(), t.byProvenance().values().stream().mapToInt(Integer::intValue).sum(), t.id());
+      assertTrue(tables.sources().contains(tables.table(t.id()).descriptor().source().document()), t.id());
+    }
+  }
+
+  @Test
+  void cellsAreValuesAndNotKeysOrRemarks() {
+    TableCoverage t = coverage();
+    assertEquals(11, t.cells(), "a table of keys states its rows");
+    assertEquals(5, t.cellsByProvenance().get(Provenance.MEMORY));
+    assertEquals(4, t.cellsOfMemoryOnly());
+    assertEquals(4, t.cellsByDocument().get("a (handbook)"));
+    assertEquals(1, t.cellsByDocument().get("derivation (derivation)"));
   }
 }

@@ -86,7 +86,7 @@ final class FactorSuites {
                     .numbers(t.number(row, "a1"), ReliabilityKernel.a1(t.number(row, "reliability")),
                         Cases.halfLastDigit(t.text(row, "a1")), "", HALF))),
         new RowSuite("bearings/viscosity-grades", "Limits of the viscosity grades against ten percent of the mid viscosity",
-            List.of("holdfast.bearings.Oil#isoVg"), () -> table("iso-3448/1992/viscosity-grades"), FactorSuites::grades));
+            List.of(), () -> table("iso-3448/1992/viscosity-grades"), FactorSuites::grades));
   }
 
   private static Table table(String path) {

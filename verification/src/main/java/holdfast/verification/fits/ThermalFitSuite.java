@@ -18,7 +18,7 @@ final class ThermalFitSuite {
         "fits/fits-at-temperature",
         "Clearances away from 20 °C against arithmetic with 40 digits",
         ThermalFitSuite::row,
-        "holdfast.fits.FitAtTemperature", "holdfast.fits.ThermalFitKernel#clearance");
+        "holdfast.fits.ThermalFitKernel#clearance");
   }
 
   private static void row(Table cases, int row, List<Comparison> result) {

@@ -31,7 +31,7 @@ final class CareSuites {
         suite("relubrication-factors", "Factors of the empirical interval, by condition and by number", CareSuites::factor,
             "holdfast.lubrication.TradeFactor#of"),
         suite("misalignment-units", "Limits of misalignment against the form in which they are printed", CareSuites::limit,
-            "holdfast.failures.MisalignmentLimit#of"),
+            "holdfast.failures.MisalignmentLimit"),
         suite("renewal", "Expected replacements of Weibull lives against the power series", CareSuites::renewal,
             "holdfast.fleet.FleetPlan#expectedReplacements"));
   }

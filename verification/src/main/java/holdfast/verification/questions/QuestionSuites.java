@@ -29,7 +29,7 @@ public final class QuestionSuites {
                 "holdfast.seats.ThermalAssembly",
                 "holdfast.threads.ChartTorque",
                 "holdfast.threads.ScatteredPreload",
-                "holdfast.threads.ThreadEngagement#lengthFor",
+                "holdfast.threads.ThreadEngagement#ofNut",
                 "holdfast.seats.StudStrength#bending",
                 "holdfast.contact.TrackCapacity#factor",
                 "holdfast.bearings.RatingLife#basic",

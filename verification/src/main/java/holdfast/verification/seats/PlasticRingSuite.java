@@ -19,7 +19,7 @@ final class PlasticRingSuite {
         "seats/plastic-rings",
         "Elastic-plastic interference fits: pressure and plastic zone against finite elements",
         PlasticRingSuite::row,
-        "holdfast.seats.PlasticRingKernel", "holdfast.seats.ElasticPlasticFit");
+        "holdfast.seats.PlasticRingKernel");
   }
 
   private static void row(Table cases, int row, List<Comparison> result) {

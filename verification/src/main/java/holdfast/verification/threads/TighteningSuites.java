@@ -27,8 +27,6 @@ final class TighteningSuites {
     "holdfast.threads.TighteningKernel#torque",
     "holdfast.threads.StressKernel#preloadAt",
     "holdfast.threads.SectionKernel#plasticModulus",
-    "holdfast.threads.Hexagon#bearingFaceDiameter",
-    "holdfast.threads.Hexagon#clearanceHole",
     "holdfast.threads.PropertyClass#yieldStress"
   };
 

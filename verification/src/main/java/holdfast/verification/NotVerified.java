@@ -1,0 +1,111 @@
+package holdfast.verification;
+
+import holdfast.verification.CalculationCoverage.Grade;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * What an audit leaves open, whatever its verdict.
+ *
+ * @param tables for each table that has any: rows and cells that only memory supports
+ * @param unchecked for each package: its public calculations without an outside check
+ * @param calculations number of public calculations
+ * @param loose calculations whose checks let an error of one per cent pass
+ * @param disclosed comparisons that disagree and say why
+ * @param weak comparisons that prove nothing, or only that practice agrees
+ * @param measuredHere whether the dependence of comparisons on calculations was measured with these tables and cases
+ */
+public record NotVerified(
+    List<MemoryTable> tables,
+    SortedMap<String, Integer> unchecked,
+    int calculations,
+    int loose,
+    long disclosed,
+    long weak,
+    boolean measuredHere) {
+  /**
+   * A table with values that only memory supports.
+   *
+   * @param id the table
+   * @param rows how many of its rows
+   * @param of out of so many rows
+   * @param cells how many cells these rows hold
+   */
+  public record MemoryTable(String id, int rows, int of, int cells) {}
+
+  static NotVerified of(AuditReport report) {
+    List<MemoryTable> tables = new ArrayList<>();
+    for (TableCoverage t : report.coverage()) {
+      if (!t.memoryOnly().isEmpty()) {
+        tables.add(new MemoryTable(t.id(), t.memoryOnly().size(), t.rows(), t.cellsOfMemoryOnly()));
+      }
+    }
+    SortedMap<String, Integer> unchecked = new TreeMap<>();
+    for (CalculationCoverage c : report.calculations()) {
+      if (c.grade() == Grade.UNCHECKED) {
+        unchecked.merge(AuditMatrix.packageOf(c.name()), 1, Integer::sum);
+      }
+    }
+    Audit audit = report.audit();
+    return new NotVerified(
+        List.copyOf(tables),
+        unchecked,
+        report.calculations().size(),
+        (int) report.calculations().stream().filter(c -> c.grade() == Grade.MOVED).count(),
+        audit.count(Comparison.Outcome.DISCLOSED),
+        audit.comparisons().stream()
+            .filter(c -> c.evidence() == Evidence.RECALLED || c.evidence() == Evidence.PRACTICE)
+            .count(),
+        report.measuredHere());
+  }
+
+  /**
+   * Rows that only memory supports.
+   *
+   * @return how many in all tables
+   */
+  public int memoryRows() {
+    return tables.stream().mapToInt(MemoryTable::rows).sum();
+  }
+
+  /**
+   * Cells that only memory supports.
+   *
+   * @return how many in all tables
+   */
+  public int memoryCells() {
+    return tables.stream().mapToInt(MemoryTable::cells).sum();
+  }
+
+  /**
+   * Calculations without an outside check.
+   *
+   * @return how many in all packages
+   */
+  public int uncheckedCalculations() {
+    return unchecked.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  /**
+   * The statement in words.
+   *
+   * @return one sentence or two for each point
+   */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(memoryRows() + " table rows with " + memoryCells() + " cells in " + tables.size()
+        + " tables were recalled and found in no print. Check such a value in its document before you rely on it.");
+    lines.add(uncheckedCalculations() + " of " + calculations
+        + " public calculations have no check against anything outside the project.");
+    lines.add(loose + " further calculations have checks, but an error of 1 % would pass them.");
+    lines.add(disclosed + " published values are not reproduced within their tolerance; each states its reason.");
+    lines.add(weak + " comparisons are with recalled values or common practice and prove little.");
+    lines.add("Holdfast has not checked the documents themselves, the inputs of a job, or whether a formula suits a machine.");
+    if (!measuredHere) {
+      lines.add("Which comparison depends on which calculation was measured with other tables or cases than these.");
+    }
+    return List.copyOf(lines);
+  }
+}
