@@ -9,7 +9,6 @@ import com.sun.source.doctree.ThrowsTree;
 import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.MethodTree;
-import com.sun.source.tree.NewClassTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.VariableTree;
 import com.sun.source.util.DocTrees;
@@ -96,8 +95,9 @@ class ApiDocTest {
 
     @Override
     public Void visitClass(ClassTree type, Void nothing) {
+      Tree outside = getCurrentPath().getParentPath().getLeaf();
       boolean open = type.getModifiers().getFlags().contains(Modifier.PUBLIC)
-          || getCurrentPath().getParentPath().getLeaf() instanceof ClassTree outer && outer.getKind() == Tree.Kind.INTERFACE;
+          || (outside instanceof ClassTree && outside.getKind() == Tree.Kind.INTERFACE);
       if (!open) {
         return null;
       }
@@ -109,7 +109,7 @@ class ApiDocTest {
           }
         }
       }
-      return super.visitClass(type, nothing);
+      return super.visitClass(type, null);
     }
 
     @Override

@@ -26,20 +26,14 @@ final class StrictJson {
 
   private Object value() {
     space();
-    switch (peek()) {
-      case '{':
-        return object();
-      case '[':
-        return array();
-      case '"':
-        return string();
-      case 't':
-        return word("true", true);
-      case 'f':
-        return word("false", false);
-      default:
-        return number();
-    }
+    return switch (peek()) {
+      case '{' -> object();
+      case '[' -> array();
+      case '"' -> string();
+      case 't' -> word("true", true);
+      case 'f' -> word("false", false);
+      default -> number();
+    };
   }
 
   private Map<String, Object> object() {
@@ -100,19 +94,16 @@ final class StrictJson {
 
   private char escape() {
     char c = text.charAt(at++);
-    switch (c) {
-      case '"', '\\', '/':
-        return c;
-      case 'n':
-        return '\n';
-      case 't':
-        return '\t';
-      case 'u':
+    return switch (c) {
+      case '"', '\\', '/' -> c;
+      case 'n' -> '\n';
+      case 't' -> '\t';
+      case 'u' -> {
         at += 4;
-        return (char) Integer.parseInt(text.substring(at - 4, at), 16);
-      default:
-        throw wrong("an escape");
-    }
+        yield (char) Integer.parseInt(text.substring(at - 4, at), 16);
+      }
+      default -> throw wrong("an escape");
+    };
   }
 
   private Object number() {
