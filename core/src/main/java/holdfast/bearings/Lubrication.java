@@ -20,10 +20,15 @@ public record Lubrication(
     double kappa, Length pitchDiameter, boolean provenAdditives, KinematicViscosity viscosity, RotationalSpeed speed)
     implements Serializable {
 
-  // Refuses what is not a film.
+  // Refuses what is not a film, and a κ that does not follow from the viscosity and the speed beside it.
   public Lubrication {
     holdfast.quantity.Check.positive(kappa, "viscosity ratio κ", "", "a film carries the load");
     FatigueLimitKernel.checkPitch(pitchDiameter.mm());
+    if (viscosity != null) {
+      double follows = LubricationKernel.kappa(viscosity.mm2PerS(), speed.rpm(), pitchDiameter.mm());
+      holdfast.quantity.Check.within(kappa, follows * (1 - 1e-9), follows * (1 + 1e-9), "viscosity ratio κ", "",
+          "it follows from viscosity, speed and pitch diameter");
+    }
   }
 
   /**

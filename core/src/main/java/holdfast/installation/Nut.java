@@ -4,6 +4,8 @@ import holdfast.quantity.Check;
 import holdfast.quantity.Length;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
+import holdfast.threads.BearingFace;
+import holdfast.threads.Friction;
 import java.io.Serializable;
 import java.util.Optional;
 
@@ -32,8 +34,10 @@ public record Nut(
     Stress shearStrength)
     implements Serializable {
 
-  // Refuses a torque or an error that no wrench has; the tightening checks face and friction.
+  // Refuses at once a torque or an error that no wrench has, a face that is no ring and friction that is no band.
   public Nut {
+    BearingFace.of(faceOuter, faceInner);
+    Friction.of(leastFriction, greatestFriction);
     Check.positive(torque.newtonMillimetre(), "tightening torque", "N·mm", "a nut that is not tightened holds nothing");
     Check.within(wrenchError, 0, 0.5, "wrench error", "", "a share of the setting; ISO 6789 tools have 0.04 or 0.06");
     Check.within(reserve, 1, 10, "reserve", "", "1 keeps the joint just closed");

@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -182,7 +183,7 @@ final class Draw {
       }
       return list;
     } else if (raw == Set.class) {
-      Set<Object> set = new HashSet<>();
+      Set<Object> set = new LinkedHashSet<>();
       for (int i = 0; i < n; i++) {
         add(set, one(of[0]));
       }
