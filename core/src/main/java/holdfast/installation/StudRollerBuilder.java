@@ -58,6 +58,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @param size the size
    * @param crown radius of the crown of the ring; 0 mm for a flat ring
    * @return this builder
+   * @throws InputException if the size has no thread
    */
   public StudRollerBuilder size(RollerSize size, Length crown) {
     if (size.stud().threads().isEmpty()) {

@@ -16,6 +16,7 @@ public final class Numbers {
    * @param value a number
    * @param decimals digits after the point, from 0 to 1000
    * @return the text, for example {@code "25.400"}; never {@code "-0.000"}
+   * @throws InputException if the number of digits is outside its range
    */
   public static String fixed(double value, int decimals) {
     Check.within(decimals, 0, MOST_DIGITS, "decimals", "", "digits after the point");
@@ -32,6 +33,7 @@ public final class Numbers {
    * @param value a number
    * @param digits significant digits, from 1 to 1000
    * @return the text, for example {@code "57.38"} for 57.3829 and 4 digits, {@code "12000"} for 12000
+   * @throws InputException if the number of digits is outside its range
    */
   public static String significant(double value, int digits) {
     Check.within(digits, 1, MOST_DIGITS, "significant digits", "", "digits that say something");

@@ -21,6 +21,7 @@ public final class Templates {
    * @param name file name of the template in this package's resources
    * @param values what the template asks for; a missing value is an error
    * @return the filled text
+   * @throws InputException if there is no such template, or it asks for a value that is not there
    */
   public static String render(String name, Map<String, ?> values) {
     try (InputStream in = Templates.class.getResourceAsStream("/holdfast/sheet/" + name)) {

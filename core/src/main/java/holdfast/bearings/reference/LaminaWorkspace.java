@@ -192,6 +192,7 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
    *
    * @param lamina index from 0
    * @return x in mm from the middle of the bearing
+   * @throws holdfast.quantity.InputException if there is no such lamina
    */
   public double position(int lamina) {
     Check.within(lamina, 0, laminae - 1.0, "number of the lamina", "", "they are counted from 0");
@@ -204,6 +205,7 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
    * @param roller index from 0
    * @param lamina index from 0
    * @return q in N
+   * @throws holdfast.quantity.InputException if there is no such roller or lamina
    */
   public double laminaLoad(int roller, int lamina) {
     int j = checked(roller);
