@@ -7,6 +7,7 @@ import java.lang.reflect.Method;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -38,12 +39,16 @@ public record CalculationCoverage(
     OptionalDouble worst,
     String reason) {
 
+  private static final Set<Evidence> WEAK = Collections.unmodifiableSet(EnumSet.of(Evidence.RECALLED, Evidence.PRACTICE));
+
   /** How far the checks of a calculation go. */
   public enum Grade {
     /** A comparison fails when the result is one per cent wrong. */
     CAUGHT("an error of 1 % is caught"),
     /** A comparison changes with the result, but its tolerance or its disclosure lets an error of one per cent pass. */
     MOVED("checked, but an error of 1 % passes"),
+    /** Every comparison that depends on it is with a recalled value or with common practice. */
+    WEAK("only recalled values or practice"),
     /** A suite names it and runs it; the result is no number that could be falsified for a test. */
     NAMED("named and run by a suite"),
     /** No comparison depends on it. */
@@ -82,10 +87,13 @@ public record CalculationCoverage(
     if (!reason.isEmpty()) {
       return Grade.UNCHECKED;
     }
-    if (caught.values().stream().anyMatch(n -> n > 0)) {
-      return Grade.CAUGHT;
+    if (moved.isEmpty()) {
+      return Grade.NAMED;
     }
-    return moved.isEmpty() ? Grade.NAMED : Grade.MOVED;
+    if (WEAK.containsAll(moved.keySet())) {
+      return Grade.WEAK;
+    }
+    return caught.values().stream().anyMatch(n -> n > 0) ? Grade.CAUGHT : Grade.MOVED;
   }
 
   /**

@@ -13,6 +13,7 @@ import java.util.TreeMap;
  * @param unchecked for each package: its public calculations without an outside check
  * @param calculations number of public calculations
  * @param loose calculations whose checks let an error of one per cent pass
+ * @param weakly calculations that only recalled values or common practice support
  * @param disclosed comparisons that disagree and say why
  * @param weak comparisons that prove nothing, or only that practice agrees
  * @param measuredHere whether the dependence of comparisons on calculations was measured with these tables and cases
@@ -22,6 +23,7 @@ public record NotVerified(
     SortedMap<String, Integer> unchecked,
     int calculations,
     int loose,
+    int weakly,
     long disclosed,
     long weak,
     boolean measuredHere) {
@@ -53,12 +55,17 @@ public record NotVerified(
         List.copyOf(tables),
         unchecked,
         report.calculations().size(),
-        (int) report.calculations().stream().filter(c -> c.grade() == Grade.MOVED).count(),
+        count(report, Grade.MOVED),
+        count(report, Grade.WEAK),
         audit.count(Comparison.Outcome.DISCLOSED),
         audit.comparisons().stream()
             .filter(c -> c.evidence() == Evidence.RECALLED || c.evidence() == Evidence.PRACTICE)
             .count(),
         report.measuredHere());
+  }
+
+  private static int count(AuditReport report, Grade grade) {
+    return (int) report.calculations().stream().filter(c -> c.grade() == grade).count();
   }
 
   /**
@@ -100,6 +107,7 @@ public record NotVerified(
     lines.add(uncheckedCalculations() + " of " + calculations
         + " public calculations have no check against anything outside the project.");
     lines.add(loose + " further calculations have checks, but an error of 1 % would pass them.");
+    lines.add(weakly + " further calculations are compared only with recalled values or common practice.");
     lines.add(disclosed + " published values are not reproduced within their tolerance; each states its reason.");
     lines.add(weak + " comparisons are with recalled values or common practice and prove little.");
     lines.add("Holdfast has not checked the documents themselves, the inputs of a job, or whether a formula suits a machine.");
