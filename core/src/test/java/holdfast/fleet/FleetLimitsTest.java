@@ -2,10 +2,12 @@ package holdfast.fleet;
 
 import static holdfast.quantity.Units.hours;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.quantity.InputException;
+import holdfast.trace.Derivation;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -53,6 +55,10 @@ class FleetLimitsTest {
     assertEquals(Math.exp(-0.25), SparesKernel.serviceLevel(0.25, 0), 1e-15);
     assertEquals(1, SparesKernel.serviceLevel(0, 0));
     assertEquals(0, SparesKernel.stock(5, 0));
+    // A level that a stock just reaches needs no more.
+    for (int stock = 0; stock < 8; stock++) {
+      assertEquals(stock, SparesKernel.stock(3, SparesKernel.serviceLevel(3, stock)));
+    }
     assertTrue(SparesKernel.stock(5, Math.nextDown(1.0)) > 20);
     refused("mean demand", "from 0 to 100000", () -> SparesKernel.stock(100_001, 0.5));
     refused("mean demand", "from 0 to 100000", () -> SparesKernel.serviceLevel(-0.001, 1));
@@ -98,9 +104,9 @@ class FleetLimitsTest {
 
   @Test
   void ratesThatOnlyFineStepsResolveAreStillFound() {
-    // 200 failures in the period: a step of the first grids is about a life.
-    FleetPlan fleet = FleetPlan.ofLike(h -> Math.exp(-h / 40), 1, 8000);
-    assertEquals(200, fleet.expectedReplacements(1).total(), 1e-4 * 200);
+    // 50 failures in the period: the first grid has five steps a life.
+    FleetPlan fleet = FleetPlan.ofLike(h -> Math.exp(-h / 160), 1, 8000);
+    assertEquals(50, fleet.expectedReplacements(1).total(), 1e-4 * 50);
   }
 
   @Test
@@ -123,9 +129,11 @@ class FleetLimitsTest {
     assertEquals(0.75 * 0.75 * 0.5 * 0.75, fleet.groupReliability(1), 1e-15);
     refused("period", "0 years or more", () -> fleet.groupReliability(-1));
     refused("period", "0 years or more", () -> fleet.expectedSurvivors(-1));
-    String text = fleet.expectedReplacements(1).explain().toString();
-    assertTrue(text.contains("expected replacements, aged too") && text.contains("t = 2000 h"), text);
-    assertTrue(text.contains("age = 2000 h"), text);
+    Derivation steps = fleet.expectedReplacements(0.5).explain();
+    String text = steps.toString();
+    assertTrue(text.contains("expected replacements, aged too") && text.contains("t = 1000 h"), text);
+    assertTrue(text.contains("t = 500 h") && text.contains("age = 2000 h"), text);
+    assertTrue(steps.steps().get(0).source().toString().contains("renewal equation"), steps.sources().toString());
   }
 
   @Test
@@ -133,7 +141,6 @@ class FleetLimitsTest {
     List<FleetPosition> places = FleetPlan.ofLike(FleetLimitsTest::uniform, 3, 1000).positions();
     assertEquals(List.of("place 1", "place 2", "place 3"), places.stream().map(FleetPosition::name).toList());
     assertEquals(0, places.get(0).age().hours());
-    assertEquals(1_000_000, FleetPlan.ofLike(FleetLimitsTest::uniform, 1_000_000, 1000).positions().size());
     refused("number of places", "from 1 to 1000000", () -> FleetPlan.ofLike(FleetLimitsTest::uniform, 1_000_001, 1000));
     refused("number of places", "from 1 to 1000000", () -> FleetPlan.ofLike(FleetLimitsTest::uniform, 0, 1000));
     refused("positions", "at least one", () -> FleetPlan.of(FleetLimitsTest::uniform, List.of()));
@@ -175,6 +182,7 @@ class FleetLimitsTest {
     assertEquals(1000, each.hours(), 1e-12);
     assertEquals(1, each.places());
     assertTrue(each.explain().toString().contains("S(h·T)") && each.explain().toString().contains("places: 1"));
+    assertFalse(each.explain().toString().contains("over the places"));
     // (1 - T/4)(1 - T/2) = 3/8 has the root T = 1.
     GroupReplacement all = fleet.groupReplacement(0.375);
     assertEquals(1, all.years(), 1e-14);
@@ -200,6 +208,10 @@ class FleetLimitsTest {
     refused("survival at 2000 h", "at most 0.5", () -> reborn.expectedSurvivors(1));
     refused("survival at 1500 h", "at most 0.5", () -> reborn.expectedReplacements(1));
     refused("survival near 1500 h", "falling or level", () -> FleetPlan.ofLike(growing, 1, 1000).expectedReplacements(3));
+    // Between a point of the grid, every 11.7 h, and the middle behind it.
+    DoubleUnaryOperator later = h -> h == 0 ? 1 : h < 1501 ? 0.5 : 0.75;
+    refused("survival near 1500 h", "falling or level", () -> FleetPlan.ofLike(later, 1, 1000).expectedReplacements(3));
+    assertEquals("0.75", assertThrows(InputException.class, () -> reborn.expectedSurvivors(1)).value());
     FleetPlan gone = FleetPlan.of(FleetLimitsTest::uniform, List.of(new FleetPosition("gone", 1000, hours(4000))));
     refused("survival at the age of 4000 h", "over 0", () -> gone.expectedSurvivors(1));
     refused("survival at 0 h", "1", () -> FleetPlan.ofLike(h -> 0.999, 1, 1000));
