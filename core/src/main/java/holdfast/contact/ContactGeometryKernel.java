@@ -77,7 +77,8 @@ public final class ContactGeometryKernel {
     double sin = Math.sin(angle);
     double cos = Math.cos(angle);
     double determinant = (c1 + c2) * (c1t + c2t) * cos * cos + (c1 + c2t) * (c1t + c2) * sin * sin;
-    return determinant / (4 * greater);
+    // Where both are equal, rounding must not lift A over B.
+    return Math.min(greater, determinant / (4 * greater));
   }
 
   /**

@@ -8,6 +8,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class HertzLawsTest {
   private static final double MODULUS = 113186.8;
@@ -118,6 +120,20 @@ class HertzLawsTest {
     EllipticalContactKernel.peakPressures(new double[] {force, 2 * force}, MODULUS, greater, lesser, bulk);
     assertEquals(all[2], bulk[0], 1e-13 * all[2]);
     assertEquals(all[2] * Math.cbrt(2), bulk[1], 1e-13 * bulk[1]);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 1, 1, 0.75", "0.1, 1.07, 0.936, 0.748", "0.5, 1.486, 0.717, 0.703",
+    "0.9, 3.093, 0.461, 0.51", "0.99, 7.774, 0.287, 0.288"
+  })
+  void coefficientsAreThoseOfTheHandbook(double cosine, double major, double minor, double approach) {
+    // Roark, table against cos θ = (B - A)/(B + A) (memory).
+    double k = EllipticalContactKernel.axisRatio(1 + cosine, 1 - cosine);
+    assertEquals(major, EllipticalContactKernel.coefficientMajor(k), 6e-4);
+    assertEquals(minor, EllipticalContactKernel.coefficientMinor(k), 6e-4);
+    assertEquals(approach, EllipticalContactKernel.coefficientApproach(k), 6e-4);
+    assertEquals(k * EllipticalContactKernel.coefficientMajor(k), EllipticalContactKernel.coefficientMinor(k), 1e-14);
   }
 
   @Property

@@ -8,6 +8,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class SubsurfaceLawsTest {
   @Property
@@ -95,6 +97,37 @@ class SubsurfaceLawsTest {
     assertEquals(0.5 * (AxisStressKernel.x(0, 0.1, z) - AxisStressKernel.z(0, z)), SubsurfaceKernel.largestShear(0, 0.1), 1e-15);
     assertTrue(SubsurfaceKernel.largestShear(0, 0.1) > 0.4);
     assertEquals(0.78615, SubsurfaceKernel.depthOfLargestShear(0, 0.25), 1e-5);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.9, 0.3, 0.31328553344895449, 0.50655149245734285, 0.61980253226366949, 0.50579439265519219",
+    "0.6, 0.25, 0.33191213652204592, 0.58274564016953712, 0.6376912089855205, 0.570707593441084",
+    "0.4, 0.3, 0.32515805806910932, 0.66690644816220172, 0.60502691613799191, 0.65250847309335066",
+    "0.1, 0.25, 0.31800583055431758, 0.76869317405192833, 0.5920424935031437, 0.68334029740179",
+    "0.01, 0.3, 0.30218609554379518, 0.78588545791738926, 0.55863430489411369, 0.70713509953788335"
+  })
+  void maximaAreThoseOfAnotherLibrary(double k, double nu, double shear, double atShear, double mises, double atMises) {
+    // Reference computation, mpmath 1.3.0: the field from ellipf and ellipe, roots of its derivative.
+    assertEquals(shear, SubsurfaceKernel.largestShear(k, nu), 1e-14);
+    assertEquals(atShear, SubsurfaceKernel.depthOfLargestShear(k, nu), 1e-12);
+    assertEquals(mises, SubsurfaceKernel.largestEquivalent(k, nu), 1e-14);
+    assertEquals(atMises, SubsurfaceKernel.depthOfLargestEquivalent(k, nu), 1e-11);
+  }
+
+  @Test
+  void orthogonalShearIsThatOfAnotherLibrary() {
+    // Reference computation, SciPy 1.17.1: Nelder-Mead search of the shear stress parallel to the surface.
+    assertEquals(0.213890902207, SubsurfaceKernel.orthogonalShear(1), 1e-11);
+    assertEquals(0.3508641, SubsurfaceKernel.depthOfOrthogonalShear(1), 1e-6);
+    assertEquals(0.237194970453, SubsurfaceKernel.orthogonalShear(0.5), 1e-11);
+    assertEquals(0.4350733, SubsurfaceKernel.depthOfOrthogonalShear(0.5), 1e-6);
+    // The defining equation (t² - 1)(2t - 1) = k² of the parameter, back from depth and stress: τ/ζ = (2t - 1)/(2t).
+    for (double k : new double[] {0.05, 0.3, 0.7, 1}) {
+      double share = SubsurfaceKernel.orthogonalShear(k) / SubsurfaceKernel.depthOfOrthogonalShear(k);
+      double t = 0.5 / (1 - share);
+      assertEquals(k * k, (t * t - 1) * (2 * t - 1), 1e-14);
+    }
   }
 
   private static double difference(double after, double before, double h) {
