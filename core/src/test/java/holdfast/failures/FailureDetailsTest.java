@@ -35,6 +35,7 @@ class FailureDetailsTest {
   void aDoubledConsonantBecomesSingleAndAVowelStays() {
     assertEquals("bal", Words.stem("balls"));
     assertEquals("egg", Words.stem("egg"));
+    assertEquals("rub", Words.stem("rubbed"));
     assertEquals("grip", Words.stem("gripped"));
     // "o" is no consonant; "s" is not doubled by an ending.
     assertEquals("too", Words.stem("too"));
@@ -93,7 +94,10 @@ class FailureDetailsTest {
     String loose = FailureReading.search("nut found loose").get(0).mode().toString();
     assertTrue(loose.startsWith("Nut found loose (fastening)\n  likely: low torque"), loose);
     assertTrue(loose.contains("\n  check: retained torque") && loose.contains("\n  correct: clean face; retighten"), loose);
-    assertEquals("holding torque", Margin.HOLDING_TORQUE.toString());
+    for (Margin margin : Margin.values()) {
+      assertEquals(margin, Margin.read(margin.toString()));
+    }
+    assertEquals(Margin.HOLDING_TORQUE, Margin.read("holding torque"));
   }
 
   @Test

@@ -52,6 +52,12 @@ class RollerDetailsTest {
     // The cited catalogue and two that confirm it; of the heavy stud one.
     assertEquals(3, HALF_INCH.agreeingDocuments());
     assertEquals(2, RollerSeries.INCH_HEAVY_STUD.size(inch("1/2")).agreeingDocuments());
+    // A catalogue that is cited and confirms itself counts once.
+    RollerSize r = HALF_INCH;
+    RollerSize twice = new RollerSize(r.series(), r.outsideDiameter(), r.ringWidth(), r.statedOverallLength(), r.stud(), r.holes(),
+        r.faceDiameter(), r.otherFaceDiameter(), r.statedRaceway(), r.tolerances(), r.source(),
+        List.of(r.source().document(), "Cam follower catalogue B"), r.note());
+    assertEquals(2, twice.agreeingDocuments());
     // The standard was not at hand: two catalogues print the 10 mm roller.
     assertEquals(2, D10.agreeingDocuments());
   }
@@ -83,12 +89,19 @@ class RollerDetailsTest {
   }
 
   @Test
+  void aStudOfTheOtherSystemIsNotFound() {
+    assertEquals(List.of(), RollerSeries.byStud(inch("7/16"), MeasureSystem.METRIC));
+    assertEquals(List.of(), RollerSeries.byStud(mm(12), MeasureSystem.INCH));
+  }
+
+  @Test
   void seatPracticesAreClassesOrDeviations() {
     assertTrue(RollerSeries.METRIC.seatPractices().get(0).toleranceClass());
     SeatPractice inch = RollerSeries.INCH_STANDARD_STUD.seatPractices().get(0);
     assertFalse(inch.toleranceClass());
     // 0.0005 in is 12.7 µm.
     assertEquals("+12.7/0 µm", inch.deviations().toString());
+    assertEquals(new Deviations(um(-18), um(0)), Deviations.ofMicrometres(-18, 0));
     assertEquals("0/0 µm", new Deviations(um(0), um(0)).toString());
   }
 
