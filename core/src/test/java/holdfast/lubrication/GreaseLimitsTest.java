@@ -5,8 +5,8 @@ import static holdfast.quantity.Units.hours;
 import static holdfast.quantity.Units.mm;
 import static holdfast.quantity.Units.rpm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
