@@ -33,6 +33,9 @@ public final class BulkLifeKernel {
       double[] viscosity, double[] dpw, double[] contamination, double[] reliability, double[] hours) {
     checkLengths(to, family.length, c.length, cu.length, p.length, rpm.length, viscosity.length, dpw.length,
         contamination.length, reliability.length, hours.length);
+    if (from < 0) {
+      throw Refusal.of("first bearing", from, "0 or more", "bearings are counted from 0");
+    }
     for (int i = from; i < to; i++) {
       try {
         double kappa = LubricationKernel.kappa(viscosity[i], rpm[i], dpw[i]);

@@ -68,7 +68,7 @@ class KernelLawTest {
         }
         answers.merge(name, 1, Integer::sum);
       } catch (InvocationTargetException e) {
-        if (!(e.getCause() instanceof InputException) && !isOpen(name, e.getCause())) {
+        if (!(e.getCause() instanceof InputException)) {
           faults.putIfAbsent(name, given + " throws " + e.getCause());
         }
       } catch (IllegalAccessException e) {
@@ -91,11 +91,6 @@ class KernelLawTest {
       case "DutyKernel.damageLife/2" -> true;
       default -> false;
     };
-  }
-
-  /** Open fault: a first index below 0 reaches the arrays of the fleet kernel unchecked. */
-  private static boolean isOpen(String kernel, Throwable thrown) {
-    return kernel.equals("BulkLifeKernel.hours/12") && thrown instanceof ArrayIndexOutOfBoundsException;
   }
 
   /** What a kernel without result has written into its arrays must be finite; entries it left alone may be anything. */
