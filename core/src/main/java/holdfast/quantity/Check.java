@@ -108,7 +108,7 @@ public final class Check {
    * @throws InputException if not {@code from <= value <= to}
    */
   public static double within(double value, double from, double to, String parameter, String unit, String reason) {
-    if (!(value >= from && value <= to && Double.isFinite(value))) {
+    if (!(value >= from && value <= to)) {
       throw new InputException(
           parameter, text(value, unit), "from " + text(from, unit) + " to " + text(to, unit), reason);
     }
@@ -128,7 +128,7 @@ public final class Check {
    * @throws InputException if not {@code over < value <= upTo}
    */
   public static double overUpTo(double value, double over, double upTo, String parameter, String unit, String reason) {
-    if (!(value > over && value <= upTo && Double.isFinite(value))) {
+    if (!(value > over && value <= upTo)) {
       throw new InputException(
           parameter, text(value, unit), "over " + text(over, unit) + " up to " + text(upTo, unit), reason);
     }

@@ -8,6 +8,8 @@ final class MayBeInfinite {
     boolean infinite = fault.endsWith(" Infinity");
     boolean unknown = fault.endsWith(" NaN");
     return switch (call) {
+      // An interval that the caller leaves open at an end, as the ring of a wide plate is.
+      case "Check.within/6", "Check.overUpTo/6" -> !unknown;
       // A wide plate has no outside: the kernels of thick rings take it as infinite.
       case "HousingShape.wallFactor/1", "HousingShape.equivalentDiameter/1" -> infinite;
       // Without load nothing limits how often the load would be held.
@@ -18,7 +20,7 @@ final class MayBeInfinite {
       // A limit without a range of loads holds for every load.
       case "MisalignmentLimit.all/0", "MisalignmentLimit.of/1", "MisalignmentLimit.of/2", "MisalignmentLimit.narrowest/2" ->
           infinite;
-      // Open: a limit of unknown strength is NaN in the component; limitPressure().pressure() says so by being empty.
+      // Open: a limit of unknown strength is NaN in the component; PartLimit.pressure() says so by being empty.
       case "InterferenceFit.limits/1", "InterferenceFit.limits/0" -> unknown || infinite;
       // Open: a rule of the guide without a range has NaN for its ends.
       default -> call.startsWith("LubricationGuide.") && unknown;
