@@ -102,9 +102,10 @@ public record HousingShape(Kind kind, Length size) implements Serializable {
    *
    * @param joint joint diameter
    * @return the wall factor; infinite for a wide plate
+   * @throws holdfast.quantity.InputException if the joint has no size
    */
   public double wallFactor(Length joint) {
-    double d = joint.mm();
+    double d = SeatChecks.joint(joint.mm());
     return switch (kind) {
       case WIDE -> Double.POSITIVE_INFINITY;
       case EDGE -> size.mm() / d - 0.5;
@@ -120,7 +121,7 @@ public record HousingShape(Kind kind, Length size) implements Serializable {
    * @throws holdfast.quantity.InputException if an edge or block is too small for the joint
    */
   public double equivalentDiameter(Length joint) {
-    return pressureDiameter(joint.mm());
+    return pressureDiameter(SeatChecks.joint(joint.mm()));
   }
 
   double pressureDiameter(double joint) {

@@ -21,7 +21,7 @@ final class MayBeInfinite {
       case "MisalignmentLimit.all/0", "MisalignmentLimit.of/1", "MisalignmentLimit.of/2", "MisalignmentLimit.narrowest/2" ->
           infinite;
       case "SeatPrice.comparison/0", "new MisalignmentCheck/4" -> infinite && fault.contains("limit.loadTo");
-      // Open: a limit of unknown strength is NaN in the component; limitPressure().pressure() says so by being empty.
+      // Open: a limit of unknown strength is NaN in the component; PartLimit.pressure() says so by being empty.
       case "InterferenceFit.limits/1", "InterferenceFit.limits/0", "MeasuredSeat.limits/0" -> unknown || infinite;
       default -> false;
     };
