@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /** Seating a bearing in a machine member: quantities, limits and fits, tightening, rating life, press fits, the sheet. */
 // Commons Math 3 has no module descriptor and no reserved module name.
 @SuppressWarnings("requires-automatic")

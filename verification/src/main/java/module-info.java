@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /** Checks of the calculations against values from outside the project, and the audit report. */
 @SuppressWarnings("requires-automatic")
 module holdfast.verification {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
 /** The four families of ISO 281: ball or roller, radial or thrust. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
 /** How the outer ring is held under the load for which a rating is stated. */

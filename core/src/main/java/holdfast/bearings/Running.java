@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
 /** How a bearing has to run, for the least static safety factor of ISO 76:2006, Tables 4 and 5. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.failures;
 
 /** Kinds of bearings for which limits of misalignment are tabulated. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.fits;
 
 /** What a tolerance class applies to. Capital letter codes belong to holes, small ones to shafts. */

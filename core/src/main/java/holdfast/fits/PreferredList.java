@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.fits;
 
 /** Lists of fits and classes that standards recommend, the firmest first. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
 /** Where a value of the inside of a roller comes from. */

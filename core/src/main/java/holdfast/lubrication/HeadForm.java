@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.lubrication;
 
 /** How the head of the stud is held while the nut is turned. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.lubrication;
 
 /** Where a stud-type track roller can have an opening for grease. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
 /** Lengths as the shop writes them: small ones in µm, sizes in mm without zeros that say nothing. */

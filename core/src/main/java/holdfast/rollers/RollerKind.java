@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.rollers;
 
 /** Kinds of stud-type track rollers by their rolling elements, with the published limits of d1·n. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.seats;
 
 /** How a material fails, which decides the limit that a fit is held to. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.seats;
 
 /** How mean stress is weighed against amplitude. */

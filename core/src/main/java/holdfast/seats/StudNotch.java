@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.seats;
 
 /** A change of section that concentrates stress in a stud. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.seats;
 
 /** The theory of yield that sets the elastic limit of a ductile part. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Seating a stud in its housing: materials, interference fits (pressure, stresses, elastic and plastic limits, pressing,
  * heating and cooling, service), the shape of the housing, and the tilt of the seat.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.threads;
 
 /** System of screw threads. Both have the 60° profile of ISO 68-1. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.threads;
 
 /** How torsion is spread over a section when its stress is computed. */

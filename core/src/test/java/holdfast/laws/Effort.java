@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.laws;
 
 /** How much is tried: a little in every build, twenty times as much with {@code -Plaws}. */

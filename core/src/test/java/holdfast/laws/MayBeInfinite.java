@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.laws;
 
 /** Typed answers whose documentation says that they may be no finite number, each with its reason. */

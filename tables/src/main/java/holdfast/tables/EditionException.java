@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.tables;
 
 /** A table set is not the edition that was asked for, or cannot stand in for the one of the library. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.tables;
 
 /** A table file that cannot be used, with the place of the first fault. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.verification;
 
 /** What kind of evidence a comparison is. The report counts the kinds apart. */

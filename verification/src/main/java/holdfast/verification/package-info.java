@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Checks against the outside world. A {@link holdfast.verification.Suite} reads published values from a case table,
  * runs the calculation and gives {@link holdfast.verification.Comparison}s; the {@link holdfast.verification.Audit}

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.spark;
 
 import holdfast.bearings.Contamination;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings.reference;
 
 import holdfast.quantity.Check;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings.reference;
 
 /** How a roller is cut into laminae. */

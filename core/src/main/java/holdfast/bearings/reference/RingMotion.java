@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings.reference;
 
 /** How a ring moves against the direction of the load. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings.reference;
 
 /** Symmetric positive semidefinite systems of a handful of unknowns. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * What a tilt between the raceways costs: load distribution over rolling elements and laminae under radial load,
  * clearance and tilt, and the life that follows from it.

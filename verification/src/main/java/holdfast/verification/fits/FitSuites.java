@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.verification.fits;
 
 import holdfast.verification.Suite;

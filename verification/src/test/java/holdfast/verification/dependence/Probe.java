@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package holdfast.verification.dependence;
 
 /** What the probed calculations report to, and the one of them whose result is falsified. Not thread-safe on purpose. */
