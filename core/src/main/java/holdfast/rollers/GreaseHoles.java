@@ -55,7 +55,8 @@ public record GreaseHoles(Length axialDiameter, String fitting, Length radialDia
   /** For example {@code "axial 6 mm, radial 3 mm at 8 mm from the face"}. */
   @Override
   public String toString() {
-    String size = axialDiameter != null ? axialDiameter.toString() : "for a fitting " + fitting + " in";
+    // The table may add a remark behind the size, as in "1/8 (flange end only)".
+    String size = axialDiameter != null ? axialDiameter.toString() : "for a fitting " + fitting.replaceFirst("^\\S+", "$0 in");
     String axial = drilled() ? "axial " + size : "no hole";
     return axial + (radialDiameter == null ? "" : ", radial " + radialDiameter + " at " + radialOffset + " from the face");
   }

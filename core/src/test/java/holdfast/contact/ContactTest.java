@@ -84,7 +84,6 @@ class ContactTest {
     assertEquals(33.9, new TrackCapacity(kN(10), 58, false).capacity().base() / 1000, 1e-9);
     assertEquals(at40.capacity().base(), at40.explain().result().value());
     assertEquals(1245, at40.strength().megapascal(), 1e-9);
-    assertTrue(codes(new TrackCapacity(kN(10), 26, false)).contains("tables-disagree") || at40.warnings().isEmpty());
     assertTrue(codes(new TrackCapacity(kN(10), 50, false)).contains("tables-disagree"));
     assertEquals("track of 50 HRC, crowned ring: 28 kN", new TrackCapacity(kN(10), 50, true).toString());
     refused("track hardness", "from 20 HRC to 58 HRC", () -> new TrackCapacity(kN(10), 19.9, false));
