@@ -10,6 +10,7 @@ import holdfast.quantity.Angle;
 import holdfast.quantity.KinematicViscosity;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.Temperature;
+import holdfast.seats.StudDuty;
 
 /** Collects a duty. Not thread-safe. */
 public final class DutyBuilder extends Description<Duty> {
@@ -26,6 +27,8 @@ public final class DutyBuilder extends Description<Duty> {
   private Port feed;
   private boolean lubricationStated;
   private boolean uprightAxis;
+  private Surroundings surroundings = Surroundings.clean();
+  private StudDuty loadChange;
 
   DutyBuilder(LoadSpectrum spectrum) {
     this.spectrum = spectrum;
@@ -136,6 +139,28 @@ public final class DutyBuilder extends Description<Duty> {
     return this;
   }
 
+  /**
+   * States dirt, water and vibration at the place. Clean, dry and quiet if they are not stated.
+   *
+   * @param place what they do to the grease
+   * @return this builder
+   */
+  public DutyBuilder surroundings(Surroundings place) {
+    this.surroundings = place;
+    return this;
+  }
+
+  /**
+   * States how the load on the stud changes, so that its fatigue is looked at. Optional.
+   *
+   * @param change static, repeated in one direction, or reversed
+   * @return this builder
+   */
+  public DutyBuilder loadChange(StudDuty change) {
+    this.loadChange = change;
+    return this;
+  }
+
   @Override
   void missing(Missing missing) {
     missing
@@ -162,7 +187,9 @@ public final class DutyBuilder extends Description<Duty> {
         trackHardness,
         trackMisalignment,
         feed,
-        uprightAxis);
+        uprightAxis,
+        surroundings,
+        loadChange);
   }
 
   /**

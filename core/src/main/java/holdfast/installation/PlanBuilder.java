@@ -46,8 +46,8 @@ public final class PlanBuilder {
   }
 
   /** Metric rollers are read in mm; inch rollers in both, because gauges and taps of both kinds lie about. */
-  static SheetUnits unitsOf(StudRoller roller) {
-    return roller != null && roller.build().system() == MeasureSystem.INCH ? SheetUnits.INCH_AND_METRIC : SheetUnits.METRIC;
+  static SheetUnits unitsOf(MountedRoller roller) {
+    return roller != null && roller.system() == MeasureSystem.INCH ? SheetUnits.INCH_AND_METRIC : SheetUnits.METRIC;
   }
 
   /**

@@ -54,7 +54,8 @@ final class SeatSection {
             .entry("Joint pressure", band(seat.pressure(), u), seat.sources())
             .entry("Press force at the end of the stroke", band(pressing.pressIn(), u) + ", friction " + pressing.friction(),
                 pressing.sources())
-            .entry("Limits under the tightest pair", limits(seat.limits(YieldRule.VON_MISES), u), seat.sources())
+            .entry("Limits under the tightest pair",
+                limits(seat.limits(YieldRule.VON_MISES), u, "stud", "member"), seat.sources())
             .entry("Heating the member for a cold stud", heat.advice(), heat.sources());
     if (plan.fit().kind() == FitKind.TRANSITION) {
       section.entry("Tilt that the loosest pair allows", "up to " + plan.tilt().byClearance(), plan.tilt().sources());
@@ -86,8 +87,8 @@ final class SeatSection {
     return u.span(band.least(), band.greatest());
   }
 
-  static String limits(FitLimits limits, SheetUnits u) {
-    return "stud " + part(limits.stud(), u) + "; member " + part(limits.housing(), u);
+  static String limits(FitLimits limits, SheetUnits u, String inner, String outer) {
+    return inner + " " + part(limits.stud(), u) + "; " + outer + " " + part(limits.housing(), u);
   }
 
   /** Empty where smoothing leaves no pressure, so that the safety has no number. */

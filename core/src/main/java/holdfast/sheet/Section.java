@@ -8,6 +8,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * A section of a sheet.
@@ -32,6 +33,26 @@ public record Section(String title, List<Block> blocks) implements Serializable 
    */
   public static Builder of(String title) {
     return new Builder(title);
+  }
+
+  /**
+   * The same with its sentences changed: values of entries and notices; room to write and drawings stay.
+   *
+   * @param change what becomes of a sentence
+   * @return the section
+   */
+  public Section withText(UnaryOperator<String> change) {
+    return new Section(title, blocks.stream().map(block -> changed(block, change)).toList());
+  }
+
+  private static Block changed(Block block, UnaryOperator<String> change) {
+    if (block instanceof Block.Entry entry) {
+      return new Block.Entry(entry.label(), change.apply(entry.value()), entry.sources());
+    }
+    if (block instanceof Block.Notice notice) {
+      return new Block.Notice(notice.weight(), change.apply(notice.text()), notice.sources());
+    }
+    return block;
   }
 
   /** Collects blocks. Not thread-safe. */

@@ -119,6 +119,17 @@ public enum SheetUnits {
     return both(KnownUnits.DEG_C.symbol(), KnownUnits.DEG_F.symbol());
   }
 
+  /**
+   * A sentence of a result, which speaks metric: lengths, forces, torques, stresses and temperatures in it are given in the
+   * units of the sheet. A sentence that holds inch units already is left alone, unless the sheet speaks inches only.
+   *
+   * @param sentence for example {@code "the arm of 10.8 mm is short"}
+   * @return for example {@code "the arm of 0.4252 in (10.8 mm) is short"}
+   */
+  public String prose(String sentence) {
+    return this == METRIC || (this != INCH && MetricText.hasInch(sentence)) ? sentence : MetricText.convert(sentence, this);
+  }
+
   private String both(String metric, String inch) {
     if (metric.equals(inch)) {
       return metric;
