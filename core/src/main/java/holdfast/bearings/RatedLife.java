@@ -50,10 +50,10 @@ public interface RatedLife extends Traced, Serializable {
    * The life in oscillation under the same load. A cycle is four half swings: there, back, to the other end and back.
    *
    * @param halfSwing angle φ from the middle position to one end, over 0
-   * @return million cycles, L · 90°/φ
+   * @return million cycles, and warnings where false brinelling takes over
    * @throws holdfast.quantity.InputException if the angle is not above zero
    */
-  default double millionOscillations(Angle halfSwing) {
-    return DutyKernel.oscillation(millionRevolutions(), halfSwing.radian());
+  default OscillatingLife oscillating(Angle halfSwing) {
+    return new OscillatingLife(this, halfSwing, null);
   }
 }
