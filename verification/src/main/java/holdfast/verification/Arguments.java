@@ -57,4 +57,25 @@ public record Arguments(Map<String, String> values) {
     }
     return value;
   }
+
+  /**
+   * A yes or no.
+   *
+   * @param name of the input
+   * @return whether it is yes
+   * @throws IllegalArgumentException if the case has no such input
+   */
+  public boolean yes(String name) {
+    return text(name).equals("yes");
+  }
+
+  /**
+   * Whether the case has an input.
+   *
+   * @param name of the input
+   * @return true if it has
+   */
+  public boolean has(String name) {
+    return values.containsKey(name);
+  }
 }

@@ -35,8 +35,8 @@ def add(quantity, value, digits, library, road, **arguments):
     REFERENCE.append([quantity, listed(arguments), "%#.*g" % (digits, value), library, road, "reference computation", ""])
 
 
-def recall(quantity, value, document, locator, **arguments):
-    RECALLED.append([quantity, listed(arguments), mp.nstr(value, 13, strip_zeros=False), document, locator, "memory", ""])
+def recall(quantity, value, document, locator, digits=13, **arguments):
+    RECALLED.append([quantity, listed(arguments), mp.nstr(value, digits, strip_zeros=False), document, locator, "memory", ""])
 
 
 def listed(arguments):
@@ -280,7 +280,8 @@ def recalled():
     for rm, ratio in [("800", "0.6"), ("1040", "0.58")]:
         recall("shear strength", f(rm) * f(ratio), "ISO/TR 16224:2012", "shear strength ratio", Rm=rm, ratio=ratio)
     for d, n in [("0.25", "20"), ("0.5", "13"), ("1", "8"), ("0.19", "32")]:
-        recall("rounded minor diameter", f(d) - f("1.19078493") / f(n), "ASME B1.1-2003", "UNR thread form", D=d, n=n)
+        # The recalled constant has nine digits.
+        recall("rounded minor diameter", f(d) - f("1.19078493") / f(n), "ASME B1.1-2003", "UNR thread form", digits=8, D=d, n=n)
 
 
 def write(path, header, rows):
