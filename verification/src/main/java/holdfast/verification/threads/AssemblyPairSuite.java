@@ -114,7 +114,7 @@ final class AssemblyPairSuite {
     private Comparison.Builder named(String what) {
       return Comparison.of(
               cases.address(row) + ", " + what.replace('_', ' ') + " solved backwards", Cases.source(cases, row), Evidence.PRINT)
-          .disclosed(cases.text(row, "disclosed_" + what));
+          .disclosed(cases.text(row, "disclosed"));
     }
   }
 }
