@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
  */
 public final class SamplingKernel {
   private static final int BLOCK = 1 << 13;
+  private static final long STEP = 0x9E3779B97F4A7C15L;
 
   private SamplingKernel() {}
 
@@ -65,7 +66,9 @@ public final class SamplingKernel {
         .parallel()
         .forEach(
             block -> {
-              SplittableRandom random = new SplittableRandom(seed + 0x9E3779B97F4A7C15L * (block + 1));
+              // The seed of a block is itself drawn: seeds in steps of the generator's own step would give each block the
+              // numbers of the one before it, shifted by one.
+              SplittableRandom random = new SplittableRandom(new SplittableRandom(seed + STEP * (block + 1)).nextLong());
               int end = Math.min(preloads.length, (block + 1) * BLOCK);
               for (int i = block * BLOCK; i < end; i++) {
                 double t = mt + wt * draw(random, normal);

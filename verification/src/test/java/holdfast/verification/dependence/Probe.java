@@ -34,7 +34,7 @@ public final class Probe {
     return calculation == falsified ? !result : result;
   }
 
-  /** Called before a method returns that fills an array: the last parameter. */
+  /** Called before a method returns that fills an array: the last one among its parameters. */
   public static void leave(double[] result, int calculation) {
     if (calculation == falsified) {
       for (int i = 0; i < result.length; i++) {

@@ -124,8 +124,8 @@ final class ProbingLoader extends ClassLoader {
         String result = Type.getReturnType(descriptor).getDescriptor();
         if (result.matches("[DIZ]")) {
           leave("(" + result + "I)" + result);
-        } else if (opcode == Opcodes.RETURN && descriptor.endsWith("[D)V")) {
-          super.visitVarInsn(Opcodes.ALOAD, lastParameter());
+        } else if (opcode == Opcodes.RETURN && descriptor.contains("[D")) {
+          super.visitVarInsn(Opcodes.ALOAD, lastArray());
           leave("([DI)V");
         }
       }
@@ -137,14 +137,18 @@ final class ProbingLoader extends ClassLoader {
       super.visitMethodInsn(Opcodes.INVOKESTATIC, PROBE, "leave", probe, false);
     }
 
-    /** Kernels are static: the first parameter is the local variable 0. */
-    private int lastParameter() {
+    /** The array that a kernel fills: the last one among its parameters. Kernels are static: the first is local variable 0. */
+    private int lastArray() {
       Type[] parameters = Type.getArgumentTypes(descriptor);
       int place = 0;
-      for (int i = 0; i < parameters.length - 1; i++) {
-        place += parameters[i].getSize();
+      int last = 0;
+      for (Type parameter : parameters) {
+        if (parameter.getDescriptor().equals("[D")) {
+          last = place;
+        }
+        place += parameter.getSize();
       }
-      return place;
+      return last;
     }
   }
 }
