@@ -78,7 +78,7 @@ public record OscillatingLife(RatedLife life, Angle halfSwing, Angle leastHalfSw
           + " decides: move the bearing through a full turn now and then, and grease it well", BearingSources.LEAST_SWING));
     }
     if (leastHalfSwing != null && halfSwing.compareTo(leastHalfSwing) < 0) {
-      warnings.add(new Warning("tracks-do-not-meet", "below a half swing of " + leastHalfSwing.text(KnownUnits.DEG, 1)
+      warnings.add(new Warning("tracks-do-not-meet", "below a half swing of " + degrees(leastHalfSwing)
           + " each element wears its own track in the outer raceway: false brinelling, which no life equation rates",
           BearingSources.TRACKS));
     }
@@ -88,6 +88,10 @@ public record OscillatingLife(RatedLife life, Angle halfSwing, Angle leastHalfSw
   /** For example {@code "11610 million cycles of ±20°"}. */
   @Override
   public String toString() {
-    return Numbers.significant(millionCycles(), 4) + " million cycles of ±" + halfSwing.text(KnownUnits.DEG, 1);
+    return Numbers.significant(millionCycles(), 4) + " million cycles of ±" + degrees(halfSwing);
+  }
+
+  private static String degrees(Angle angle) {
+    return Numbers.significant(angle.in(KnownUnits.DEG), 3) + "°";
   }
 }
