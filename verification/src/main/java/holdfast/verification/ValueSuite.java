@@ -24,7 +24,7 @@ public final class ValueSuite {
      * @param arguments its inputs
      * @return the value
      */
-    double value(String quantity, Arguments arguments);
+    double value(String quantity, NamedInputs arguments);
   }
 
   /**
@@ -47,7 +47,7 @@ public final class ValueSuite {
 
   private static Comparison compare(Table cases, int row, Evidence evidence, Computation computation) {
     BigDecimal value = new BigDecimal(cases.text(row, "value"));
-    double computed = computation.value(cases.text(row, "quantity"), Arguments.of(cases.text(row, "arguments")));
+    double computed = computation.value(cases.text(row, "quantity"), NamedInputs.parse(cases.text(row, "arguments")));
     return Cases.comparison(cases, row, evidence)
         .numbers(value.doubleValue(), computed, value.ulp().doubleValue(), "", LAST_DIGIT);
   }

@@ -55,15 +55,16 @@ public final class LaminaLifeKernel {
    * Life after a solve when the life of each lamina is multiplied by a factor for lubrication and cleanliness.
    *
    * <p>Derived: a lamina with the life a (qe/qc)^-4 enters the sum as a^(-9/8) (qe/qc)^(9/2). The load on which the
-   * factor of the recalled method is based is not certain and left out; the factor is asked for as a function of qe/qc,
-   * which stands where P/C stands for a whole bearing.
+   * factor of the recalled method is based is not certain and left out; the factor is asked for as a function of Qe/Qc of
+   * a whole roller loaded like the lamina, (qe/qc) w^(-2/9) with w the share of the lamina, which does not depend on how the
+   * roller is cut. It stands where P/C stands for a whole bearing.
    *
    * @param w solved workspace
    * @param qci rating Qci of the inner ring contact in N, over 0
    * @param qce rating Qce of the outer ring contact in N, over 0
    * @param innerRotates whether the inner ring rotates against the load
    * @param outerRotates whether the outer ring rotates against the load
-   * @param factor aISO as a function of qe/qc of the lamina; must give numbers above 0
+   * @param factor aISO as a function of Qe/Qc of a roller loaded like the lamina; must give numbers above 0
    * @return life in 10^6 revolutions
    * @throws holdfast.quantity.InputException if a rating or a factor is not above zero
    */
@@ -74,8 +75,8 @@ public final class LaminaLifeKernel {
     for (int k = 0; k < w.laminae; k++) {
       double i = w.severity[k] * w.stiffness / qci;
       double e = w.severity[k] * w.stiffness / qce;
-      sum += modified(innerRotates ? rotating(w, k, i) : standing(w, k, i), factor);
-      sum += modified(outerRotates ? rotating(w, k, e) : standing(w, k, e), factor);
+      sum += modified(innerRotates ? rotating(w, k, i) : standing(w, k, i), w.share[k], factor);
+      sum += modified(outerRotates ? rotating(w, k, e) : standing(w, k, e), w.share[k], factor);
     }
     return Math.pow(Inputs.consumed(sum), -8.0 / 9);
   }
@@ -109,11 +110,11 @@ public final class LaminaLifeKernel {
     }
   }
 
-  private static double modified(double power, DoubleUnaryOperator factor) {
+  private static double modified(double power, double share, DoubleUnaryOperator factor) {
     if (power == 0) {
       return 0;
     }
-    double a = Check.positive(factor.applyAsDouble(Math.pow(power, 2.0 / 9)), "factor aISO of a lamina", "",
+    double a = Check.positive(factor.applyAsDouble(Math.pow(power / share, 2.0 / 9)), "factor aISO of a lamina", "",
         "a life cannot be multiplied by nothing");
     return power * Math.pow(a, -9.0 / 8);
   }

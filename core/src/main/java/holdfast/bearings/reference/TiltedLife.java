@@ -104,7 +104,8 @@ public record TiltedLife(
   /**
    * Ratio of modified lives: every lamina (every ring of a ball bearing) is weighted with its own factor for lubrication and
    * cleanliness. The load on which the recalled method bases that factor is not certain and left out; the factor is asked for
-   * as a function of the load of the lamina over its rating, which stands where P/C stands for a whole bearing.
+   * as a function of load over rating of a roller (ring) that is loaded like the lamina throughout, which stands where P/C
+   * stands for a whole bearing.
    *
    * @param factor aISO as a function of P/C, giving numbers above 0
    * @return modified life over the modified life without tilt

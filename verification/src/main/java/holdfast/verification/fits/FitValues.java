@@ -5,20 +5,20 @@ import holdfast.fits.LimitsOfSize;
 import holdfast.fits.SizeDistribution;
 import holdfast.fits.ThermalFitKernel;
 import holdfast.quantity.Length;
-import holdfast.verification.Arguments;
+import holdfast.verification.NamedInputs;
 
 /** Our values for the quantities of fits in the reference computations. */
 final class FitValues {
   private FitValues() {}
 
-  static double value(String quantity, Arguments a) {
+  static double value(String quantity, NamedInputs a) {
     return switch (quantity) {
       case "temperature of a clearance" ->
           ThermalFitKernel.uniformTemperature(
               a.get("hole"), a.get("alpha_h") * 1e-6, a.get("shaft"), a.get("alpha_s") * 1e-6, a.get("clearance"));
       case "share of a normal process outside its limits" -> {
         LimitsOfSize limits = limits(a, "lower", "upper");
-        SizeDistribution.Side side = SizeDistribution.Side.valueOf(a.text("side"));
+        SizeDistribution.Side side = SizeDistribution.Side.valueOf(a.word("side"));
         boolean centred = a.get("Cp") == a.get("Cpk");
         SizeDistribution process =
             centred
@@ -32,7 +32,7 @@ final class FitValues {
     };
   }
 
-  private static LimitsOfSize limits(Arguments a, String lower, String upper) {
+  private static LimitsOfSize limits(NamedInputs a, String lower, String upper) {
     return new LimitsOfSize(new Length(a.get(lower)), new Length(a.get(upper)));
   }
 }

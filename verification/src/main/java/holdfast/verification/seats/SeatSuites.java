@@ -20,6 +20,7 @@ public final class SeatSuites {
     "holdfast.seats.StudSectionKernel#shearCoefficient",
     "holdfast.seats.StudBeamKernel#shearDeflection",
     "holdfast.seats.StudBendingKernel",
+    "holdfast.seats.PinKernel",
     "holdfast.seats.StudFatigueKernel#firstYield"
   };
   private static final String[] RECALLED = {

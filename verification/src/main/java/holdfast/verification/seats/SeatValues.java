@@ -11,13 +11,13 @@ import holdfast.seats.SeatGeometryKernel;
 import holdfast.seats.ThermalSeatKernel;
 import holdfast.seats.ThickRingKernel;
 import holdfast.seats.YieldRule;
-import holdfast.verification.Arguments;
+import holdfast.verification.NamedInputs;
 
 /** Our values for the quantities of rings, joints and seats in the reference computations. */
 final class SeatValues {
   private SeatValues() {}
 
-  static double value(String quantity, Arguments a) {
+  static double value(String quantity, NamedInputs a) {
     return switch (quantity) {
       case "growth of the inner raceway" ->
           InternalClearanceKernel.innerRing(a.get("U"), a.get("d"), a.get("F"), a.get("hole"));
@@ -52,7 +52,7 @@ final class SeatValues {
     };
   }
 
-  private static double plastic(String quantity, Arguments a) {
+  private static double plastic(String quantity, NamedInputs a) {
     return switch (quantity) {
       case "stress difference at yield" -> PlasticRingKernel.yieldDifference(rule(a), a.get("R"));
       case "greatest pressure of a housing that yields" ->
@@ -68,7 +68,7 @@ final class SeatValues {
   }
 
   /** The formulas of plane stress with the constants that turn them into plane strain. */
-  private static double planeStrain(Arguments a) {
+  private static double planeStrain(NamedInputs a) {
     double nu = a.get("nu");
     return ThickRingKernel.radialDisplacement(
         a.get("r"),
@@ -80,7 +80,7 @@ final class SeatValues {
         nu / (1 - nu));
   }
 
-  private static double lossAtOneRpm(Arguments a) {
+  private static double lossAtOneRpm(NamedInputs a) {
     return RotationKernel.interferenceLoss(
         a.get("D"),
         a.get("hole"),
@@ -94,17 +94,17 @@ final class SeatValues {
         1);
   }
 
-  private static double hoop(Arguments a) {
+  private static double hoop(NamedInputs a) {
     double bore = a.get("D") / 2;
     return ThickRingKernel.hoopStress(bore, bore, a.get("DA") / 2, 1, 0);
   }
 
-  private static YieldRule rule(Arguments a) {
-    return switch (a.text("rule")) {
+  private static YieldRule rule(NamedInputs a) {
+    return switch (a.word("rule")) {
       case "von Mises" -> YieldRule.VON_MISES;
       case "Tresca" -> YieldRule.TRESCA;
       case "modified shear" -> YieldRule.MODIFIED_SHEAR;
-      default -> throw new IllegalArgumentException("no such rule: " + a.text("rule"));
+      default -> throw new IllegalArgumentException("no such rule: " + a.word("rule"));
     };
   }
 }

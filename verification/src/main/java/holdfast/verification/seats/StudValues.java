@@ -1,20 +1,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.verification.seats;
 
+import holdfast.seats.PinKernel;
 import holdfast.seats.StudBeamKernel;
 import holdfast.seats.StudBendingKernel;
 import holdfast.seats.StudFatigueKernel;
 import holdfast.seats.StudNotch;
 import holdfast.seats.StudNotchKernel;
 import holdfast.seats.StudSectionKernel;
-import holdfast.verification.Arguments;
+import holdfast.verification.NamedInputs;
 import java.util.Locale;
 
 /** Our values for the quantities of studs in the reference computations. */
 final class StudValues {
   private StudValues() {}
 
-  static double value(String quantity, Arguments a) {
+  static double value(String quantity, NamedInputs a) {
     return switch (quantity) {
       case "shear coefficient" -> StudSectionKernel.shearCoefficient(a.get("d"), a.get("bore"), a.get("nu"));
       case "shear deflection" ->
@@ -25,6 +26,8 @@ final class StudValues {
           StudBendingKernel.loadAtStress(a.get("sigma"), a.get("B"), a.get("g"), a.get("d"), a.get("bore"));
       case "shear stress on the neutral axis" -> StudBendingKernel.shearStress(a.get("F"), a.get("d"), a.get("bore"));
       case "double shear" -> StudBendingKernel.doubleShear(a.get("F"), a.get("d"), a.get("bore"));
+      case "moment in the middle of a pin" -> PinKernel.moment(a.get("F"), a.get("g"), a.get("t"), a.get("w"));
+      case "pressure of a pin" -> PinKernel.pressure(a.get("F"), a.get("d"), a.get("l"));
       case "axial stress" -> StudBendingKernel.axialStress(a.get("F"), a.get("d"), a.get("bore"));
       case "torsional stress" -> StudBendingKernel.torsionStress(a.get("T"), a.get("d"), a.get("bore"));
       case "pressure at the mouth" -> StudBendingKernel.mouthPressure(a.get("F"), a.get("a"), a.get("d"), a.get("L"));
@@ -42,9 +45,9 @@ final class StudValues {
     };
   }
 
-  private static boolean covered(Arguments a) {
-    StudNotch notch = StudNotch.valueOf(a.text("notch").toUpperCase(Locale.ROOT));
-    StudNotch.Loading loading = StudNotch.Loading.valueOf(a.text("loading").toUpperCase(Locale.ROOT));
+  private static boolean covered(NamedInputs a) {
+    StudNotch notch = StudNotch.valueOf(a.word("notch").toUpperCase(Locale.ROOT));
+    StudNotch.Loading loading = StudNotch.Loading.valueOf(a.word("loading").toUpperCase(Locale.ROOT));
     return StudNotchKernel.isValid(notch, loading, a.get("D"), a.get("d"), a.get("r"));
   }
 }

@@ -3,13 +3,13 @@ package holdfast.verification.threads;
 
 import holdfast.threads.JointKernel;
 import holdfast.threads.ThreadGeometryKernel;
-import holdfast.verification.Arguments;
+import holdfast.verification.NamedInputs;
 
 /** Our values for the quantities of clamped joints in the reference computations. */
 final class JointValues {
   private JointValues() {}
 
-  static double value(String quantity, Arguments a) {
+  static double value(String quantity, NamedInputs a) {
     return switch (quantity) {
       case "resilience of a piece" ->
           JointKernel.resilience(a.get("l"), a.get("E"), ThreadGeometryKernel.ringArea(a.get("d"), a.get("bore")));

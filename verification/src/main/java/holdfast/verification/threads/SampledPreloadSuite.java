@@ -4,7 +4,7 @@ package holdfast.verification.threads;
 import holdfast.tables.Table;
 import holdfast.threads.Friction;
 import holdfast.threads.SamplingKernel;
-import holdfast.verification.Arguments;
+import holdfast.verification.NamedInputs;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
 import java.util.Arrays;
@@ -24,12 +24,12 @@ final class SampledPreloadSuite extends CaseSuite {
 
   @Override
   Comparison compare(Table cases, int row) {
-    Arguments a = Arguments.of(cases.text(row, "arguments"));
+    NamedInputs a = NamedInputs.parse(cases.text(row, "arguments"));
     double[] preloads = new double[(int) cases.number(row, "samples")];
     SamplingKernel.preloads(
         preloads,
         SEED,
-        a.text("shape").equals("normal"),
+        a.word("shape").equals("normal"),
         a.get("torque"),
         a.get("deviation"),
         a.get("d2"),

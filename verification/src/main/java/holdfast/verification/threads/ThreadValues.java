@@ -9,7 +9,7 @@ import holdfast.threads.StressKernel;
 import holdfast.threads.StrippingKernel;
 import holdfast.threads.ThreadGeometryKernel;
 import holdfast.threads.TighteningKernel;
-import holdfast.verification.Arguments;
+import holdfast.verification.NamedInputs;
 
 /** Our values for the quantities of threads and joints in the reference computations. */
 final class ThreadValues {
@@ -34,7 +34,7 @@ final class ThreadValues {
 
   private ThreadValues() {}
 
-  static double value(String quantity, Arguments a) {
+  static double value(String quantity, NamedInputs a) {
     return switch (quantity) {
       case "elastic torsion modulus" ->
           a.has("cross")
@@ -66,7 +66,7 @@ final class ThreadValues {
     };
   }
 
-  private static double stripping(String quantity, Arguments a) {
+  private static double stripping(String quantity, NamedInputs a) {
     return switch (quantity) {
       case "shear area of the external thread" -> external(a);
       case "shear area of the internal thread" -> internal(a);
@@ -81,15 +81,15 @@ final class ThreadValues {
     };
   }
 
-  private static double external(Arguments a) {
+  private static double external(NamedInputs a) {
     return StrippingKernel.externalShearArea(a.get("K"), a.get("d2"), a.get("P"), a.get("m"));
   }
 
-  private static double internal(Arguments a) {
+  private static double internal(NamedInputs a) {
     return StrippingKernel.internalShearArea(a.get("d"), a.get("D2"), a.get("P"), a.get("m"));
   }
 
-  private static double embedding(Arguments a) {
+  private static double embedding(NamedInputs a) {
     return Embedding.amount(
             KnownUnits.UM.of(a.get("Rz")), a.yes("shear"), (int) a.get("faces"), (int) a.get("interfaces"))
         .in(KnownUnits.UM);

@@ -363,6 +363,22 @@ def studs():
             d=d, L=length)
 
 
+def pins():
+    for f, gap, ear, width in [(4500, 26, 12, 25), (10000, 40, 15, 30), (800, 20, 6, 12.5)]:
+        end = gap / 2 + ear
+        def load(x):
+            # Up in the ears, down in the middle, each evenly spread.
+            return f / (2 * ear) if abs(x) > gap / 2 else (-f / width if abs(x) < width / 2 else 0.0)
+        steps = sorted({-end, -gap / 2, -width / 2, 0.0})
+        moment = sum(quad(lambda x: load(x) * -x, a, b, epsabs=1e-10)[0] for a, b in zip(steps, steps[1:]))
+        add("moment in the middle of a pin", moment, 11, SCIPY, "loads of one half integrated with their arms", F=f, g=gap, t=ear,
+            w=width)
+    for f, d, length in [(2250, 20, 12), (5000, 20, 15), (800, 8, 6)]:
+        lift = quad(lambda t: math.cos(t) * d / 2, -math.pi / 2, math.pi / 2, epsabs=1e-13)[0] * length
+        add("pressure of a pin", f / lift, 11, SCIPY, "even pressure on half of the bore, its part along the load integrated", F=f, d=d,
+            l=length)
+
+
 # recalled formulas, a second time
 
 
@@ -396,7 +412,7 @@ def write(path, rows):
 
 
 if __name__ == "__main__":
-    for part in (rings, yields, plastic, friction, temperature, geometry, studs, recalled):
+    for part in (rings, yields, plastic, friction, temperature, geometry, studs, pins, recalled):
         part()
     write(sys.argv[1] + "/reference-values.csv", REFERENCE)
     write(sys.argv[1] + "/recalled-formulas.csv", RECALLED)

@@ -116,6 +116,16 @@ final class ProbingLoader extends ClassLoader {
       super.visitCode();
       super.visitLdcInsn(number);
       super.visitMethodInsn(Opcodes.INVOKESTATIC, PROBE, "enter", "(I)V", false);
+      if (kernel && fillsWorkSpace()) {
+        super.visitVarInsn(Opcodes.ALOAD, 0);
+        super.visitLdcInsn(number);
+        super.visitMethodInsn(Opcodes.INVOKESTATIC, PROBE, "enter", "(Ljava/lang/Object;I)V", false);
+      }
+    }
+
+    /** A method without result whose first parameter is a work space of ours. */
+    private boolean fillsWorkSpace() {
+      return descriptor.matches("\\(Lholdfast/[^;]*Workspace;.*\\)V");
     }
 
     @Override
@@ -127,6 +137,9 @@ final class ProbingLoader extends ClassLoader {
         } else if (opcode == Opcodes.RETURN && descriptor.contains("[D")) {
           super.visitVarInsn(Opcodes.ALOAD, lastArray());
           leave("([DI)V");
+        } else if (opcode == Opcodes.RETURN && fillsWorkSpace()) {
+          super.visitVarInsn(Opcodes.ALOAD, 0);
+          leave("(Ljava/lang/Object;I)V");
         }
       }
       super.visitInsn(opcode);
