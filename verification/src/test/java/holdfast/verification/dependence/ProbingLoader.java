@@ -134,12 +134,12 @@ final class ProbingLoader extends ClassLoader {
         String result = Type.getReturnType(descriptor).getDescriptor();
         if (result.matches("[DIZ]")) {
           leave("(" + result + "I)" + result);
-        } else if (opcode == Opcodes.RETURN && descriptor.contains("[D")) {
-          super.visitVarInsn(Opcodes.ALOAD, lastArray());
-          leave("([DI)V");
         } else if (opcode == Opcodes.RETURN && fillsWorkSpace()) {
           super.visitVarInsn(Opcodes.ALOAD, 0);
           leave("(Ljava/lang/Object;I)V");
+        } else if (opcode == Opcodes.RETURN && descriptor.contains("[D")) {
+          super.visitVarInsn(Opcodes.ALOAD, lastArray());
+          leave("([DI)V");
         }
       }
       super.visitInsn(opcode);
