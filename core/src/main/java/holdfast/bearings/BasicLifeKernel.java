@@ -3,6 +3,7 @@ package holdfast.bearings;
 
 import holdfast.quantity.Check;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Basic rating life and its inverses. Symbols: C basic dynamic load rating, P dynamic equivalent load (N), p life
@@ -53,6 +54,7 @@ public final class BasicLifeKernel {
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public static double l10(BearingFamily family, double c, double p) {
+    Objects.requireNonNull(family, "family");
     return family.ball() ? ball(c, p) : roller(c, p);
   }
 
@@ -108,6 +110,7 @@ public final class BasicLifeKernel {
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public static double requiredRating(BearingFamily family, double p, double millionRevolutions) {
+    Objects.requireNonNull(family, "family");
     return checkLoad(p) * loadRatio(family, millionRevolutions);
   }
 
@@ -121,6 +124,7 @@ public final class BasicLifeKernel {
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public static double allowableLoad(BearingFamily family, double c, double millionRevolutions) {
+    Objects.requireNonNull(family, "family");
     return checkRating(c) / loadRatio(family, millionRevolutions);
   }
 
@@ -148,6 +152,10 @@ public final class BasicLifeKernel {
    * @throws holdfast.quantity.InputException if the arrays differ in length or an entry is not above zero
    */
   public static void l10(boolean[] ball, double[] c, double[] p, double[] l10) {
+    Objects.requireNonNull(ball, "ball");
+    Objects.requireNonNull(c, "c");
+    Objects.requireNonNull(p, "p");
+    Objects.requireNonNull(l10, "l10");
     Refusal.sameLength(ball.length, c.length, "ratings C");
     Refusal.sameLength(ball.length, p.length, "loads P");
     Refusal.sameLength(ball.length, l10.length, "lives L10");

@@ -30,6 +30,9 @@ public record BearingGeometry(
 
   // Refuses geometry that is incomplete or impossible; the ranges of the tables are checked when ratings are asked for.
   public BearingGeometry {
+    Objects.requireNonNull(elementDiameter, "elementDiameter");
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
+    Objects.requireNonNull(contactAngle, "contactAngle");
     Objects.requireNonNull(type, "type");
     DynamicRatingKernel.checkRows(rows);
     DynamicRatingKernel.checkElements(elements);
@@ -67,6 +70,7 @@ public record BearingGeometry(
    */
   public static BearingGeometry balls(
       BearingType type, int rows, int balls, Length ballDiameter, Length pitchDiameter, Angle contactAngle) {
+    Objects.requireNonNull(ballDiameter, "ballDiameter");
     return new BearingGeometry(type, rows, balls, ballDiameter, null, pitchDiameter, contactAngle);
   }
 
@@ -85,6 +89,7 @@ public record BearingGeometry(
    */
   public static BearingGeometry rollers(BearingType type, int rows, int rollers, Length rollerDiameter, Length rollerLength,
       Length pitchDiameter, Angle contactAngle) {
+    Objects.requireNonNull(rollerDiameter, "rollerDiameter");
     return new BearingGeometry(type, rows, rollers, rollerDiameter, rollerLength, pitchDiameter, contactAngle);
   }
 

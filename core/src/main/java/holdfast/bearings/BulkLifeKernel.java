@@ -3,6 +3,7 @@ package holdfast.bearings;
 
 import holdfast.quantity.InputException;
 import holdfast.tables.Source;
+import java.util.Objects;
 import java.util.stream.IntStream;
 
 /** Lives of many bearings at once: parallel arrays in, one array out, no allocation per bearing. */
@@ -32,6 +33,16 @@ public final class BulkLifeKernel {
    */
   public static void hours(int from, int to, BearingFamily[] family, double[] c, double[] cu, double[] p, double[] rpm,
       double[] viscosity, double[] dpw, double[] contamination, double[] reliability, double[] hours) {
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(c, "c");
+    Objects.requireNonNull(cu, "cu");
+    Objects.requireNonNull(p, "p");
+    Objects.requireNonNull(rpm, "rpm");
+    Objects.requireNonNull(viscosity, "viscosity");
+    Objects.requireNonNull(dpw, "dpw");
+    Objects.requireNonNull(contamination, "contamination");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(hours, "hours");
     checkLengths(to, family.length, c.length, cu.length, p.length, rpm.length, viscosity.length, dpw.length,
         contamination.length, reliability.length, hours.length);
     if (from < 0) {
@@ -66,6 +77,16 @@ public final class BulkLifeKernel {
    */
   public static void hoursInParallel(BearingFamily[] family, double[] c, double[] cu, double[] p, double[] rpm,
       double[] viscosity, double[] dpw, double[] contamination, double[] reliability, double[] hours) {
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(c, "c");
+    Objects.requireNonNull(cu, "cu");
+    Objects.requireNonNull(p, "p");
+    Objects.requireNonNull(rpm, "rpm");
+    Objects.requireNonNull(viscosity, "viscosity");
+    Objects.requireNonNull(dpw, "dpw");
+    Objects.requireNonNull(contamination, "contamination");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(hours, "hours");
     int size = family.length;
     Refusal.sameLength(size, c.length, "ratings C");
     Refusal.sameLength(size, hours.length, "lives");

@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 import org.apache.commons.math3.special.Gamma;
 
 /**
@@ -23,6 +24,8 @@ public final class DutyKernel {
    */
   @Source(document = "derivation", locator = "revolutions over time", provenance = Provenance.DERIVED)
   public static double meanSpeed(double[] rpm, double[] time) {
+    Objects.requireNonNull(rpm, "rpm");
+    Objects.requireNonNull(time, "time");
     double total = 0;
     for (double t : time) {
       total += checkTime(t);
@@ -42,6 +45,9 @@ public final class DutyKernel {
    */
   @Source(document = "Rolling bearings catalogue A", locator = "mean load under fluctuating load and speed")
   public static double meanLoad(double exponent, double[] p, double[] rpm, double[] time) {
+    Objects.requireNonNull(p, "p");
+    Objects.requireNonNull(rpm, "rpm");
+    Objects.requireNonNull(time, "time");
     checkExponent(exponent);
     Refusal.sameLength(p.length, rpm.length, "speeds");
     double all = revolutions(rpm, time);
@@ -71,6 +77,8 @@ public final class DutyKernel {
    */
   @Source(document = "Rolling bearings catalogue C", locator = "rating life under variable operating conditions")
   public static double damageLife(double[] shares, double[] lives) {
+    Objects.requireNonNull(shares, "shares");
+    Objects.requireNonNull(lives, "lives");
     Refusal.sameLength(shares.length, lives.length, "lives");
     double total = 0;
     double damage = 0;
@@ -227,6 +235,7 @@ public final class DutyKernel {
    */
   @Source(document = "Ball and roller bearings catalogue", locator = "4.6, life of a machine with several bearings")
   public static double systemLife(double[] lives, double slope) {
+    Objects.requireNonNull(lives, "lives");
     WeibullKernel.checkSlope(slope);
     double least = Double.POSITIVE_INFINITY;
     for (double life : lives) {

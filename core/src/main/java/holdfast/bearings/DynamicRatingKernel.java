@@ -3,6 +3,7 @@ package holdfast.bearings;
 
 import holdfast.quantity.Check;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Basic dynamic load ratings from geometry. Symbols: bm and fc factors, i rows, α contact angle (rad), Z rolling
@@ -108,6 +109,8 @@ public final class DynamicRatingKernel {
    */
   @Source(document = "ISO 281:2007", locator = "6.1.2, exponents recalled", provenance = holdfast.tables.Provenance.MEMORY)
   public static double thrustBallRows(double[] z, double[] ca) {
+    Objects.requireNonNull(z, "z");
+    Objects.requireNonNull(ca, "ca");
     Refusal.sameLength(checkNotEmpty(z), ca.length, "ratings of the rows");
     double total = 0;
     double sum = 0;
@@ -130,6 +133,9 @@ public final class DynamicRatingKernel {
    */
   @Source(document = "ISO 281:2007", locator = "8.1.2, exponents recalled", provenance = holdfast.tables.Provenance.MEMORY)
   public static double thrustRollerRows(double[] z, double[] lwe, double[] ca) {
+    Objects.requireNonNull(z, "z");
+    Objects.requireNonNull(lwe, "lwe");
+    Objects.requireNonNull(ca, "ca");
     Refusal.sameLength(checkNotEmpty(z), ca.length, "ratings of the rows");
     Refusal.sameLength(z.length, lwe.length, "lengths of the rows");
     double total = 0;
@@ -154,6 +160,7 @@ public final class DynamicRatingKernel {
    */
   @Source(document = "ISO 281:2007", locator = "5.1 and 7.1, bearings in tandem")
   public static double tandem(BearingFamily family, double cr, int n) {
+    Objects.requireNonNull(family, "family");
     if (family.thrust()) {
       throw Refusal.of("family", family, "a radial family", "thrust bearings in tandem are rated as rows");
     }

@@ -3,6 +3,7 @@ package holdfast.bearings;
 
 import holdfast.quantity.Check;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Dynamic equivalent loads {@code P = X Fr + Y Fa}. Symbols: Fr radial load, Fa axial load (N), α contact angle (rad),
@@ -113,6 +114,7 @@ public final class EquivalentLoadKernel {
    */
   @Source(document = "ISO 281:2007", locator = "Tables 3, 5, 8 and 11")
   public static double angleE(BearingType type, double alpha) {
+    Objects.requireNonNull(type, "type");
     if (type == BearingType.MAGNETO_BALL) {
       return 0.2;
     }
@@ -132,6 +134,7 @@ public final class EquivalentLoadKernel {
    */
   @Source(document = "ISO 281:2007", locator = "Tables 3, 5, 8 and 11")
   public static double angleX(BearingType type, int rows, double alpha, boolean aboveE) {
+    Objects.requireNonNull(type, "type");
     checkBranch(type, rows, alpha, aboveE);
     double tan = Math.tan(alpha);
     double sin = Math.sin(alpha);
@@ -155,6 +158,7 @@ public final class EquivalentLoadKernel {
    */
   @Source(document = "ISO 281:2007", locator = "Tables 3, 5, 8 and 11")
   public static double angleY(BearingType type, int rows, double alpha, boolean aboveE) {
+    Objects.requireNonNull(type, "type");
     checkBranch(type, rows, alpha, aboveE);
     double cot = type == BearingType.MAGNETO_BALL ? 0 : 1 / Math.tan(alpha);
     return switch (type) {
@@ -181,6 +185,7 @@ public final class EquivalentLoadKernel {
    */
   @Source(document = "ISO 281:2007", locator = "5.2, 6.2, 7.2, 8.2")
   public static double load(BearingType type, int rows, double alpha, double relativeLoad, double fr, double fa) {
+    Objects.requireNonNull(type, "type");
     checkLoads(fr, fa);
     DynamicRatingKernel.checkRows(rows);
     if (loadDependent(type)) {

@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import java.util.Objects;
 
 /**
  * Factor fc of the basic dynamic load ratings, by linear interpolation in the tables. The argument is
@@ -41,6 +42,7 @@ public final class FactorFcKernel {
    */
   @Source(document = "ISO 281:2007", locator = "Table 2")
   public static double radialBall(BearingType type, int rows, double ratio) {
+    Objects.requireNonNull(type, "type");
     String place = "ISO 281:2007, Table 2";
     switch (type) {
       case DEEP_GROOVE_BALL, FILLING_SLOT_BALL, INSERT_BALL -> {

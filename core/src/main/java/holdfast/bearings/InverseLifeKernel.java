@@ -3,6 +3,7 @@ package holdfast.bearings;
 
 import holdfast.quantity.Check;
 import holdfast.tables.Source;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -30,6 +31,7 @@ public final class InverseLifeKernel {
    */
   public static double allowableLoad(BearingFamily family, double c, double cu, double reliabilityPercent, double kappa,
       double contamination, boolean additives, double life) {
+    Objects.requireNonNull(family, "family");
     Check.positive(life, "wanted life", "million revolutions", "a life above zero is needed");
     LifeModificationKernel.checkLimit(cu);
     double a1 = ReliabilityKernel.a1(reliabilityPercent);
@@ -65,6 +67,8 @@ public final class InverseLifeKernel {
    */
   public static double requiredKappa(BearingFamily family, double c, double cu, double p, double reliabilityPercent,
       DoubleUnaryOperator contamination, double life) {
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(contamination, "contamination");
     Check.positive(life, "wanted life", "million revolutions", "a life above zero is needed");
     double low = LubricationKernel.LEAST_KAPPA;
     double high = LubricationKernel.GREATEST_KAPPA;

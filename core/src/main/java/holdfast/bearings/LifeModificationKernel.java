@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Life modification factor aISO. Symbols: κ viscosity ratio, eC contamination factor, Cu fatigue load limit, P dynamic
@@ -96,6 +97,7 @@ public final class LifeModificationKernel {
    */
   @Source(document = "ISO 281:2007", locator = "9.3.3.4")
   public static double factor(BearingFamily family, double kappa, double argument) {
+    Objects.requireNonNull(family, "family");
     return switch (family) {
       case RADIAL_BALL -> radialBall(kappa, argument);
       case RADIAL_ROLLER -> radialRoller(kappa, argument);
@@ -118,6 +120,7 @@ public final class LifeModificationKernel {
   @Source(document = "ISO 281:2007", locator = "9.3.3.3, lubricants with additives; the limit eC 0.2 is recalled",
       provenance = Provenance.MEMORY)
   public static double withAdditives(BearingFamily family, double kappa, double contamination, double limitOverLoad) {
+    Objects.requireNonNull(family, "family");
     ContaminationKernel.checkFactor(contamination);
     double real = factor(family, kappa, contamination * limitOverLoad);
     if (kappa >= 1 || contamination < LEAST_CONTAMINATION_FOR_ADDITIVES) {
@@ -143,6 +146,7 @@ public final class LifeModificationKernel {
   @Source(document = "ISO 281:2007", locator = "9.1, equation (29)")
   public static double life(
       BearingFamily family, double c, double cu, double p, double reliabilityPercent, double kappa, double contamination) {
+    Objects.requireNonNull(family, "family");
     double l10 = BasicLifeKernel.l10(family, c, p);
     checkLimit(cu);
     double aIso = factor(family, kappa, ContaminationKernel.checkFactor(contamination) * cu / p);

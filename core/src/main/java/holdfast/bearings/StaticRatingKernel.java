@@ -5,6 +5,7 @@ import holdfast.quantity.Check;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import java.util.Objects;
 
 /**
  * Basic static load ratings from geometry. Symbols: f0 factor, i rows, Z rolling elements per row, Dw, Dwe, Lwe, Dpw
@@ -28,6 +29,7 @@ public final class StaticRatingKernel {
    */
   @Source(document = "ISO 76:2006", locator = "Table 1")
   public static double f0(BearingType type, double ratio) {
+    Objects.requireNonNull(type, "type");
     if (!type.family().ball()) {
       throw Refusal.of("type of bearing", type, "a ball bearing", "f0 is for ball bearings");
     }

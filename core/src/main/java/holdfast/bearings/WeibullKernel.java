@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Weibull distribution of lives, {@code S(t) = exp(-((t - γ)/η)^β)}: β slope, η scale (characteristic life less γ),
@@ -81,6 +82,7 @@ public final class WeibullKernel {
   @Source(document = "derivation", locator = "likelihood equations, two parameters",
       provenance = Provenance.DERIVED)
   public static double maximumLikelihoodSlope(double[] lives) {
+    Objects.requireNonNull(lives, "lives");
     double greatest = 0;
     double least = Double.POSITIVE_INFINITY;
     for (double life : lives) {
@@ -115,6 +117,7 @@ public final class WeibullKernel {
   @Source(document = "derivation", locator = "likelihood equations, two parameters",
       provenance = Provenance.DERIVED)
   public static double maximumLikelihoodScale(double[] lives, double slope) {
+    Objects.requireNonNull(lives, "lives");
     check(slope, 1, 0);
     if (lives.length == 0) {
       throw Refusal.of("lives", "none", "at least one life", "a scale needs data");

@@ -12,6 +12,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Load that a track of some hardness takes from a roller whose track capacity at 40 HRC is known.
@@ -28,6 +29,7 @@ public record TrackCapacity(Force capacityAt40, double hardness, boolean crowned
 
   // Refuses hardnesses that no table covers.
   public TrackCapacity {
+    Objects.requireNonNull(capacityAt40, "capacityAt40");
     Check.positive(capacityAt40.base(), "track capacity at 40 HRC", "N", "from the roller's own data");
     Check.within(hardness, SOFTEST, HARDEST, "track hardness", "HRC", "range of the printed tables");
   }

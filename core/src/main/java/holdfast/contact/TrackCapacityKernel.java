@@ -4,6 +4,7 @@ package holdfast.contact;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Capacity of a track against its hardness and strength. A Hertz contact carries a load that grows with the square of
@@ -56,6 +57,8 @@ public final class TrackCapacityKernel {
       locator = "linear between the rows of a table",
       provenance = Provenance.COMMON_PRACTICE)
   public static double interpolate(double hardness, double[] hardnesses, double[] values) {
+    Objects.requireNonNull(hardnesses, "hardnesses");
+    Objects.requireNonNull(values, "values");
     Check.within(hardnesses.length, 2, Integer.MAX_VALUE, "rows of the table", "", "a value lies between two rows");
     Check.within(values.length, hardnesses.length, hardnesses.length, "values of the table", "", "one value a hardness");
     int last = hardnesses.length - 1;

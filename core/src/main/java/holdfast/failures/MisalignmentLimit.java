@@ -11,6 +11,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -39,6 +40,18 @@ public record MisalignmentLimit(
     implements Serializable {
   private static final List<MisalignmentLimit> LIMITS = read();
 
+  public MisalignmentLimit {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(quantity, "quantity");
+    Objects.requireNonNull(printed, "printed");
+    Objects.requireNonNull(limit, "limit");
+    Objects.requireNonNull(condition, "condition");
+    Objects.requireNonNull(effect, "effect");
+    Objects.requireNonNull(source, "source");
+    Check.finite(loadFrom, "low end of the range of P/C", "");
+    Check.within(loadTo, loadFrom, Double.POSITIVE_INFINITY, "high end of the range of P/C", "", "from low to high");
+  }
+
   /**
    * All limits.
    *
@@ -55,6 +68,7 @@ public record MisalignmentLimit(
    * @return the limits in the order of the table; at least one
    */
   public static List<MisalignmentLimit> of(MisalignmentKind kind) {
+    Objects.requireNonNull(kind, "kind");
     return LIMITS.stream().filter(l -> l.kind() == kind).toList();
   }
 
@@ -68,6 +82,7 @@ public record MisalignmentLimit(
    * @throws holdfast.quantity.InputException if the share is negative or not finite
    */
   public static List<MisalignmentLimit> of(MisalignmentKind kind, double loadShare) {
+    Objects.requireNonNull(kind, "kind");
     Check.notNegative(loadShare, "load share P/C", "", "it is a ratio of loads");
     return of(kind).stream().filter(l -> loadShare >= l.loadFrom && loadShare <= l.loadTo).toList();
   }
@@ -81,6 +96,7 @@ public record MisalignmentLimit(
    * @throws holdfast.quantity.InputException if the share is negative or not finite
    */
   public static Optional<MisalignmentLimit> narrowest(MisalignmentKind kind, double loadShare) {
+    Objects.requireNonNull(kind, "kind");
     return of(kind, loadShare).stream().min(Comparator.comparing(MisalignmentLimit::limit));
   }
 
@@ -91,6 +107,7 @@ public record MisalignmentLimit(
    * @return true up to and including the limit
    */
   public boolean permits(Angle misalignment) {
+    Objects.requireNonNull(misalignment, "misalignment");
     return Math.abs(misalignment.base()) <= limit.base() * (1 + 1e-12);
   }
 

@@ -9,6 +9,7 @@ import holdfast.tables.Source;
 import holdfast.tables.SourceRef;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -41,6 +42,8 @@ public final class FleetPlan {
    * @throws InputException if there is no place or the survival at 0 is not 1
    */
   public static FleetPlan of(DoubleUnaryOperator survival, List<FleetPosition> positions) {
+    Objects.requireNonNull(survival, "survival");
+    Objects.requireNonNull(positions, "positions");
     if (positions.isEmpty()) {
       throw new InputException("positions", "none", "at least one", "a fleet without places needs nothing");
     }
@@ -57,6 +60,7 @@ public final class FleetPlan {
    * @throws InputException if an argument is outside its range
    */
   public static FleetPlan ofLike(DoubleUnaryOperator survival, int count, double hoursPerYear) {
+    Objects.requireNonNull(survival, "survival");
     Check.within(count, 1, MOST, "number of places", "", "a fleet without places needs nothing; no works has more");
     List<FleetPosition> positions = new ArrayList<>();
     for (int i = 1; i <= count; i++) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.fleet;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
@@ -18,6 +19,11 @@ import java.util.List;
  */
 public record Spares(double meanDemand, double wanted, int stock) implements Traced, Serializable {
   private static final SourceRef POISSON = SourceRef.derived("distribution of Poisson: P(N ≤ s) = e^−m Σ m^k/k!, k from 0 to s");
+
+  public Spares {
+    Check.finite(meanDemand, "mean demand", "");
+    Check.finite(wanted, "wanted service level", "");
+  }
 
   /**
    * Spares for a mean demand.

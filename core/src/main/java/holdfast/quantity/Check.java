@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Objects;
+
 /**
  * Checks of arguments in kernels. Every comparison is written so that NaN fails it. Nothing is allocated unless a
  * check fails.
@@ -8,6 +10,8 @@ package holdfast.quantity;
  * <p>A number may be as large as {@link #GREATEST} and a divisor as small as {@link #LEAST}. No dimension, force or life
  * of a machine comes near either, and the products, quotients and powers that the formulas form of such numbers stay
  * finite, so that no infinity arises inside.
+ *
+ * <p>The texts of a check are read only when it refuses; then a missing one is refused by its name.
  */
 public final class Check {
   /** Greatest size of a number that is taken, in whatever base unit. */
@@ -156,6 +160,6 @@ public final class Check {
   }
 
   private static String suffix(String unit) {
-    return unit.isEmpty() ? "" : " " + unit;
+    return Objects.requireNonNull(unit, "unit").isEmpty() ? "" : " " + unit;
   }
 }

@@ -6,6 +6,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /** Joint pressures at which stud or housing reach their elastic limit. Pressures and strengths in MPa. */
 @Source(document = "derivation", locator = "yield theories on the stresses of a thick ring", provenance = Provenance.DERIVED)
@@ -27,6 +28,7 @@ public final class ElasticLimitKernel {
    * @throws InputException if a value is out of range
    */
   public static double housingPressure(YieldRule rule, double yield, double hoopFactor) {
+    Objects.requireNonNull(rule, "rule");
     Check.positive(yield, "yield strength of the housing", "MPa", "a strength");
     checkHoop(hoopFactor);
     return switch (rule) {
@@ -47,6 +49,7 @@ public final class ElasticLimitKernel {
    * @throws InputException if a value is out of range
    */
   public static double studPressure(YieldRule rule, double yield, double holeRatio) {
+    Objects.requireNonNull(rule, "rule");
     Check.positive(yield, "yield strength of the stud", "MPa", "a strength");
     if (!(holeRatio >= 0 && holeRatio < 1)) {
       throw new InputException(

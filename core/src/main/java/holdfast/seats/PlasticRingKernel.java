@@ -6,6 +6,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * A housing that yields round its bore: elastic, perfectly plastic, plane stress, greatest-shear flow. In the plastic
@@ -34,6 +35,7 @@ public final class PlasticRingKernel {
    * @throws InputException for von Mises, which has no closed solution here, or a strength out of range
    */
   public static double yieldDifference(YieldRule rule, double yield) {
+    Objects.requireNonNull(rule, "rule");
     Check.positive(yield, "yield strength of the housing", "MPa", "a strength");
     return switch (rule) {
       case TRESCA -> yield;

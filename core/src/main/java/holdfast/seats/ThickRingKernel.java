@@ -6,6 +6,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Thick elastic rings in plane stress (Lamé): joint pressure, stresses at every radius, displacements. Lengths in mm,
@@ -188,6 +189,8 @@ public final class ThickRingKernel {
       double outerModulus,
       double outerPoisson,
       double[] pressures) {
+    Objects.requireNonNull(interferences, "interferences");
+    Objects.requireNonNull(pressures, "pressures");
     if (pressures.length < interferences.length) {
       throw new InputException(
           "result array", pressures.length + " places", "at least " + interferences.length, "one for each item");

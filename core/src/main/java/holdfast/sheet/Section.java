@@ -8,6 +8,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A section of a sheet.
@@ -18,6 +19,8 @@ import java.util.List;
 public record Section(String title, List<Block> blocks) implements Serializable {
   // Keeps an unmodifiable copy; refuses a section that nobody could find.
   public Section {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(blocks, "blocks");
     if (title.isBlank()) {
       throw new InputException("title of a section", "''", "not blank", "it is the heading");
     }
@@ -31,6 +34,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
    * @return a builder
    */
   public static Builder of(String title) {
+    Objects.requireNonNull(title, "title");
     return new Builder(title);
   }
 
@@ -52,6 +56,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      * @return this builder
      */
     public Builder entry(String label, String value, SourceRef... sources) {
+      Objects.requireNonNull(sources, "sources");
       return entry(label, value, List.of(sources));
     }
 
@@ -77,6 +82,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      * @return this builder
      */
     public Builder notice(Block.Weight weight, String text, SourceRef... sources) {
+      Objects.requireNonNull(sources, "sources");
       blocks.add(new Block.Notice(weight, text, List.of(sources)));
       return this;
     }
@@ -88,6 +94,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      * @return this builder
      */
     public Builder cautions(List<Caution> cautions) {
+      Objects.requireNonNull(cautions, "cautions");
       cautions.forEach(caution -> notice(Block.Weight.CAUTION, caution.text(), caution.source()));
       return this;
     }
@@ -99,6 +106,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      * @return this builder
      */
     public Builder warnings(List<Warning> warnings) {
+      Objects.requireNonNull(warnings, "warnings");
       warnings.forEach(warning -> notice(Block.Weight.WARNING, warning.message(), warning.source()));
       return this;
     }
@@ -122,6 +130,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      * @return this builder
      */
     public Builder picture(Block.Picture picture) {
+      Objects.requireNonNull(picture, "picture");
       blocks.add(picture);
       return this;
     }

@@ -12,6 +12,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A torque from a chart or a maker's sheet, read backwards: which preload and stress it implies when the thread is oiled
@@ -33,6 +34,8 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
 
   // Refuses at once what the kernels refuse.
   public ChartTorque {
+    Objects.requireNonNull(nut, "nut");
+    Objects.requireNonNull(torque, "torque");
     nut.friction(FrictionClass.B.friction()).preload(torque);
   }
 
@@ -45,6 +48,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
    * @return the chart torque
    */
   public static ChartTorque of(ScrewThread thread, Torque torque) {
+    Objects.requireNonNull(thread, "thread");
     Tightening nut = Tightening.of(thread);
     if (nut.face() == null) {
       Length d = thread.majorDiameter();
@@ -101,6 +105,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
    * @return K·d·0.75·proof load
    */
   public Torque generalChart(PropertyClass propertyClass, double nutFactor) {
+    Objects.requireNonNull(propertyClass, "propertyClass");
     double load = CHART_PART * propertyClass.proofLoad(nut.thread()).force().newton();
     return new Torque(ScatterKernel.torqueByNutFactor(load, nutFactor, nut.thread().majorDiameter().mm()));
   }
@@ -113,6 +118,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
    * @return below 1 where the general chart would overtighten the stud
    */
   public double shareOfGeneralChart(PropertyClass propertyClass, double nutFactor) {
+    Objects.requireNonNull(propertyClass, "propertyClass");
     return torque.ratio(generalChart(propertyClass, nutFactor));
   }
 

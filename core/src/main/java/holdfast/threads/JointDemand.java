@@ -13,6 +13,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What a joint asks of its preload. Immutable: each method that states something returns a new demand.
@@ -44,6 +45,13 @@ public record JointDemand(
 
   // Refuses negative forces, a reserve below 1 and a load factor outside 0 to 1.
   public JointDemand {
+    Objects.requireNonNull(clamp, "clamp");
+    Objects.requireNonNull(axialLoad, "axialLoad");
+    Objects.requireNonNull(momentForce, "momentForce");
+    Objects.requireNonNull(slipForce, "slipForce");
+    Objects.requireNonNull(embeddingLoss, "embeddingLoss");
+    Objects.requireNonNull(thermalLoss, "thermalLoss");
+    Objects.requireNonNull(thermalGain, "thermalGain");
     Check.notNegative(clamp.newton(), "clamp force", "N", "a joint is pressed together");
     Check.notNegative(axialLoad.newton(), "working load FA", "N", "it pulls on the stud");
     Check.within(loadFactor, 0, 1, "load factor Φ", "", "a part of the working load");
@@ -73,6 +81,7 @@ public record JointDemand(
    * @return a demand with this load
    */
   public JointDemand axialLoad(Force load, double factor) {
+    Objects.requireNonNull(load, "load");
     return new JointDemand(clamp, load, factor, momentForce, slipForce, reserve, embeddingLoss, thermalLoss, thermalGain);
   }
 
@@ -85,6 +94,9 @@ public record JointDemand(
    * @return a demand that keeps the whole ring in contact
    */
   public JointDemand moment(Torque moment, Length outer, Length inner) {
+    Objects.requireNonNull(moment, "moment");
+    Objects.requireNonNull(outer, "outer");
+    Objects.requireNonNull(inner, "inner");
     Force force = new Force(JointKernel.preloadAgainstMoment(moment.newtonMillimetre(), outer.mm(), inner.mm()));
     return new JointDemand(clamp, axialLoad, loadFactor, force, slipForce, reserve, embeddingLoss, thermalLoss, thermalGain);
   }
@@ -98,6 +110,7 @@ public record JointDemand(
    * @throws InputException if a value is outside its range
    */
   public JointDemand slip(Force load, double friction) {
+    Objects.requireNonNull(load, "load");
     Check.positive(friction, "friction between the parts μT", "", "friction holds the load");
     return new JointDemand(
         clamp, axialLoad, loadFactor, momentForce, load.dividedBy(friction), reserve, embeddingLoss, thermalLoss, thermalGain);
@@ -122,6 +135,8 @@ public record JointDemand(
    * @return a demand with these changes
    */
   public JointDemand changes(Force embedding, Force thermal) {
+    Objects.requireNonNull(embedding, "embedding");
+    Objects.requireNonNull(thermal, "thermal");
     Force loss = new Force(Math.max(0, -thermal.newton()));
     Force gain = new Force(Math.max(0, thermal.newton()));
     return new JointDemand(clamp, axialLoad, loadFactor, momentForce, slipForce, reserve, embedding, loss, gain);

@@ -4,6 +4,7 @@ package holdfast.threads;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
@@ -43,6 +44,8 @@ public final class SamplingKernel {
       Friction friction,
       double meanFaceDiameter,
       double prevailing) {
+    Objects.requireNonNull(preloads, "preloads");
+    Objects.requireNonNull(friction, "friction");
     Check.within(preloads.length, 1, Integer.MAX_VALUE, "number of samples", "", "something must be sampled");
     Check.within(deviation, 0, 0.9, "tool deviation", "", "a part of the set torque");
     // The corners are refused here, so that the inner loop need not check.

@@ -12,6 +12,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The preload of one set torque with friction bands and tool deviation together.
@@ -24,6 +25,9 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
 
   // Refuses at once what the kernels refuse.
   public ScatteredPreload {
+    Objects.requireNonNull(tightening, "tightening");
+    Objects.requireNonNull(torque, "torque");
+    Objects.requireNonNull(scatter, "scatter");
     tightening.preload(torque);
     tightening.preload(torque.times(1 - scatter.deviation(torque)));
   }
@@ -96,6 +100,7 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
    * @throws InputException if a value is outside its range
    */
   public List<Force> sampledQuantiles(int count, long seed, boolean normal, double... probabilities) {
+    Objects.requireNonNull(probabilities, "probabilities");
     Check.within(count, 1, 100_000_000, "number of samples", "", "something must be sampled, and it must fit the memory");
     double[] preloads = new double[count];
     SamplingKernel.preloads(

@@ -6,6 +6,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Torque and preload of a screw thread with the exact helix and flank relation, and in the linear form.
@@ -160,6 +161,10 @@ public final class TighteningKernel {
       double[] faceFrictions,
       double prevailing,
       double[] preloads) {
+    Objects.requireNonNull(torques, "torques");
+    Objects.requireNonNull(threadFrictions, "threadFrictions");
+    Objects.requireNonNull(faceFrictions, "faceFrictions");
+    Objects.requireNonNull(preloads, "preloads");
     int n = torques.length;
     if (threadFrictions.length != n || faceFrictions.length != n || preloads.length != n) {
       throw new InputException("frictions and preloads", threadFrictions.length + ", " + faceFrictions.length + " and "

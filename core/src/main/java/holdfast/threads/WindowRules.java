@@ -6,6 +6,7 @@ import holdfast.quantity.Force;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * What limits the torque from above besides the strength class. Values of infinity in the kernels stand for limits that
@@ -64,7 +65,7 @@ public record WindowRules(
   /**
    * States the greatest pressure under the face.
    *
-   * @param limit over 0
+   * @param limit over 0; null if nothing limits it
    * @return new rules
    */
   public WindowRules facePressure(Stress limit) {
@@ -79,13 +80,14 @@ public record WindowRules(
    * @return new rules
    */
   public WindowRules engagement(ThreadEngagement thread, double safety) {
+    Objects.requireNonNull(thread, "thread");
     return new WindowRules(utilisation, facePressure, thread, safety, greatestPreload, makersMaximum);
   }
 
   /**
    * States the greatest preload that the clamped parts bear.
    *
-   * @param limit over 0
+   * @param limit over 0; null if nothing limits it
    * @return new rules
    */
   public WindowRules greatestPreload(Force limit) {
@@ -95,7 +97,7 @@ public record WindowRules(
   /**
    * States the greatest torque that the maker allows.
    *
-   * @param limit over 0
+   * @param limit over 0; null if nothing limits it
    * @return new rules
    */
   public WindowRules makersMaximum(Torque limit) {

@@ -6,6 +6,7 @@ import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * One step of a derivation.
@@ -24,6 +25,12 @@ public record Step(
 
   // Keeps an unmodifiable copy of the list; a step without a finite value is a fault of the calculation.
   public Step {
+    Objects.requireNonNull(symbol, "symbol");
+    Objects.requireNonNull(meaning, "meaning");
+    Objects.requireNonNull(expression, "expression");
+    Objects.requireNonNull(inputs, "inputs");
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(source, "source");
     inputs = List.copyOf(inputs);
     if (!Double.isFinite(value)) {
       throw new InputException("value of step '" + symbol + "'", Double.toString(value), "a finite number", "it was calculated");

@@ -4,6 +4,7 @@ package holdfast.bearings.reference;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Roller profiles: how far the radius at x falls short of the radius in the middle. Symbols: x position from the middle of
@@ -68,6 +69,7 @@ public final class ProfileKernel {
    */
   @Source(document = "derivation", locator = "linear interpolation", provenance = Provenance.DERIVED)
   public static double given(double x, double lwe, double[] stations) {
+    Objects.requireNonNull(stations, "stations");
     inside(x, lwe);
     Check.within(stations.length, 2, 100_000, "stations of the profile", "", "a profile has two ends");
     double at = (x / lwe + 0.5) * (stations.length - 1);

@@ -2,6 +2,7 @@
 package holdfast.bearings.reference;
 
 import holdfast.quantity.Angle;
+import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
@@ -13,6 +14,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -57,6 +59,28 @@ public record TiltedLife(
     implements Traced, Serializable {
   private static final double REFINED_TO = 0.005;
   private static final int TOUCHING = 20;
+
+  public TiltedLife {
+    Objects.requireNonNull(bearing, "bearing");
+    Objects.requireNonNull(loading, "loading");
+    Objects.requireNonNull(tiltAlong, "tiltAlong");
+    Objects.requireNonNull(tiltAcross, "tiltAcross");
+    Objects.requireNonNull(momentAlong, "momentAlong");
+    Objects.requireNonNull(momentAcross, "momentAcross");
+    Objects.requireNonNull(displacement, "displacement");
+    Objects.requireNonNull(greatestLoad, "greatestLoad");
+    Objects.requireNonNull(greatestPressure, "greatestPressure");
+    Objects.requireNonNull(loadZone, "loadZone");
+    Objects.requireNonNull(radialStiffness, "radialStiffness");
+    Check.finite(lifeRatio, "life ratio", "");
+    Check.finite(life, "life", "million revolutions");
+    Check.finite(alignedLife, "life without tilt", "million revolutions");
+    Check.finite(recalledLife, "reference life as recalled", "million revolutions");
+    Check.finite(touchingShare, "touching share", "");
+    Check.finite(tiltStiffness, "tilt stiffness", "N·mm/rad");
+    Check.finite(laminaChange, "change by the last doubling of the laminae", "");
+    Check.finite(residual, "unbalanced force over the load", "");
+  }
 
   static TiltedLife of(TiltedBearing bearing, Loading loading) {
     if (bearing.elements() instanceof RollerSet && loading.axial().newton() != 0) {
@@ -111,6 +135,7 @@ public record TiltedLife(
    * @throws holdfast.quantity.InputException if the factor gives a number that is not above 0
    */
   public double modifiedLifeRatio(DoubleUnaryOperator factor) {
+    Objects.requireNonNull(factor, "factor");
     Model model = Model.of(bearing);
     model.solve(loading.aligned());
     double aligned = model.modifiedLife(factor);
