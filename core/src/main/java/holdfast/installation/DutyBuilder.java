@@ -10,6 +10,7 @@ import holdfast.quantity.Angle;
 import holdfast.quantity.KinematicViscosity;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.Temperature;
+import java.util.Objects;
 
 /** Collects a duty. Not thread-safe. */
 public final class DutyBuilder extends Description<Duty> {
@@ -39,8 +40,8 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder life(OperatingTime hours, Reliability wanted) {
-    this.wantedLife = hours;
-    this.reliability = wanted;
+    this.wantedLife = Objects.requireNonNull(hours, "hours");
+    this.reliability = Objects.requireNonNull(wanted, "wanted");
     return this;
   }
 
@@ -62,7 +63,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder at(Temperature temperature) {
-    this.workingTemperature = temperature;
+    this.workingTemperature = Objects.requireNonNull(temperature, "temperature");
     return this;
   }
 
@@ -74,8 +75,8 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder lubricant(KinematicViscosity atWork, ContaminationLevel cleanness) {
-    this.viscosity = atWork;
-    this.contamination = cleanness;
+    this.viscosity = Objects.requireNonNull(atWork, "atWork");
+    this.contamination = Objects.requireNonNull(cleanness, "cleanness");
     return this;
   }
 
@@ -87,7 +88,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder track(ContactSurface surface, double hrc) {
-    this.track = surface;
+    this.track = Objects.requireNonNull(surface, "surface");
     this.trackHardness = hrc;
     return this;
   }
@@ -99,7 +100,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder trackMisalignment(Angle angle) {
-    this.trackMisalignment = angle;
+    this.trackMisalignment = Objects.requireNonNull(angle, "angle");
     return this;
   }
 
@@ -110,7 +111,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder greaseThrough(Port port) {
-    this.feed = port;
+    this.feed = Objects.requireNonNull(port, "port");
     this.lubricationStated = true;
     return this;
   }

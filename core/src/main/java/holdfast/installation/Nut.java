@@ -8,6 +8,7 @@ import holdfast.quantity.Torque;
 import holdfast.threads.BearingFace;
 import holdfast.threads.Friction;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -37,6 +38,9 @@ public record Nut(
 
   // Refuses at once a torque or an error that no wrench has, a face that is no ring and friction that is no band.
   public Nut {
+    Objects.requireNonNull(faceOuter, "faceOuter");
+    Objects.requireNonNull(faceInner, "faceInner");
+    Objects.requireNonNull(torque, "torque");
     BearingFace.of(faceOuter, faceInner);
     Friction.of(leastFriction, greatestFriction);
     Check.positive(torque.newtonMillimetre(), "tightening torque", "N·mm", "a nut that is not tightened holds nothing");
@@ -67,7 +71,8 @@ public record Nut(
       Torque torque,
       double wrenchError,
       double reserve) {
-    this(faceOuter, faceInner, leastFriction, greatestFriction, torque, wrenchError, reserve, null, null);
+    this(Objects.requireNonNull(faceOuter, "faceOuter"), Objects.requireNonNull(faceInner, "faceInner"), leastFriction,
+        greatestFriction, Objects.requireNonNull(torque, "torque"), wrenchError, reserve, null, null);
   }
 
   /**
@@ -78,6 +83,8 @@ public record Nut(
    * @return a builder
    */
   public static Builder onFace(Length outer, Length inner) {
+    Objects.requireNonNull(outer, "outer");
+    Objects.requireNonNull(inner, "inner");
     return new Builder(outer, inner);
   }
 
@@ -146,7 +153,7 @@ public record Nut(
      * @return this builder
      */
     public Builder wrench(Torque setting, double error) {
-      this.torque = setting;
+      this.torque = Objects.requireNonNull(setting, "setting");
       this.wrenchError = error;
       return this;
     }
@@ -170,8 +177,8 @@ public record Nut(
      * @return this builder
      */
     public Builder engaged(Length length, Stress shear) {
-      this.engaged = length;
-      this.shearStrength = shear;
+      this.engaged = Objects.requireNonNull(length, "length");
+      this.shearStrength = Objects.requireNonNull(shear, "shear");
       return this;
     }
 

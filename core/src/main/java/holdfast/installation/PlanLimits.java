@@ -8,6 +8,7 @@ import holdfast.failures.MisalignmentLimit;
 import holdfast.installation.LimitCheck.Bound;
 import holdfast.installation.LimitCheck.Consequence;
 import holdfast.quantity.Angle;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Quantity;
 import holdfast.seats.StudStrength;
@@ -19,6 +20,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -33,6 +35,11 @@ public record PlanLimits(List<LimitCheck> checks, List<Warning> notKnown) implem
 
   // Keeps unmodifiable copies.
   public PlanLimits {
+    Objects.requireNonNull(checks, "checks");
+    Objects.requireNonNull(notKnown, "notKnown");
+    if (checks.isEmpty()) {
+      throw new InputException("limits of a plan", "none", "at least one", "one of them governs");
+    }
     checks = List.copyOf(checks);
     notKnown = List.copyOf(notKnown);
   }

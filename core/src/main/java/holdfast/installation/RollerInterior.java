@@ -114,7 +114,7 @@ public record RollerInterior(
      * States the rollers or needles.
      *
      * @param z rollers of one row Z
-     * @param dwe roller diameter Dwe
+     * @param dwe roller diameter Dwe; null if it is not known yet
      * @param lwe effective roller length Lwe: without the rounded ends
      * @param origin where the values come from
      * @return this builder
@@ -122,8 +122,8 @@ public record RollerInterior(
     public Builder rollers(int z, Length dwe, Length lwe, InteriorOrigin origin) {
       this.count = z;
       this.diameter = dwe;
-      this.length = lwe;
-      this.rollersFrom = origin;
+      this.length = Objects.requireNonNull(lwe, "lwe");
+      this.rollersFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 
@@ -136,7 +136,7 @@ public record RollerInterior(
      */
     public Builder rows(int number, Length spacing) {
       this.rows = number;
-      this.rowSpacing = spacing;
+      this.rowSpacing = Objects.requireNonNull(spacing, "spacing");
       return this;
     }
 
@@ -148,8 +148,8 @@ public record RollerInterior(
      * @return this builder
      */
     public Builder pitchDiameter(Length dpw, InteriorOrigin origin) {
-      this.pitchDiameter = dpw;
-      this.pitchFrom = origin;
+      this.pitchDiameter = Objects.requireNonNull(dpw, "dpw");
+      this.pitchFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 
@@ -161,8 +161,8 @@ public record RollerInterior(
      * @return this builder
      */
     public Builder clearance(Length play, InteriorOrigin origin) {
-      this.clearance = play;
-      this.clearanceFrom = origin;
+      this.clearance = Objects.requireNonNull(play, "play");
+      this.clearanceFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 
@@ -174,8 +174,8 @@ public record RollerInterior(
      * @return this builder
      */
     public Builder profile(RollerProfile generatrix, InteriorOrigin origin) {
-      this.profile = generatrix;
-      this.profileFrom = origin;
+      this.profile = Objects.requireNonNull(generatrix, "generatrix");
+      this.profileFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 

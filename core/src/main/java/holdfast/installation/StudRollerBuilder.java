@@ -14,6 +14,7 @@ import holdfast.rollers.MeasureSystem;
 import holdfast.rollers.RollerKind;
 import holdfast.rollers.RollerSize;
 import holdfast.seats.Material;
+import java.util.Objects;
 
 /** Collects the description of a stud roller. Not thread-safe. */
 public final class StudRollerBuilder extends Description<StudRoller> {
@@ -62,6 +63,8 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @throws InputException if the size has no thread
    */
   public StudRollerBuilder size(RollerSize size, Length crown) {
+    Objects.requireNonNull(size, "size");
+    Objects.requireNonNull(crown, "crown");
     if (size.stud().threads().isEmpty()) {
       throw new InputException("threads of the stud", "none", "one or more", "the nut needs a thread");
     }
@@ -82,9 +85,9 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder ring(Length diameter, Length width, Length crown) {
-    this.outsideDiameter = diameter;
-    this.ringWidth = width;
-    this.crownRadius = crown;
+    this.outsideDiameter = Objects.requireNonNull(diameter, "diameter");
+    this.ringWidth = Objects.requireNonNull(width, "width");
+    this.crownRadius = Objects.requireNonNull(crown, "crown");
     return this;
   }
 
@@ -96,8 +99,8 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder flange(Length diameter, Length gap) {
-    this.flangeDiameter = diameter;
-    this.ringGap = gap;
+    this.flangeDiameter = Objects.requireNonNull(diameter, "diameter");
+    this.ringGap = Objects.requireNonNull(gap, "gap");
     return this;
   }
 
@@ -110,8 +113,8 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder stud(Length diameter, String tolerance) {
-    this.studDiameter = diameter;
-    this.studTolerance = tolerance;
+    this.studDiameter = Objects.requireNonNull(diameter, "diameter");
+    this.studTolerance = Objects.requireNonNull(tolerance, "tolerance");
     return this;
   }
 
@@ -122,7 +125,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder thread(String designation) {
-    this.thread = designation;
+    this.thread = Objects.requireNonNull(designation, "designation");
     return this;
   }
 
@@ -133,7 +136,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder greaseBore(Length diameter) {
-    this.greaseBore = diameter;
+    this.greaseBore = Objects.requireNonNull(diameter, "diameter");
     return this;
   }
 
@@ -145,8 +148,8 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder material(Material studMaterial, Length rz) {
-    this.material = studMaterial;
-    this.seatRoughness = rz;
+    this.material = Objects.requireNonNull(studMaterial, "studMaterial");
+    this.seatRoughness = Objects.requireNonNull(rz, "rz");
     return this;
   }
 
@@ -158,7 +161,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder inside(RollerKind rollingElements, boolean contactSeals) {
-    this.kind = rollingElements;
+    this.kind = Objects.requireNonNull(rollingElements, "rollingElements");
     this.sealed = contactSeals;
     return this;
   }
@@ -170,7 +173,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder head(HeadForm form) {
-    this.head = form;
+    this.head = Objects.requireNonNull(form, "form");
     return this;
   }
 
@@ -204,7 +207,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder openings(Openings seen) {
-    this.openings = seen;
+    this.openings = Objects.requireNonNull(seen, "seen");
     return this;
   }
 
@@ -215,7 +218,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder system(MeasureSystem measures) {
-    this.system = measures;
+    this.system = Objects.requireNonNull(measures, "measures");
     return this;
   }
 
@@ -226,7 +229,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder ratings(LoadRatings makersRatings) {
-    this.ratings = makersRatings;
+    this.ratings = Objects.requireNonNull(makersRatings, "makersRatings");
     return this;
   }
 
@@ -238,8 +241,8 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder temperatures(Temperature lowest, Temperature highest) {
-    this.coldest = lowest;
-    this.hottest = highest;
+    this.coldest = Objects.requireNonNull(lowest, "lowest");
+    this.hottest = Objects.requireNonNull(highest, "highest");
     return this;
   }
 
@@ -251,8 +254,8 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder ringLimits(Force whileTurning, Force atStandstill) {
-    this.turning = whileTurning;
-    this.standing = atStandstill;
+    this.turning = Objects.requireNonNull(whileTurning, "whileTurning");
+    this.standing = Objects.requireNonNull(atStandstill, "atStandstill");
     return this;
   }
 
@@ -263,7 +266,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder studLimit(Force limit) {
-    this.studLimit = limit;
+    this.studLimit = Objects.requireNonNull(limit, "limit");
     return this;
   }
 
@@ -274,7 +277,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder trackCapacity(Force at40Hrc) {
-    this.trackAt40Hrc = at40Hrc;
+    this.trackAt40Hrc = Objects.requireNonNull(at40Hrc, "at40Hrc");
     return this;
   }
 
@@ -285,7 +288,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder speedLimit(RotationalSpeed limit) {
-    this.speed = limit;
+    this.speed = Objects.requireNonNull(limit, "limit");
     return this;
   }
 
@@ -296,7 +299,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder greatestTorque(Torque torque) {
-    this.greatestTorque = torque;
+    this.greatestTorque = Objects.requireNonNull(torque, "torque");
     return this;
   }
 
@@ -307,7 +310,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder interior(RollerInterior rollersAndPlay) {
-    this.interior = rollersAndPlay;
+    this.interior = Objects.requireNonNull(rollersAndPlay, "rollersAndPlay");
     return this;
   }
 
