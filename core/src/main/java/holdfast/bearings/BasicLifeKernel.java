@@ -61,8 +61,8 @@ public final class BasicLifeKernel {
   /**
    * Operating hours of a life, {@code Lh = 10^6 L / (60 n)}.
    *
-   * @param millionRevolutions L, 0 or more
-   * @param rpm speed, over 0
+   * @param millionRevolutions L in million revolutions, 0 or more
+   * @param rpm speed in rpm, over 0
    * @return hours
    * @throws holdfast.quantity.InputException if the life is negative or the speed is not above zero
    */
@@ -74,8 +74,8 @@ public final class BasicLifeKernel {
   /**
    * Revolutions in a number of hours, {@code L = 60 n Lh / 10^6}.
    *
-   * @param hours Lh, 0 or more
-   * @param rpm speed, over 0
+   * @param hours Lh in h, 0 or more
+   * @param rpm speed in rpm, over 0
    * @return million revolutions
    * @throws holdfast.quantity.InputException if the hours are negative or the speed is not above zero
    */
@@ -87,7 +87,7 @@ public final class BasicLifeKernel {
   /**
    * Distance that a wheel or roller travels in a life, {@code s = π D L}.
    *
-   * @param millionRevolutions L, 0 or more
+   * @param millionRevolutions L in million revolutions, 0 or more
    * @param diameter rolling diameter D in mm, over 0
    * @return distance in km
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -105,7 +105,7 @@ public final class BasicLifeKernel {
    *
    * @param family family of the bearing
    * @param p P in N, over 0
-   * @param millionRevolutions wanted L10, over 0
+   * @param millionRevolutions wanted L10 in million revolutions, over 0
    * @return C in N
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
@@ -119,7 +119,7 @@ public final class BasicLifeKernel {
    *
    * @param family family of the bearing
    * @param c C in N, over 0
-   * @param millionRevolutions wanted L10, over 0
+   * @param millionRevolutions wanted L10 in million revolutions, over 0
    * @return P in N
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
@@ -131,8 +131,8 @@ public final class BasicLifeKernel {
   /**
    * Greatest speed with a wanted life in hours, {@code n = 10^6 L / (60 Lh)}.
    *
-   * @param millionRevolutions L at the load, over 0
-   * @param hours wanted life, over 0
+   * @param millionRevolutions L at the load in million revolutions, over 0
+   * @param hours wanted life in h, over 0
    * @return speed in rpm
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */

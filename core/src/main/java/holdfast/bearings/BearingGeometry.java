@@ -106,8 +106,8 @@ public record BearingGeometry(
   /**
    * Fatigue load limit from the contact stress of 1500 MPa, for groove radii of one's own.
    *
-   * @param innerGroove groove radius of the inner ring over Dw, over 0.5
-   * @param outerGroove groove radius of the outer ring over Dw, over 0.5
+   * @param innerGroove groove radius of the inner ring over Dw (dimensionless), over 0.5
+   * @param outerGroove groove radius of the outer ring over Dw (dimensionless), over 0.5
    * @return Cu
    * @throws holdfast.quantity.InputException if a radius is not over 0.5 or this is a roller bearing
    */

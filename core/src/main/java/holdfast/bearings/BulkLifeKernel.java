@@ -23,10 +23,10 @@ public final class BulkLifeKernel {
    * @param c basic dynamic load ratings in N
    * @param cu fatigue load limits in N
    * @param p dynamic equivalent loads in N
-   * @param rpm speeds
+   * @param rpm speeds in rpm
    * @param viscosity viscosities ν at operating temperature in mm²/s
    * @param dpw pitch diameters in mm
-   * @param contamination contamination factors eC
+   * @param contamination contamination factors eC (dimensionless)
    * @param reliability reliabilities in %
    * @param hours receives the lives in h
    * @throws InputException if an array is too short or a value is outside its range; the message names the index
@@ -67,10 +67,10 @@ public final class BulkLifeKernel {
    * @param c basic dynamic load ratings in N
    * @param cu fatigue load limits in N
    * @param p dynamic equivalent loads in N
-   * @param rpm speeds
+   * @param rpm speeds in rpm
    * @param viscosity viscosities ν at operating temperature in mm²/s
    * @param dpw pitch diameters in mm
-   * @param contamination contamination factors eC
+   * @param contamination contamination factors eC (dimensionless)
    * @param reliability reliabilities in %
    * @param hours receives the lives in h
    * @throws InputException if the arrays differ in length or a value is outside its range; the message names the index

@@ -17,8 +17,8 @@ public final class DutyKernel {
   /**
    * Mean speed of a duty in steps, {@code nm = Σ ni ti / Σ ti}.
    *
-   * @param rpm speeds ni, 0 or more, at least one above 0
-   * @param time times or shares of time ti, over 0
+   * @param rpm speeds ni in rpm, 0 or more, at least one above 0
+   * @param time times ti in one unit, or shares of time (dimensionless), over 0
    * @return nm in rpm
    * @throws holdfast.quantity.InputException if the duty is empty, the arrays differ in length or a value is out of range
    */
@@ -36,10 +36,10 @@ public final class DutyKernel {
   /**
    * Constant load with the same life as a duty in steps, {@code Pm = [Σ Pi^p ni ti / Σ ni ti]^(1/p)}.
    *
-   * @param exponent p, from 1 to 20
-   * @param p loads Pi, 0 or more
-   * @param rpm speeds ni, 0 or more
-   * @param time times or shares of time ti, over 0
+   * @param exponent p (dimensionless), from 1 to 20
+   * @param p loads Pi in N, 0 or more
+   * @param rpm speeds ni in rpm, 0 or more
+   * @param time times ti in one unit, or shares of time (dimensionless), over 0
    * @return Pm in N
    * @throws holdfast.quantity.InputException if the duty is empty, the arrays differ in length or a value is out of range
    */
@@ -70,8 +70,8 @@ public final class DutyKernel {
    * Life under steps with different lives by linear damage, {@code 1/L = Σ ui/Li}, ui shares of revolutions for lives in
    * revolutions, shares of time for lives in hours.
    *
-   * @param shares ui, 0 or more, at least one above 0; they are divided by their sum
-   * @param lives Li, over 0; infinite where a step does no damage
+   * @param shares ui (dimensionless), 0 or more, at least one above 0; they are divided by their sum
+   * @param lives Li, all in the unit of the answer, over 0; infinite where a step does no damage
    * @return L; infinite if no step does damage
    * @throws holdfast.quantity.InputException if the duty is empty, the arrays differ in length or a value is out of range
    */
@@ -97,9 +97,9 @@ public final class DutyKernel {
    * Mean load of a load that rises linearly, exactly:
    * {@code [(Pmax^(p+1) - Pmin^(p+1)) / ((p+1)(Pmax - Pmin))]^(1/p)}.
    *
-   * @param exponent p, from 1 to 20
-   * @param least Pmin, 0 or more
-   * @param greatest Pmax, over 0, at least Pmin
+   * @param exponent p (dimensionless), from 1 to 20
+   * @param least Pmin in N, 0 or more
+   * @param greatest Pmax in N, over 0, at least Pmin
    * @return Pm in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -117,8 +117,8 @@ public final class DutyKernel {
   /**
    * Mean load of a load that rises linearly, rule of thumb {@code (Pmin + 2 Pmax)/3}.
    *
-   * @param least Pmin, 0 or more
-   * @param greatest Pmax, over 0, at least Pmin
+   * @param least Pmin in N, 0 or more
+   * @param greatest Pmax in N, over 0, at least Pmin
    * @return Pm in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -131,7 +131,7 @@ public final class DutyKernel {
   /**
    * Mean load of {@code P = Pmax (1 - cos φ)/2}, from 0 to Pmax: {@code Pmax [Γ(p+½) / (√π Γ(p+1))]^(1/p)}.
    *
-   * @param exponent p, from 1 to 20
+   * @param exponent p (dimensionless), from 1 to 20
    * @param greatest Pmax in N, over 0
    * @return Pm in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -145,7 +145,7 @@ public final class DutyKernel {
   /**
    * Mean load of the rectified sine {@code P = Pmax |sin φ|}: {@code Pmax [Γ((p+1)/2) / (√π Γ(p/2+1))]^(1/p)}.
    *
-   * @param exponent p, from 1 to 20
+   * @param exponent p (dimensionless), from 1 to 20
    * @param greatest Pmax in N, over 0
    * @return Pm in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -195,7 +195,7 @@ public final class DutyKernel {
    * Load which, applied with full revolutions, gives as many million revolutions as the oscillation gives million
    * cycles: {@code Posc = P (φ/90°)^(1/p)}.
    *
-   * @param exponent p, from 1 to 20
+   * @param exponent p (dimensionless), from 1 to 20
    * @param p load in N, over 0
    * @param halfSwing φ in rad, over 0
    * @return Posc in N
@@ -211,8 +211,8 @@ public final class DutyKernel {
    * equation does not hold: rolling elements move over the outer raceway by (1-γ)/2 of the angle, over the inner by
    * (1+γ)/2, and stand 360°/Z apart; the outer raceway decides, {@code φ = 360° / (Z (1-γ))}.
    *
-   * @param z rolling elements of a row, 1 or more
-   * @param gamma Dw cos α/Dpw, 0 or more, below 1
+   * @param z rolling elements of a row (a count), 1 or more
+   * @param gamma Dw cos α/Dpw (dimensionless), 0 or more, below 1
    * @return φ in rad
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */

@@ -25,8 +25,8 @@ public final class DynamicRatingKernel {
    * @param fc factor for the geometry
    * @param rows rows i, 1 or more
    * @param alpha contact angle, 0 to 45°
-   * @param z balls per row, 1 or more
-   * @param dw ball diameter, over 0
+   * @param z balls per row (a count), 1 or more
+   * @param dw ball diameter in mm, over 0
    * @return Cr in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -44,7 +44,7 @@ public final class DynamicRatingKernel {
    * @param fc factor for the geometry
    * @param alpha contact angle, over 45° up to 90°
    * @param z balls that carry load in one direction, 1 or more
-   * @param dw ball diameter, over 0
+   * @param dw ball diameter in mm, over 0
    * @return Ca in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -63,9 +63,9 @@ public final class DynamicRatingKernel {
    * @param fc factor for the geometry
    * @param rows rows i, 1 or more
    * @param alpha contact angle, 0 to 45°
-   * @param z rollers per row, 1 or more
-   * @param dwe roller diameter, over 0
-   * @param lwe effective roller length, over 0
+   * @param z rollers per row (a count), 1 or more
+   * @param dwe roller diameter in mm, over 0
+   * @param lwe effective roller length in mm, over 0
    * @return Cr in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -84,8 +84,8 @@ public final class DynamicRatingKernel {
    * @param fc factor for the geometry
    * @param alpha contact angle, over 45° up to 90°
    * @param z rollers that carry load in one direction, 1 or more
-   * @param dwe roller diameter, over 0
-   * @param lwe effective roller length, over 0
+   * @param dwe roller diameter in mm, over 0
+   * @param lwe effective roller length in mm, over 0
    * @return Ca in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -102,7 +102,7 @@ public final class DynamicRatingKernel {
    * Thrust ball bearings with several rows that carry load in the same direction,
    * {@code Ca = (Z1 + … + Zn) [Σ (Zj/Caj)^(10/3)]^(-3/10)}.
    *
-   * @param z balls of each row
+   * @param z balls of each row (a count)
    * @param ca rating of each row in N
    * @return Ca in N
    * @throws holdfast.quantity.InputException if the arrays are empty, differ in length or hold a value not above zero
@@ -125,8 +125,8 @@ public final class DynamicRatingKernel {
    * Thrust roller bearings with several rows that carry load in the same direction,
    * {@code Ca = (Σ Zj Lwej) [Σ (Zj Lwej/Caj)^(9/2)]^(-2/9)}.
    *
-   * @param z rollers of each row
-   * @param lwe effective length of the rollers of each row
+   * @param z rollers of each row (a count)
+   * @param lwe effective length of the rollers of each row in mm
    * @param ca rating of each row in N
    * @return Ca in N
    * @throws holdfast.quantity.InputException if the arrays are empty, differ in length or hold a value not above zero

@@ -36,7 +36,7 @@ public final class FactorFcKernel {
    *
    * @param type a radial ball type
    * @param rows rows of balls, 1 or more; magneto bearings have 1
-   * @param ratio Dw cos α / Dpw, from 0.01 to 0.40
+   * @param ratio Dw cos α / Dpw (dimensionless), from 0.01 to 0.40
    * @return fc
    * @throws holdfast.quantity.InputException if the ratio is outside the table or the type is not a radial ball type
    */
@@ -64,7 +64,7 @@ public final class FactorFcKernel {
   /**
    * Greatest factor of radial roller bearings.
    *
-   * @param ratio Dwe cos α / Dpw, from 0.01 to 0.30
+   * @param ratio Dwe cos α / Dpw (dimensionless), from 0.01 to 0.30
    * @return fc; lower values hold where the stress along the roller is uneven or Lwe &gt; 2.5 Dwe
    * @throws holdfast.quantity.InputException if the ratio is outside the table
    */

@@ -59,9 +59,9 @@ public final class FatigueLimitKernel {
    * here.
    *
    * @param dw ball diameter in mm, over 0
-   * @param gamma Dw cos α/Dpw, 0 or more, below 1
-   * @param innerGroove groove radius of the inner ring over Dw, over 0.5
-   * @param outerGroove groove radius of the outer ring over Dw, over 0.5
+   * @param gamma Dw cos α/Dpw (dimensionless), 0 or more, below 1
+   * @param innerGroove groove radius of the inner ring over Dw (dimensionless), over 0.5
+   * @param outerGroove groove radius of the outer ring over Dw (dimensionless), over 0.5
    * @return Qu in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -79,7 +79,7 @@ public final class FatigueLimitKernel {
    *
    * @param dwe roller diameter in mm, over 0
    * @param lwe effective roller length in mm, over 0
-   * @param gamma Dwe cos α/Dpw, 0 or more, below 1
+   * @param gamma Dwe cos α/Dpw (dimensionless), 0 or more, below 1
    * @return Qu in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -104,7 +104,7 @@ public final class FatigueLimitKernel {
    *
    * @param family family of the bearing
    * @param qu load of the contact at the fatigue limit in N, over 0
-   * @param z rolling elements per row
+   * @param z rolling elements per row (a count)
    * @param rows rows i, 1 or more
    * @param alpha contact angle in rad
    * @param dpw pitch diameter in mm, over 0

@@ -22,10 +22,10 @@ public final class InverseLifeKernel {
    * @param c basic dynamic load rating in N, over 0
    * @param cu fatigue load limit in N, over 0
    * @param reliabilityPercent S in %, from 50 to 99.95
-   * @param kappa κ, 0.1 or more
-   * @param contamination eC, from 0 to 1
+   * @param kappa κ (dimensionless), 0.1 or more
+   * @param contamination eC (dimensionless), from 0 to 1
    * @param additives whether the rule for proven additives applies
-   * @param life wanted Lnm, over 0
+   * @param life wanted Lnm in million revolutions, over 0
    * @return P in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -61,7 +61,7 @@ public final class InverseLifeKernel {
    * @param p dynamic equivalent load in N, over 0
    * @param reliabilityPercent S in %, from 50 to 99.95
    * @param contamination eC as a function of κ, not falling
-   * @param life wanted Lnm, over 0
+   * @param life wanted Lnm in million revolutions, over 0
    * @return κ, from 0.1 to 4
    * @throws holdfast.quantity.InputException if even κ = 4 does not give the life, or an argument is outside its range
    */

@@ -60,7 +60,7 @@ public record LoadedBearing(BearingType type, int rows, Angle contactAngle, Load
   /**
    * The same bearing with a factor f0.
    *
-   * @param factor f0, over 0
+   * @param factor f0 (dimensionless), over 0
    * @return the bearing
    * @throws holdfast.quantity.InputException if the factor is not above zero
    */

@@ -23,7 +23,7 @@ import java.util.Objects;
  * @param modified whether aISO is used
  * @param modifications aISO of each step; 1 for a basic life
  * @param stepLives life of each step alone in million revolutions; infinite for a step without load
- * @param millionRevolutions life under the duty
+ * @param millionRevolutions life under the duty in million revolutions
  * @param stepWarnings warnings of the steps
  */
 public record SpectrumLife(

@@ -73,9 +73,9 @@ public final class StaticLoadKernel {
    *
    * @param type type of the bearing
    * @param rows rows i (thrust: 1 single-direction, 2 double-direction)
-   * @param alpha contact angle
-   * @param fr radial load, 0 or more
-   * @param fa axial load, 0 or more
+   * @param alpha contact angle in rad
+   * @param fr radial load in N, 0 or more
+   * @param fa axial load in N, 0 or more
    * @return P0 in N
    * @throws holdfast.quantity.InputException if an argument is outside its range or the bearing cannot carry the load
    */
@@ -134,7 +134,7 @@ public final class StaticLoadKernel {
    * rest.
    *
    * @param fr radial load in N, 0 or more
-   * @param z rolling elements of the row
+   * @param z rolling elements of the row (a count)
    * @param alpha contact angle, 0 to 45°
    * @return Qmax in N
    * @throws holdfast.quantity.InputException if an argument is outside its range

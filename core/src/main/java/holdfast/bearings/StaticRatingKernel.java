@@ -23,7 +23,7 @@ public final class StaticRatingKernel {
    * Factor f0 of ball bearings, by linear interpolation.
    *
    * @param type a ball type
-   * @param ratio Dw cos α / Dpw, from 0 to 0.40 (thrust 0.35)
+   * @param ratio Dw cos α / Dpw (dimensionless), from 0 to 0.40 (thrust 0.35)
    * @return f0
    * @throws holdfast.quantity.InputException if the ratio is outside the table or the type has no balls
    */
@@ -43,8 +43,8 @@ public final class StaticRatingKernel {
    * @param f0 factor f0
    * @param rows rows i, 1 or more
    * @param alpha contact angle, 0 to 45°
-   * @param z balls per row
-   * @param dw ball diameter, over 0
+   * @param z balls per row (a count)
+   * @param dw ball diameter in mm, over 0
    * @return C0r in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -60,7 +60,7 @@ public final class StaticRatingKernel {
    * @param f0 factor f0
    * @param alpha contact angle, over 45° up to 90°
    * @param z balls that carry load in one direction
-   * @param dw ball diameter, over 0
+   * @param dw ball diameter in mm, over 0
    * @return C0a in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -75,10 +75,10 @@ public final class StaticRatingKernel {
    *
    * @param rows rows i, 1 or more
    * @param alpha contact angle, 0 to 45°
-   * @param z rollers per row
-   * @param dwe roller diameter, over 0
-   * @param lwe effective roller length, over 0
-   * @param dpw pitch diameter, over dwe
+   * @param z rollers per row (a count)
+   * @param dwe roller diameter in mm, over 0
+   * @param lwe effective roller length in mm, over 0
+   * @param dpw pitch diameter in mm, over dwe
    * @return C0r in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -93,9 +93,9 @@ public final class StaticRatingKernel {
    *
    * @param alpha contact angle, over 45° up to 90°
    * @param z rollers that carry load in one direction
-   * @param dwe roller diameter, over 0
-   * @param lwe effective roller length, over 0
-   * @param dpw pitch diameter, over dwe
+   * @param dwe roller diameter in mm, over 0
+   * @param lwe effective roller length in mm, over 0
+   * @param dpw pitch diameter in mm, over dwe
    * @return C0a in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */

@@ -96,7 +96,7 @@ public final class LaminaLifeKernel {
    * @param qce rating Qce of the outer ring contact in N, over 0
    * @param innerRotates whether the inner ring rotates against the load
    * @param outerRotates whether the outer ring rotates against the load
-   * @param ratios receives the ratios, 1 at tilt 0
+   * @param ratios receives the ratios (dimensionless), 1 at tilt 0
    * @throws holdfast.quantity.InputException if the arrays differ in length or an argument is outside its range
    */
   public static void lifeRatios(

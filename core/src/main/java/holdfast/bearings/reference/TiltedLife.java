@@ -28,10 +28,10 @@ import java.util.function.DoubleUnaryOperator;
  *
  * @param bearing the bearing, with the number of laminae that was used
  * @param loading load, and tilt or moment
- * @param lifeRatio life over the life of the same bearing under the same load without tilt
+ * @param lifeRatio life over the life of the same bearing under the same load without tilt (dimensionless)
  * @param life life in million revolutions of this model without the recalled division of the ratings: near the basic
  *     rating life for an aligned bearing at high load
- * @param alignedLife the same without tilt
+ * @param alignedLife the same without tilt in million revolutions
  * @param recalledLife reference life in million revolutions as recalled, with the division by 0.83 that lifts the life of
  *     roller bearings 2.1 times; not confirmed by any text
  * @param tiltAlong tilt in the plane of the load
@@ -48,7 +48,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param tiltStiffness derivative of the moment by the tilt in the plane of the load in N·mm/rad, at this load
  * @param laminaChange by how much of itself the last doubling of the number of laminae changed the life ratio; 0 if it was
  *     not doubled
- * @param residual unbalanced force over the load
+ * @param residual unbalanced force over the load (dimensionless)
  * @param iterations evaluations of all contacts in the solve
  */
 public record TiltedLife(
