@@ -18,7 +18,7 @@ import java.util.Objects;
  * Load that a track of some hardness takes from a roller whose track capacity at 40 HRC is known.
  *
  * @param capacityAt40 track capacity at 40 HRC, from the roller's own data, over 0
- * @param hardness Rockwell C hardness of the track, from 20 to 58
+ * @param hardness Rockwell C hardness of the track in HRC, from 20 to 58
  * @param crowned whether the outer ring is crowned (elliptical contact) or cylindrical (line contact)
  */
 public record TrackCapacity(Force capacityAt40, double hardness, boolean crowned) implements Traced, Serializable {

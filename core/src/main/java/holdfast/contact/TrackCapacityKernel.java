@@ -46,9 +46,9 @@ public final class TrackCapacityKernel {
    * Value between the rows of a printed table, geometric: the logarithm of the value is linear in the hardness. Between
    * rows five points apart that meets the rows which another catalogue prints; a straight line would lie above them.
    *
-   * @param hardness Rockwell C hardness of the track
-   * @param hardnesses hardnesses of the table, rising
-   * @param values values of the table, over 0
+   * @param hardness Rockwell C hardness of the track in HRC
+   * @param hardnesses hardnesses of the table in HRC, rising
+   * @param values values of the table, all in the unit of the answer, over 0
    * @return the interpolated value; never extrapolated
    * @throws holdfast.quantity.InputException if the hardness is outside the table
    */
