@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param printed the limit as its source states it
  * @param limit the limit as an angle
  * @param loadFrom low end of the range of P/C in which it holds; 0 if it holds for every load
- * @param loadTo high end of that range; positive infinity if it holds for every load
+ * @param loadTo high end of that range (dimensionless); positive infinity if it holds for every load
  * @param condition condition in words; empty if none is stated
  * @param effect what happens above it; empty if not stated
  * @param source document, locator and provenance
@@ -76,7 +76,7 @@ public record MisalignmentLimit(
    * Limits of a kind of bearing at a load.
    *
    * @param kind the kind
-   * @param loadShare P/C, 0 or more
+   * @param loadShare P/C (dimensionless), 0 or more
    * @return the limits whose range of load holds the share, both ends included; empty if no limit is published for so
    *     high a load, then the maker must be asked
    * @throws holdfast.quantity.InputException if the share is negative or not finite
@@ -91,7 +91,7 @@ public record MisalignmentLimit(
    * The narrowest limit of a kind of bearing at a load.
    *
    * @param kind the kind
-   * @param loadShare P/C, 0 or more
+   * @param loadShare P/C (dimensionless), 0 or more
    * @return the limit; empty if none is published for so high a load
    * @throws holdfast.quantity.InputException if the share is negative or not finite
    */
