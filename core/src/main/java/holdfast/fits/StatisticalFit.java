@@ -119,7 +119,7 @@ public record StatisticalFit(Fit fit, SizeDistribution hole, SizeDistribution sh
   /**
    * Clearance that is not exceeded with a probability.
    *
-   * @param probability over 0 and under 1
+   * @param probability over 0 and under 1 (dimensionless)
    * @return the quantile; negative for an interference
    * @throws holdfast.quantity.InputException if the probability is not over 0 and under 1
    */
