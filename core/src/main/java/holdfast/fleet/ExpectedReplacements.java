@@ -15,7 +15,7 @@ import java.util.Objects;
 /**
  * Replacements on failure that are expected in a period.
  *
- * @param years length of the period
+ * @param years length of the period in years
  * @param positions the places
  * @param each expected replacements of each place, in the order of the places
  */

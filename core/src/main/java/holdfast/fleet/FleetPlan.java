@@ -81,7 +81,7 @@ public final class FleetPlan {
   /**
    * Replacements on failure that are expected within some years from now, each failed roller replaced at once.
    *
-   * @param years length of the period, 0 or more
+   * @param years length of the period in years, 0 or more
    * @return the expectation, place by place
    * @throws InputException if the years are outside the range, or the survival function misbehaves
    */
@@ -99,7 +99,7 @@ public final class FleetPlan {
   /**
    * Places whose roller of today still runs after some years, replacements not counted.
    *
-   * @param years length of the period, 0 or more
+   * @param years length of the period in years, 0 or more
    * @return expected number, from 0 to the number of places; the others are the expected first failures
    * @throws InputException if the years are negative, or the survival function misbehaves
    */
@@ -127,7 +127,7 @@ public final class FleetPlan {
   /**
    * Probability that no roller of the group fails within some years after all were replaced together.
    *
-   * @param years length of the period, 0 or more
+   * @param years length of the period in years, 0 or more
    * @return product of the survivals
    * @throws InputException if the years are negative
    */

@@ -14,7 +14,7 @@ import java.util.List;
  * Spares for a lead time.
  *
  * @param meanDemand expected failures in the lead time
- * @param wanted wanted service level
+ * @param wanted wanted service level (dimensionless)
  * @param stock least stock that reaches it
  */
 public record Spares(double meanDemand, double wanted, int stock) implements Traced, Serializable {

@@ -41,7 +41,7 @@ public final class SparesKernel {
    * Least stock that meets the demand with a wanted probability.
    *
    * @param mean mean demand m, 0 up to 100000
-   * @param level wanted service level, 0 or more and below 1
+   * @param level wanted service level (dimensionless), 0 or more and below 1
    * @return least s with P(N ≤ s) ≥ level
    * @throws InputException if an argument is outside its range
    */
