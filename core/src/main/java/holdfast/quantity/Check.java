@@ -27,7 +27,7 @@ public final class Check {
   /**
    * Requires a finite number no larger than {@link #GREATEST} either way.
    *
-   * @param value the number
+   * @param value the number in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @return the number
@@ -43,7 +43,7 @@ public final class Check {
   /**
    * Requires a finite number other than zero, its size from {@link #LEAST} to {@link #GREATEST}.
    *
-   * @param value the number
+   * @param value the number in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limit
@@ -63,7 +63,7 @@ public final class Check {
   /**
    * Requires a number above zero, from {@link #LEAST} to {@link #GREATEST}.
    *
-   * @param value the number
+   * @param value the number in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limit
@@ -83,7 +83,7 @@ public final class Check {
   /**
    * Requires a number from zero to {@link #GREATEST}.
    *
-   * @param value the number
+   * @param value the number in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limit
@@ -103,9 +103,9 @@ public final class Check {
   /**
    * Requires a number in a closed interval.
    *
-   * @param value the number
-   * @param from least permitted value
-   * @param to greatest permitted value
+   * @param value the number in the unit named
+   * @param from least permitted value in the unit named
+   * @param to greatest permitted value in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limits
@@ -123,9 +123,9 @@ public final class Check {
   /**
    * Requires a number over a lower end, up to and including an upper end.
    *
-   * @param value the number
-   * @param over the value must be greater than this
-   * @param upTo greatest permitted value
+   * @param value the number in the unit named
+   * @param over the value, in the unit named, must be greater than this
+   * @param upTo greatest permitted value in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limits
