@@ -22,7 +22,7 @@ public final class ElasticLimitKernel {
    * {@code h = (1+Q²)/(1-Q²)}.
    *
    * @param rule theory of yield
-   * @param yield yield strength R, over 0
+   * @param yield yield strength R in MPa, over 0
    * @param hoopFactor hoop stress at the bore over the pressure h, 1 or more
    * @return limit pressure in MPa
    * @throws InputException if a value is out of range
@@ -43,8 +43,8 @@ public final class ElasticLimitKernel {
    * shear {@code R·(1-Q²)/√3}. Solid: von Mises and Tresca {@code R}, modified shear {@code 2R/√3}.
    *
    * @param rule theory of yield
-   * @param yield yield strength R, over 0
-   * @param holeRatio Q = hole over joint diameter, 0 (solid) to less than 1
+   * @param yield yield strength R in MPa, over 0
+   * @param holeRatio Q = hole over joint diameter (dimensionless), 0 (solid) to less than 1
    * @return limit pressure in MPa
    * @throws InputException if a value is out of range
    */
@@ -65,7 +65,7 @@ public final class ElasticLimitKernel {
   /**
    * Pressure at which the hoop stress at the bore of a brittle housing reaches its tensile strength, {@code R_m/h}.
    *
-   * @param tensile tensile strength R_m, over 0
+   * @param tensile tensile strength R_m in MPa, over 0
    * @param hoopFactor hoop stress at the bore over the pressure h, 1 or more
    * @return limit pressure in MPa
    * @throws InputException if a value is out of range

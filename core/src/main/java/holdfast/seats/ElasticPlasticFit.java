@@ -22,8 +22,8 @@ import java.util.Objects;
  * @param fit the fit
  * @param rule theory of yield: Tresca or modified shear stress
  * @param yieldDifference difference k of hoop and radial stress in the plastic zone
- * @param ratio joint over outside diameter Q of the (equivalent) ring
- * @param plasticRatio radius of the plastic zone over joint radius ζ; 1 if the housing stays elastic
+ * @param ratio joint over outside diameter Q of the (equivalent) ring (dimensionless)
+ * @param plasticRatio radius of the plastic zone over joint radius ζ (dimensionless); 1 if the housing stays elastic
  * @param pressure joint pressure
  */
 public record ElasticPlasticFit(

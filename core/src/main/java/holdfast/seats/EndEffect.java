@@ -16,12 +16,12 @@ import java.util.Objects;
  * pressure of the closed form.
  *
  * @param layout which part is shorter
- * @param middleLeast least pressure at mid-length, MPa
- * @param middleGreatest greatest pressure at mid-length, MPa
- * @param meanLeast least mean pressure, MPa
- * @param meanGreatest greatest mean pressure, MPa
- * @param nearEndLeast least pressure at a twentieth of the diameter from the end, MPa
- * @param nearEndGreatest greatest pressure at a twentieth of the diameter from the end, MPa
+ * @param middleLeast least pressure at mid-length, a ratio
+ * @param middleGreatest greatest pressure at mid-length, a ratio
+ * @param meanLeast least mean pressure, a ratio
+ * @param meanGreatest greatest mean pressure, a ratio
+ * @param nearEndLeast least pressure at a twentieth of the diameter from the end, a ratio
+ * @param nearEndGreatest greatest pressure at a twentieth of the diameter from the end, a ratio
  */
 public record EndEffect(
     Layout layout,
