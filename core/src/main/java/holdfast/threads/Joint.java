@@ -190,7 +190,7 @@ public record Joint(
   /**
    * Load factor: the part of a working load that the stud takes.
    *
-   * @param introduction n, over 0 up to 1: 1 under the faces, less where the load enters inside the parts
+   * @param introduction n (dimensionless), over 0 up to 1: 1 under the faces, less where the load enters inside the parts
    * @return Φn
    */
   public double loadFactor(double introduction) {

@@ -20,7 +20,7 @@ import java.util.Objects;
  *
  * @param clamp clamp force that must remain in the joint
  * @param axialLoad working load FA along the stud, pulling
- * @param loadFactor part Φ of the working load that the stud takes, 0 to 1; 0 is the cautious choice for opening
+ * @param loadFactor part Φ of the working load that the stud takes (dimensionless), 0 to 1; 0 is the cautious choice for opening
  * @param momentForce preload at which the contact opens on one side under the working moment
  * @param slipForce clamp force that holds the load across the joint by friction
  * @param reserve factor on all of these for vibration and shock, 1 or more
@@ -77,7 +77,7 @@ public record JointDemand(
    * States a working load along the stud.
    *
    * @param load FA, 0 or more
-   * @param factor Φ, 0 to 1
+   * @param factor Φ (dimensionless), 0 to 1
    * @return a demand with this load
    */
   public JointDemand axialLoad(Force load, double factor) {
@@ -119,7 +119,7 @@ public record JointDemand(
   /**
    * States a reserve for vibration and shock.
    *
-   * @param factor 1 or more
+   * @param factor 1 or more (dimensionless)
    * @return a demand with this reserve
    */
   public JointDemand reserve(double factor) {

@@ -24,7 +24,7 @@ public final class SamplingKernel {
    * @param seed seed of the generator
    * @param normal true: normal distribution with the bands at ± 3 standard deviations, cut there; false: uniform
    * @param torque set torque in N·mm, with the deviation at least the prevailing torque
-   * @param deviation deviation of the tool as a part of the torque, 0 to 0.9
+   * @param deviation deviation of the tool as a part of the torque (dimensionless), 0 to 0.9
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
    * @param friction friction bands

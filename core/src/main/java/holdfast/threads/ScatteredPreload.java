@@ -95,7 +95,7 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
    * @param count number of tightenings, 1 or more
    * @param seed seed: the same seed gives the same numbers
    * @param normal true: normal distributions with the bands at ± 3 standard deviations; false: uniform over the bands
-   * @param probabilities probabilities of the quantiles, 0 to 1
+   * @param probabilities probabilities of the quantiles (dimensionless), 0 to 1
    * @return the quantiles in the order of the probabilities
    * @throws InputException if a value is outside its range
    */

@@ -93,7 +93,7 @@ public record ScrewThread(
    * A unified thread outside the series (UNS).
    *
    * @param majorDiameter D, large enough for the pitch to leave a core
-   * @param threadsPerInch n, over 0
+   * @param threadsPerInch number n of threads in an inch, over 0
    * @return the thread
    * @throws InputException if the pitch leaves no core
    */

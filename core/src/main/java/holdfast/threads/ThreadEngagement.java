@@ -26,7 +26,7 @@ import java.util.Objects;
  * @param engaged effective engaged length: nut height without countersinks
  * @param studShear shear strength of the stud τB,B
  * @param nutShear shear strength of the nut or part τB,M
- * @param widthOverDiameter width across flats over d, 1.4 or more; 1.9 and more for a block
+ * @param widthOverDiameter width across flats over d (dimensionless), 1.4 or more; 1.9 and more for a block
  */
 public record ThreadEngagement(
     ScrewThread thread,

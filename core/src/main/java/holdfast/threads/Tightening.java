@@ -300,7 +300,7 @@ public record Tightening(
    * The preload at which tightening uses a part of the yield stress: the assembly preload of the printed tables.
    *
    * @param strength strength class of the stud
-   * @param utilisation part ν of the yield stress, over 0 up to 1
+   * @param utilisation part ν of the yield stress (dimensionless), over 0 up to 1
    * @return the states at low and high friction, each at its own assembly preload in the governing section
    */
   public AssemblyPreload assemblyPreload(PropertyClass strength, double utilisation) {

@@ -12,7 +12,7 @@ import java.util.Objects;
  * What limits the torque from above besides the strength class. Values of infinity in the kernels stand for limits that
  * are not stated; here they are null. Immutable: each method that states something returns new rules.
  *
- * @param utilisation part ν of the yield stress that tightening may use, over 0 up to 1; 0.9 is usual
+ * @param utilisation part ν of the yield stress that tightening may use (dimensionless), over 0 up to 1; 0.9 is usual
  * @param facePressure greatest pressure under the face, null if not stated
  * @param engagement engaged thread, null if not stated
  * @param strippingSafety safety against stripping, 1 or more
@@ -55,7 +55,7 @@ public record WindowRules(
   /**
    * States the part of the yield stress that tightening may use.
    *
-   * @param part ν, over 0 up to 1
+   * @param part ν (dimensionless), over 0 up to 1
    * @return new rules
    */
   public WindowRules utilisation(double part) {
