@@ -83,7 +83,7 @@ public record Derivation(String title, List<Step> steps) implements Serializable
      * @param symbol symbol of the result
      * @param meaning what it stands for
      * @param expression the formula in symbols
-     * @param value the result
+     * @param value the result in the unit named
      * @param unit its unit, empty for a pure number
      * @param source where the formula or the value comes from
      * @param inputs the numbers put in, for example {@code "d = 16 mm"}

@@ -15,7 +15,7 @@ import java.util.Objects;
  * @param meaning what the symbol stands for
  * @param expression the formula in symbols, or where the value was read
  * @param inputs the numbers put in, for example {@code "d = 16 mm"}
- * @param value the result
+ * @param value the result in the unit named
  * @param unit unit of the result, empty for a pure number
  * @param source document, locator and provenance of the formula or value
  */
