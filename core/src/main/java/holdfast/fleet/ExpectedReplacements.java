@@ -27,7 +27,8 @@ public record ExpectedReplacements(double years, List<FleetPosition> positions, 
     Objects.requireNonNull(each, "each");
     Check.finite(years, "length of the period", "years");
     if (each.size() != positions.size()) {
-      throw new InputException("expected replacements", each.size() + " numbers", positions.size() + " numbers", "one for each place");
+      throw new InputException("expected replacements", each.size() + " numbers", positions.size() + " numbers",
+          "one for each place");
     }
     each.forEach(one -> Check.finite(one, "expected replacements of a place", ""));
     positions = List.copyOf(positions);

@@ -3,7 +3,6 @@ package holdfast.installation;
 
 import holdfast.fits.FitKind;
 import holdfast.quantity.Quantity;
-import holdfast.quantity.Stress;
 import holdfast.seats.Band;
 import holdfast.seats.FitLimits;
 import holdfast.seats.InterferenceFit;

@@ -46,7 +46,8 @@ public record TorqueWindow(
     Objects.requireNonNull(low, "low");
     Objects.requireNonNull(high, "high");
     if (low.isEmpty() || high.isEmpty()) {
-      throw new InputException("limits of the torque", "none", "at least one from below and one from above", "a window has two ends");
+      throw new InputException("limits of the torque", "none", "at least one from below and one from above",
+          "a window has two ends");
     }
     low = List.copyOf(low);
     high = List.copyOf(high);
