@@ -94,7 +94,7 @@ final class ParameterNames {
             .map(VariableTree.class::cast).toList();
         keep(type, "<init>", components, type.getTypeParameters());
       }
-      return super.visitClass(type, nothing);
+      return super.visitClass(type, null);
     }
 
     @Override
@@ -103,7 +103,7 @@ final class ParameterNames {
       List<TypeParameterTree> variables = new ArrayList<>(type.getTypeParameters());
       variables.addAll(method.getTypeParameters());
       keep(type, method.getName().toString(), method.getParameters(), variables);
-      return super.visitMethod(method, nothing);
+      return super.visitMethod(method, null);
     }
 
     private void keep(
