@@ -43,7 +43,7 @@ public final class DynamicRatingKernel {
    * @param bm rating factor
    * @param fc factor for the geometry
    * @param alpha contact angle, over 45° up to 90°
-   * @param z balls that carry load in one direction, 1 or more
+   * @param z balls that carry load in one direction (a count), 1 or more
    * @param dw ball diameter in mm, over 0
    * @return Ca in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -83,7 +83,7 @@ public final class DynamicRatingKernel {
    * @param bm rating factor
    * @param fc factor for the geometry
    * @param alpha contact angle, over 45° up to 90°
-   * @param z rollers that carry load in one direction, 1 or more
+   * @param z rollers that carry load in one direction (a count), 1 or more
    * @param dwe roller diameter in mm, over 0
    * @param lwe effective roller length in mm, over 0
    * @return Ca in N

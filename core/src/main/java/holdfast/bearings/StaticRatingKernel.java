@@ -59,7 +59,7 @@ public final class StaticRatingKernel {
    *
    * @param f0 factor f0
    * @param alpha contact angle, over 45° up to 90°
-   * @param z balls that carry load in one direction
+   * @param z balls that carry load in one direction (a count)
    * @param dw ball diameter in mm, over 0
    * @return C0a in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -92,7 +92,7 @@ public final class StaticRatingKernel {
    * Thrust roller bearings, {@code C0a = 220 (1 - Dwe cos α/Dpw) Z Lwe Dwe sin α}.
    *
    * @param alpha contact angle, over 45° up to 90°
-   * @param z rollers that carry load in one direction
+   * @param z rollers that carry load in one direction (a count)
    * @param dwe roller diameter in mm, over 0
    * @param lwe effective roller length in mm, over 0
    * @param dpw pitch diameter in mm, over dwe

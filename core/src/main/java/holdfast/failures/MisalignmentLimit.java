@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param quantity what is limited, for example {@code "permissible misalignment"}
  * @param printed the limit as its source states it
  * @param limit the limit as an angle
- * @param loadFrom low end of the range of P/C in which it holds; 0 if it holds for every load
+ * @param loadFrom low end of the range of P/C in which it holds (dimensionless); 0 if it holds for every load
  * @param loadTo high end of that range (dimensionless); positive infinity if it holds for every load
  * @param condition condition in words; empty if none is stated
  * @param effect what happens above it; empty if not stated

@@ -13,7 +13,7 @@ import java.util.List;
 /**
  * Spares for a lead time.
  *
- * @param meanDemand expected failures in the lead time
+ * @param meanDemand expected failures in the lead time (a count)
  * @param wanted wanted service level (dimensionless)
  * @param stock least stock that reaches it
  */
@@ -28,7 +28,7 @@ public record Spares(double meanDemand, double wanted, int stock) implements Tra
   /**
    * Spares for a mean demand.
    *
-   * @param meanDemand expected failures in the lead time, 0 up to 100000
+   * @param meanDemand expected failures in the lead time (a count), 0 up to 100000
    * @param serviceLevel wanted probability that the stock suffices, 0 or more and below 1
    * @return the spares
    * @throws holdfast.quantity.InputException if an argument is outside its range

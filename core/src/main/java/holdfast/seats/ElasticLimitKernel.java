@@ -23,7 +23,7 @@ public final class ElasticLimitKernel {
    *
    * @param rule theory of yield
    * @param yield yield strength R in MPa, over 0
-   * @param hoopFactor hoop stress at the bore over the pressure h, 1 or more
+   * @param hoopFactor hoop stress at the bore over the pressure h (dimensionless), 1 or more
    * @return limit pressure in MPa
    * @throws InputException if a value is out of range
    */
@@ -66,7 +66,7 @@ public final class ElasticLimitKernel {
    * Pressure at which the hoop stress at the bore of a brittle housing reaches its tensile strength, {@code R_m/h}.
    *
    * @param tensile tensile strength R_m in MPa, over 0
-   * @param hoopFactor hoop stress at the bore over the pressure h, 1 or more
+   * @param hoopFactor hoop stress at the bore over the pressure h (dimensionless), 1 or more
    * @return limit pressure in MPa
    * @throws InputException if a value is out of range
    */

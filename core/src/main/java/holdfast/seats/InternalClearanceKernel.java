@@ -40,7 +40,7 @@ public final class InternalClearanceKernel {
    * Closing of the outer raceway by the fit in the housing, {@code U·h·(1-h0²)/(1-h²·h0²)} with {@code h = E_r/D} and
    * {@code h0 = D/D_H}.
    *
-   * @param interference effective interference U in the housing, 0 or more
+   * @param interference effective interference U in the housing in mm, 0 or more
    * @param outside outside diameter D of the ring in mm
    * @param raceway raceway diameter E_r of the ring in mm, over 0 and less than D
    * @param housingOutside outside D_H of the housing in mm, over D, infinite for a thick housing

@@ -52,7 +52,7 @@ public final class SeatGeometryKernel {
    * Greatest tilt of a stud in a bore with clearance: it touches both mouths,
    * {@code L·sin φ + d·cos φ = D}; to first order {@code φ = s/L}.
    *
-   * @param clearance diametral clearance s = D - d, 0 or more
+   * @param clearance diametral clearance s = D - d in mm, 0 or more
    * @param stud stud diameter d in mm, over 0
    * @param engagement engaged length L in mm, over 0
    * @return φ in rad

@@ -42,7 +42,7 @@ public final class StudBeamKernel {
    *
    * @param force force F in N
    * @param at distance a of the force in mm
-   * @param x where the slope is wanted
+   * @param x where the slope is wanted, in mm
    * @param stiffness EI in N·mm²
    * @return F x (2a - x)/(2EI) up to the force, constant beyond it
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -96,7 +96,7 @@ public final class StudBeamKernel {
    * @param to end of the load in mm, beyond its start
    * @param atStart load per length at the start, N/mm
    * @param atEnd load per length at the end, N/mm
-   * @param x where the slope is wanted
+   * @param x where the slope is wanted, in mm
    * @param stiffness EI in N·mm²
    * @return the slope
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -128,7 +128,7 @@ public final class StudBeamKernel {
    *
    * @param force radial load F in N
    * @param width width B over which it is spread in mm
-   * @param gap distance g of the near edge of the load
+   * @param gap distance g of the near edge of the load in mm
    * @param diameter stud diameter d in mm
    * @param bore bore di in mm, 0 for a solid stud
    * @param modulus modulus of elasticity E in MPa

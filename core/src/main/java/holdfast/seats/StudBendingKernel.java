@@ -17,7 +17,7 @@ public final class StudBendingKernel {
    *
    * @param force radial load F in N
    * @param width width B over which it is spread in mm
-   * @param gap distance g from the seat mouth to the near edge of the load
+   * @param gap distance g from the seat mouth to the near edge of the load in mm
    * @return M = F (B/2 + g)
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -32,7 +32,7 @@ public final class StudBendingKernel {
    *
    * @param force radial load F in N
    * @param width width B over which it is spread in mm, over 0
-   * @param gap distance g from the seat mouth to the near edge of the load
+   * @param gap distance g from the seat mouth to the near edge of the load in mm
    * @param distance distance x from the seat mouth outwards in mm, 0 or more
    * @return the moment; within the load F (B + g - x)²/(2B), beyond it 0
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -84,7 +84,7 @@ public final class StudBendingKernel {
    *
    * @param stress permitted bending stress in MPa
    * @param width width B over which the load is spread in mm
-   * @param gap distance g from the seat mouth to the near edge of the load; B/2 + g must not be 0
+   * @param gap distance g from the seat mouth to the near edge of the load in mm; B/2 + g must not be 0
    * @param diameter stud diameter d in mm
    * @param bore bore di in mm, 0 for a solid stud
    * @return F = σ W/(B/2 + g)

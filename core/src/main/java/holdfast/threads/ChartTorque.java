@@ -78,7 +78,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   /**
    * Preload by the nut factor of the usual charts.
    *
-   * @param nutFactor K, over 0
+   * @param nutFactor K (dimensionless), over 0
    * @return T/(K·d)
    */
   public Force preloadBy(double nutFactor) {
@@ -90,7 +90,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   /**
    * Tensile stress in the stud by the nut factor of the usual charts, with the stud's bore.
    *
-   * @param nutFactor K, over 0
+   * @param nutFactor K (dimensionless), over 0
    * @return stress in the thread
    */
   public Stress stressBy(double nutFactor) {
@@ -101,7 +101,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
    * Torque of a general chart for a solid bolt of the same thread.
    *
    * @param propertyClass strength class with a proof stress
-   * @param nutFactor K, over 0
+   * @param nutFactor K (dimensionless), over 0
    * @return K·d·0.75·proof load
    */
   public Torque generalChart(PropertyClass propertyClass, double nutFactor) {
@@ -114,7 +114,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
    * The stated torque over that of a general chart.
    *
    * @param propertyClass strength class with a proof stress
-   * @param nutFactor K, over 0
+   * @param nutFactor K (dimensionless), over 0
    * @return below 1 where the general chart would overtighten the stud
    */
   public double shareOfGeneralChart(PropertyClass propertyClass, double nutFactor) {

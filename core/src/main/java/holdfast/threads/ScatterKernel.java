@@ -13,7 +13,7 @@ public final class ScatterKernel {
   /**
    * Tightening factor of a symmetric scatter, αA = (1 + s)/(1 − s).
    *
-   * @param scatter s, 0 or more, below 1
+   * @param scatter s (dimensionless), 0 or more, below 1
    * @return αA = FM,max/FM,min, at least 1
    * @throws InputException if a value is outside its range
    */
@@ -53,7 +53,7 @@ public final class ScatterKernel {
   /**
    * Greatest preload by nut factor and uncertainty, T/(K·D)·(1 + u) + Pth.
    *
-   * @param nominal T/(K·D), 0 or more
+   * @param nominal T/(K·D) in N, 0 or more
    * @param uncertainty u (dimensionless), 0 or more, below 1
    * @param thermal gain by temperature Pth in N, 0 or more
    * @return P0,max
@@ -69,10 +69,10 @@ public final class ScatterKernel {
   /**
    * Least preload by nut factor, uncertainty and relaxation with Prelax = r·P0,min: (T/(K·D)·(1 − u) − Pth)/(1 + r).
    *
-   * @param nominal T/(K·D), 0 or more
+   * @param nominal T/(K·D) in N, 0 or more
    * @param uncertainty u (dimensionless), 0 or more, below 1
    * @param thermal loss by temperature Pth in N, 0 or more
-   * @param relaxation r, 0 or more; 0.05 in the document
+   * @param relaxation r (dimensionless), 0 or more; 0.05 in the document
    * @return P0,min
    * @throws InputException if a value is outside its range
    */
@@ -89,7 +89,7 @@ public final class ScatterKernel {
    * Preload by nut factor, F = T/(K·d).
    *
    * @param torque T in N·mm, 0 or more
-   * @param nutFactor K, over 0
+   * @param nutFactor K (dimensionless), over 0
    * @param diameter d in mm, over 0
    * @return F, in force units of the torque over the diameter
    * @throws InputException if a value is outside its range
@@ -105,7 +105,7 @@ public final class ScatterKernel {
    * Torque by nut factor, T = K·F·d.
    *
    * @param preload F in N, 0 or more
-   * @param nutFactor K, over 0
+   * @param nutFactor K (dimensionless), over 0
    * @param diameter d in mm, over 0
    * @return T
    * @throws InputException if a value is outside its range

@@ -23,7 +23,7 @@ public final class StrippingKernel {
    * @param minorInternal D1 in the unit of all lengths, greatest minor diameter of the internal thread
    * @param pitchExternal d2 in the unit of all lengths, least pitch diameter of the stud
    * @param pitch P in the unit of all lengths, over 0
-   * @param engaged m, effective engaged length, over 0
+   * @param engaged m in the unit of all lengths, effective engaged length, over 0
    * @return ASG,B
    */
   @Source(document = "ISO/TR 16224:2012", locator = "shear area of the bolt thread", provenance = Provenance.MEMORY)
@@ -38,7 +38,7 @@ public final class StrippingKernel {
    * @param majorExternal d in the unit of all lengths, least major diameter of the stud
    * @param pitchInternal D2 in the unit of all lengths, greatest pitch diameter of the nut
    * @param pitch P in the unit of all lengths, over 0
-   * @param engaged m, effective engaged length, over 0
+   * @param engaged m in the unit of all lengths, effective engaged length, over 0
    * @return ASG,M
    */
   @Source(document = "ISO/TR 16224:2012", locator = "shear area of the nut thread", provenance = Provenance.MEMORY)
@@ -51,7 +51,7 @@ public final class StrippingKernel {
    * Engaged length at which the stud's shear area is twice its stress area, Le = 2·At/(π·K·[1/2 + 0.57735·n·(Es − K)]).
    *
    * @param stressArea At in the unit of all lengths squared
-   * @param minorInternal K, greatest minor diameter of the internal thread
+   * @param minorInternal K in the unit of all lengths, greatest minor diameter of the internal thread
    * @param pitchExternal Es in the unit of all lengths, least pitch diameter of the stud
    * @param pitch p = 1/n in the unit of all lengths
    * @return Le
@@ -115,7 +115,7 @@ public final class StrippingKernel {
   /**
    * Correction for the widening of the nut, C1 = 3.8·(s/d) − (s/d)² − 2.61 from s/d = 1.4 to 1.9, 1 above.
    *
-   * @param widthOverDiameter s/d, 1.4 or more
+   * @param widthOverDiameter s/d (dimensionless), 1.4 or more
    * @return C1
    * @throws InputException if the nut is thinner-walled than 1.4·d
    */

@@ -261,7 +261,7 @@ public final class TighteningKernel {
    * <p>With s = tan φ and c = 1/cos 30° the exact form is (d2/2)·(s + c·μ)/(1 − s·c·μ) + (DKm/2)·μ = K·d, a quadratic
    * equation for μ; its smaller root is the physical one.
    *
-   * @param nutFactor K, over the value of a frictionless thread
+   * @param nutFactor K (dimensionless), over the value of a frictionless thread
    * @param d nominal diameter in mm, over 0
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
