@@ -15,7 +15,7 @@ public sealed interface Linear<Q extends Linear<Q>> extends Quantity<Q>
   /**
    * Makes a quantity of this kind.
    *
-   * @param base value in the unit of the type
+   * @param base value in the base unit, mm for a length
    * @return the quantity
    * @throws InputException if the value is not finite or this kind cannot have it
    */
