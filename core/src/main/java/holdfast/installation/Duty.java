@@ -56,6 +56,7 @@ public record Duty(
 
   // Refuses a duty without load, speed or time.
   public Duty {
+    Objects.requireNonNull(wantedLife, "wantedLife");
     Objects.requireNonNull(spectrum, "spectrum");
     Objects.requireNonNull(reliability, "reliability");
     Objects.requireNonNull(workingTemperature, "workingTemperature");
@@ -94,6 +95,7 @@ public record Duty(
    * @return a builder
    */
   public static DutyBuilder of(LoadSpectrum steps) {
+    Objects.requireNonNull(steps, "steps");
     return new DutyBuilder(steps);
   }
 

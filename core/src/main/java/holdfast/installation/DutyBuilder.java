@@ -11,6 +11,7 @@ import holdfast.quantity.KinematicViscosity;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.Temperature;
 import holdfast.seats.StudDuty;
+import java.util.Objects;
 
 /** Collects a duty. Not thread-safe. */
 public final class DutyBuilder extends Description<Duty> {
@@ -42,8 +43,8 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder life(OperatingTime hours, Reliability wanted) {
-    this.wantedLife = hours;
-    this.reliability = wanted;
+    this.wantedLife = Objects.requireNonNull(hours, "hours");
+    this.reliability = Objects.requireNonNull(wanted, "wanted");
     return this;
   }
 
@@ -65,7 +66,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder at(Temperature temperature) {
-    this.workingTemperature = temperature;
+    this.workingTemperature = Objects.requireNonNull(temperature, "temperature");
     return this;
   }
 
@@ -77,8 +78,8 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder lubricant(KinematicViscosity atWork, ContaminationLevel cleanness) {
-    this.viscosity = atWork;
-    this.contamination = cleanness;
+    this.viscosity = Objects.requireNonNull(atWork, "atWork");
+    this.contamination = Objects.requireNonNull(cleanness, "cleanness");
     return this;
   }
 
@@ -90,7 +91,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder track(ContactSurface surface, double hrc) {
-    this.track = surface;
+    this.track = Objects.requireNonNull(surface, "surface");
     this.trackHardness = hrc;
     return this;
   }
@@ -102,7 +103,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder trackMisalignment(Angle angle) {
-    this.trackMisalignment = angle;
+    this.trackMisalignment = Objects.requireNonNull(angle, "angle");
     return this;
   }
 
@@ -113,7 +114,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder greaseThrough(Port port) {
-    this.feed = port;
+    this.feed = Objects.requireNonNull(port, "port");
     this.lubricationStated = true;
     return this;
   }
@@ -146,7 +147,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder surroundings(Surroundings place) {
-    this.surroundings = place;
+    this.surroundings = Objects.requireNonNull(place, "place");
     return this;
   }
 
@@ -157,7 +158,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder loadChange(StudDuty change) {
-    this.loadChange = change;
+    this.loadChange = Objects.requireNonNull(change, "change");
     return this;
   }
 

@@ -70,9 +70,9 @@ public record Fork(
      * @return this builder
      */
     public Builder ears(OuterPart part, Length along, Length between) {
-      this.ear = part;
-      this.thickness = along;
-      this.gap = between;
+      this.ear = Objects.requireNonNull(part, "part");
+      this.thickness = Objects.requireNonNull(along, "along");
+      this.gap = Objects.requireNonNull(between, "between");
       return this;
     }
 
@@ -83,7 +83,7 @@ public record Fork(
      * @return this builder
      */
     public Builder bore(String tolerance) {
-      this.bore = tolerance;
+      this.bore = Objects.requireNonNull(tolerance, "tolerance");
       return this;
     }
 
@@ -94,7 +94,7 @@ public record Fork(
      * @return this builder
      */
     public Builder pressingFriction(FrictionBand band) {
-      this.friction = band;
+      this.friction = Objects.requireNonNull(band, "band");
       return this;
     }
 

@@ -9,6 +9,7 @@ import holdfast.lubrication.PortRequest;
 import holdfast.lubrication.RelubricationInterval;
 import holdfast.quantity.InputException;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -23,6 +24,11 @@ import java.util.Optional;
 public record GreasePlan(
     PortPlan ports, boolean openingsSeen, GreaseQuantity quantity, RelubricationInterval interval, String noInterval)
     implements Serializable {
+  public GreasePlan {
+    Objects.requireNonNull(ports, "ports");
+    Objects.requireNonNull(quantity, "quantity");
+    Objects.requireNonNull(noInterval, "noInterval");
+  }
 
   static GreasePlan of(InstallationPlan plan, Port feed) {
     StudRoller roller = plan.roller();

@@ -109,11 +109,13 @@ public record InstallationPlan(
    * @return the plan
    */
   public InstallationPlan withBore(String tolerance) {
+    Objects.requireNonNull(tolerance, "tolerance");
     return new InstallationPlan(job, roller, member.withBore(tolerance), nut, duty, fleet, units);
   }
 
   @Override
   public InstallationPlan withUnits(SheetUnits sheetUnits) {
+    Objects.requireNonNull(sheetUnits, "sheetUnits");
     return new InstallationPlan(job, roller, member, nut, duty, fleet, sheetUnits);
   }
 
@@ -286,6 +288,9 @@ public record InstallationPlan(
    * @throws InputException if readings are missing; one error names all of it
    */
   public Acceptance accept(MeasuredPart bore, MeasuredPart stud, Temperature room) {
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(room, "room");
     return Acceptance.of(this, bore, stud, room);
   }
 

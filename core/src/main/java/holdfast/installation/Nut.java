@@ -43,6 +43,9 @@ public record Nut(
 
   // Refuses at once a torque or an error that no wrench has, a face that is no ring and friction that is no band.
   public Nut {
+    Objects.requireNonNull(faceOuter, "faceOuter");
+    Objects.requireNonNull(faceInner, "faceInner");
+    Objects.requireNonNull(torque, "torque");
     BearingFace.of(faceOuter, faceInner);
     Friction.of(leastFriction, greatestFriction);
     Check.positive(torque.newtonMillimetre(), "tightening torque", "N·mm", "a nut that is not tightened holds nothing");
@@ -84,7 +87,8 @@ public record Nut(
       Torque torque,
       double wrenchError,
       double reserve) {
-    this(faceOuter, faceInner, leastFriction, greatestFriction, torque, wrenchError, reserve, null, null, NutLocking.NONE,
+    this(Objects.requireNonNull(faceOuter, "faceOuter"), Objects.requireNonNull(faceInner, "faceInner"), leastFriction,
+        greatestFriction, Objects.requireNonNull(torque, "torque"), wrenchError, reserve, null, null, NutLocking.NONE,
         new Torque(0));
   }
 
@@ -96,6 +100,8 @@ public record Nut(
    * @return a builder
    */
   public static Builder onFace(Length outer, Length inner) {
+    Objects.requireNonNull(outer, "outer");
+    Objects.requireNonNull(inner, "inner");
     return new Builder(outer, inner);
   }
 
@@ -166,7 +172,7 @@ public record Nut(
      * @return this builder
      */
     public Builder wrench(Torque setting, double error) {
-      this.torque = setting;
+      this.torque = Objects.requireNonNull(setting, "setting");
       this.wrenchError = error;
       return this;
     }
@@ -190,8 +196,8 @@ public record Nut(
      * @return this builder
      */
     public Builder engaged(Length length, Stress shear) {
-      this.engaged = length;
-      this.shearStrength = shear;
+      this.engaged = Objects.requireNonNull(length, "length");
+      this.shearStrength = Objects.requireNonNull(shear, "shear");
       return this;
     }
 
@@ -202,7 +208,7 @@ public record Nut(
      * @return this builder
      */
     public Builder locking(NutLocking means) {
-      this.locking = means;
+      this.locking = Objects.requireNonNull(means, "means");
       this.prevailing = new Torque(0);
       return this;
     }
@@ -215,7 +221,7 @@ public record Nut(
      */
     public Builder selfLocking(Torque measured) {
       this.locking = NutLocking.SELF_LOCKING;
-      this.prevailing = measured;
+      this.prevailing = Objects.requireNonNull(measured, "measured");
       return this;
     }
 

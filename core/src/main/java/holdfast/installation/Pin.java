@@ -88,8 +88,8 @@ public record Pin(
      * @return this builder
      */
     public Builder drilled(Length along, Length across, boolean bothEnds) {
-      this.bore = along;
-      this.cross = across;
+      this.bore = Objects.requireNonNull(along, "along");
+      this.cross = Objects.requireNonNull(across, "across");
       this.through = bothEnds;
       return this;
     }
@@ -101,7 +101,7 @@ public record Pin(
      * @return this builder
      */
     public Builder roughness(Length rz) {
-      this.roughness = rz;
+      this.roughness = Objects.requireNonNull(rz, "rz");
       return this;
     }
 
@@ -123,7 +123,7 @@ public record Pin(
      * @return this builder
      */
     public Builder securedBy(PinSecuring means) {
-      this.securing = means;
+      this.securing = Objects.requireNonNull(means, "means");
       return this;
     }
 

@@ -3,6 +3,7 @@ package holdfast.installation;
 
 import holdfast.installation.LimitCheck.Bound;
 import holdfast.installation.LimitCheck.Consequence;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
@@ -12,6 +13,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * All limits of a plan: fatigue, static, ring, stud, track, speed, temperature, least load and tilt.
@@ -24,6 +26,11 @@ public record PlanLimits(List<LimitCheck> checks, List<Warning> notKnown) implem
 
   // Keeps unmodifiable copies.
   public PlanLimits {
+    Objects.requireNonNull(checks, "checks");
+    Objects.requireNonNull(notKnown, "notKnown");
+    if (checks.isEmpty()) {
+      throw new InputException("limits of a plan", "none", "at least one", "one of them governs");
+    }
     checks = List.copyOf(checks);
     notKnown = List.copyOf(notKnown);
   }

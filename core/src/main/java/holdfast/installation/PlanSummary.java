@@ -6,6 +6,7 @@ import holdfast.fits.Fit;
 import holdfast.fits.LimitsOfSize;
 import holdfast.lubrication.GreaseQuantity;
 import holdfast.lubrication.RelubricationInterval;
+import holdfast.quantity.Check;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Quantity;
 import holdfast.quantity.Unit;
@@ -18,6 +19,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -51,7 +53,13 @@ public record PlanSummary(
    * @param value the number
    * @param unit its unit
    */
-  public record Value(String id, double value, String unit) implements Serializable {}
+  public record Value(String id, double value, String unit) implements Serializable {
+    public Value {
+      Objects.requireNonNull(id, "id");
+      Objects.requireNonNull(unit, "unit");
+      Check.finite(value, id, unit);
+    }
+  }
 
   /**
    * A limit.
@@ -64,10 +72,24 @@ public record PlanSummary(
    * @param holds whether the duty keeps it
    */
   public record Limit(String name, double demand, boolean atMost, double permitted, String unit, boolean holds)
-      implements Serializable {}
+      implements Serializable {
+    public Limit {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(unit, "unit");
+      Check.finite(demand, name, unit);
+      Check.finite(permitted, name, unit);
+    }
+  }
 
   // Keeps unmodifiable copies.
   public PlanSummary {
+    Objects.requireNonNull(job, "job");
+    Objects.requireNonNull(tableSet, "tableSet");
+    Objects.requireNonNull(digest, "digest");
+    Objects.requireNonNull(stops, "stops");
+    Objects.requireNonNull(values, "values");
+    Objects.requireNonNull(limits, "limits");
+    Objects.requireNonNull(warnings, "warnings");
     stops = List.copyOf(stops);
     values = List.copyOf(values);
     limits = List.copyOf(limits);

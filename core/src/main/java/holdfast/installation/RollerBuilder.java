@@ -9,6 +9,7 @@ import holdfast.quantity.Temperature;
 import holdfast.quantity.Torque;
 import holdfast.rollers.MeasureSystem;
 import holdfast.rollers.RollerKind;
+import java.util.Objects;
 
 /**
  * Collects what stud and yoke rollers have in common. Not thread-safe.
@@ -75,8 +76,8 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
    * @return this builder
    */
   public B ratings(LoadRatings known, ValueOrigin origin) {
-    this.ratings = known;
-    this.ratingsFrom = origin;
+    this.ratings = Objects.requireNonNull(known, "known");
+    this.ratingsFrom = Objects.requireNonNull(origin, "origin");
     return self();
   }
 
@@ -88,8 +89,8 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
    * @return this builder
    */
   public B temperatures(Temperature lowest, Temperature highest) {
-    this.coldest = lowest;
-    this.hottest = highest;
+    this.coldest = Objects.requireNonNull(lowest, "lowest");
+    this.hottest = Objects.requireNonNull(highest, "highest");
     return self();
   }
 
@@ -101,8 +102,8 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
    * @return this builder
    */
   public B ringLimits(Force whileTurning, Force atStandstill) {
-    this.turning = whileTurning;
-    this.standing = atStandstill;
+    this.turning = Objects.requireNonNull(whileTurning, "whileTurning");
+    this.standing = Objects.requireNonNull(atStandstill, "atStandstill");
     return self();
   }
 
@@ -113,7 +114,7 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
    * @return this builder
    */
   public B trackCapacity(Force at40Hrc) {
-    this.trackAt40Hrc = at40Hrc;
+    this.trackAt40Hrc = Objects.requireNonNull(at40Hrc, "at40Hrc");
     return self();
   }
 
@@ -124,7 +125,7 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
    * @return this builder
    */
   public B speedLimit(RotationalSpeed limit) {
-    this.speed = limit;
+    this.speed = Objects.requireNonNull(limit, "limit");
     return self();
   }
 
@@ -135,7 +136,7 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
    * @return this builder
    */
   public B interior(RollerInterior rollersAndPlay) {
-    this.interior = rollersAndPlay;
+    this.interior = Objects.requireNonNull(rollersAndPlay, "rollersAndPlay");
     return self();
   }
 
@@ -148,9 +149,9 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
    * @return this builder
    */
   public B ring(Length diameter, Length width, Length crown) {
-    this.outsideDiameter = diameter;
-    this.ringWidth = width;
-    this.crownRadius = crown;
+    this.outsideDiameter = Objects.requireNonNull(diameter, "diameter");
+    this.ringWidth = Objects.requireNonNull(width, "width");
+    this.crownRadius = Objects.requireNonNull(crown, "crown");
     return self();
   }
 
@@ -162,7 +163,7 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
    * @return this builder
    */
   public B inside(RollerKind rollingElements, boolean contactSeals) {
-    this.kind = rollingElements;
+    this.kind = Objects.requireNonNull(rollingElements, "rollingElements");
     this.sealed = contactSeals;
     return self();
   }
@@ -174,7 +175,7 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
    * @return this builder
    */
   public B system(MeasureSystem measures) {
-    this.system = measures;
+    this.system = Objects.requireNonNull(measures, "measures");
     return self();
   }
 }

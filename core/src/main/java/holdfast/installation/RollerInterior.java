@@ -123,7 +123,7 @@ public record RollerInterior(
      * States the rollers or needles.
      *
      * @param z rollers of one row Z
-     * @param dwe roller diameter Dwe
+     * @param dwe roller diameter Dwe; null if it is not known yet
      * @param lwe effective roller length Lwe: without the rounded ends
      * @param origin where the values come from
      * @return this builder
@@ -131,8 +131,8 @@ public record RollerInterior(
     public Builder rollers(int z, Length dwe, Length lwe, ValueOrigin origin) {
       this.count = z;
       this.diameter = dwe;
-      this.length = lwe;
-      this.rollersFrom = origin;
+      this.length = Objects.requireNonNull(lwe, "lwe");
+      this.rollersFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 
@@ -145,7 +145,7 @@ public record RollerInterior(
      */
     public Builder rows(int number, Length spacing) {
       this.rows = number;
-      this.rowSpacing = spacing;
+      this.rowSpacing = Objects.requireNonNull(spacing, "spacing");
       return this;
     }
 
@@ -157,8 +157,8 @@ public record RollerInterior(
      * @return this builder
      */
     public Builder pitchDiameter(Length dpw, ValueOrigin origin) {
-      this.pitchDiameter = dpw;
-      this.pitchFrom = origin;
+      this.pitchDiameter = Objects.requireNonNull(dpw, "dpw");
+      this.pitchFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 
@@ -170,8 +170,8 @@ public record RollerInterior(
      * @return this builder
      */
     public Builder clearance(Length play, ValueOrigin origin) {
-      this.clearance = play;
-      this.clearanceFrom = origin;
+      this.clearance = Objects.requireNonNull(play, "play");
+      this.clearanceFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 
@@ -183,8 +183,8 @@ public record RollerInterior(
      * @return this builder
      */
     public Builder profile(RollerProfile generatrix, ValueOrigin origin) {
-      this.profile = generatrix;
-      this.profileFrom = origin;
+      this.profile = Objects.requireNonNull(generatrix, "generatrix");
+      this.profileFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 

@@ -3,7 +3,6 @@ package holdfast.installation;
 
 import holdfast.fits.FitKind;
 import holdfast.quantity.Quantity;
-import holdfast.quantity.Stress;
 import holdfast.seats.Band;
 import holdfast.seats.FitLimits;
 import holdfast.seats.InterferenceFit;
@@ -93,13 +92,13 @@ final class SeatSection {
 
   /** Empty where smoothing leaves no pressure, so that the safety has no number. */
   static String safety(FitLimits.PartLimit limit) {
-    return Double.isFinite(limit.safety()) ? ", safety " + Numbers.significant(limit.safety(), 3) : "";
+    return limit.safety().isPresent() ? ", safety " + Numbers.significant(limit.safety().getAsDouble(), 3) : "";
   }
 
   private static String part(FitLimits.PartLimit limit, SheetUnits u) {
     return limit.pressure().isEmpty()
         ? limit.criterion()
-        : "up to " + u.text(new Stress(limit.limitPressure())) + " (" + limit.criterion() + ")"
+        : "up to " + u.text(limit.limitPressure()) + " (" + limit.criterion() + ")"
             + safety(limit);
   }
 }

@@ -58,6 +58,19 @@ public record StudRoller(
 
   // Refuses sizes that cannot belong to one roller.
   public StudRoller {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+    Objects.requireNonNull(ringWidth, "ringWidth");
+    Objects.requireNonNull(crownRadius, "crownRadius");
+    Objects.requireNonNull(flangeDiameter, "flangeDiameter");
+    Objects.requireNonNull(ringGap, "ringGap");
+    Objects.requireNonNull(studDiameter, "studDiameter");
+    Objects.requireNonNull(studTolerance, "studTolerance");
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(greaseBore, "greaseBore");
+    Objects.requireNonNull(material, "material");
+    Objects.requireNonNull(seatRoughness, "seatRoughness");
+    Objects.requireNonNull(ratings, "ratings");
     Objects.requireNonNull(build, "build");
     Objects.requireNonNull(limits, "limits");
     Objects.requireNonNull(ratingsFrom, "ratingsFrom");
@@ -91,6 +104,7 @@ public record StudRoller(
    * @return a builder
    */
   public static StudRollerBuilder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new StudRollerBuilder(name);
   }
 

@@ -11,6 +11,7 @@ import holdfast.rollers.MeasureSystem;
 import holdfast.rollers.RollerSize;
 import holdfast.seats.Material;
 import holdfast.seats.StudMaterial;
+import java.util.Objects;
 
 /** Collects the description of a stud roller. Not thread-safe. */
 public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRollerBuilder> {
@@ -50,6 +51,8 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * @throws InputException if the size has no thread
    */
   public StudRollerBuilder size(RollerSize size, Length crown) {
+    Objects.requireNonNull(size, "size");
+    Objects.requireNonNull(crown, "crown");
     if (size.stud().threads().isEmpty()) {
       throw new InputException("threads of the stud", "none", "one or more", "the nut needs a thread");
     }
@@ -69,8 +72,8 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * @return this builder
    */
   public StudRollerBuilder flange(Length diameter, Length gap) {
-    this.flangeDiameter = diameter;
-    this.ringGap = gap;
+    this.flangeDiameter = Objects.requireNonNull(diameter, "diameter");
+    this.ringGap = Objects.requireNonNull(gap, "gap");
     return this;
   }
 
@@ -83,8 +86,8 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * @return this builder
    */
   public StudRollerBuilder stud(Length diameter, String tolerance) {
-    this.studDiameter = diameter;
-    this.studTolerance = tolerance;
+    this.studDiameter = Objects.requireNonNull(diameter, "diameter");
+    this.studTolerance = Objects.requireNonNull(tolerance, "tolerance");
     return this;
   }
 
@@ -95,7 +98,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * @return this builder
    */
   public StudRollerBuilder thread(String designation) {
-    this.thread = designation;
+    this.thread = Objects.requireNonNull(designation, "designation");
     return this;
   }
 
@@ -106,7 +109,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * @return this builder
    */
   public StudRollerBuilder greaseBore(Length diameter) {
-    this.greaseBore = diameter;
+    this.greaseBore = Objects.requireNonNull(diameter, "diameter");
     return this;
   }
 
@@ -118,8 +121,8 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * @return this builder
    */
   public StudRollerBuilder material(Material studMaterial, Length rz) {
-    this.material = studMaterial;
-    this.seatRoughness = rz;
+    this.material = Objects.requireNonNull(studMaterial, "studMaterial");
+    this.seatRoughness = Objects.requireNonNull(rz, "rz");
     return this;
   }
 
@@ -130,7 +133,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * @return this builder
    */
   public StudRollerBuilder head(HeadForm form) {
-    this.head = form;
+    this.head = Objects.requireNonNull(form, "form");
     return this;
   }
 
@@ -164,7 +167,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * @return this builder
    */
   public StudRollerBuilder openings(Openings seen) {
-    this.openings = seen;
+    this.openings = Objects.requireNonNull(seen, "seen");
     return this;
   }
 
@@ -175,7 +178,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * @return this builder
    */
   public StudRollerBuilder studLimit(Force limit) {
-    this.studLimit = limit;
+    this.studLimit = Objects.requireNonNull(limit, "limit");
     return this;
   }
 
@@ -186,7 +189,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * @return this builder
    */
   public StudRollerBuilder greatestTorque(Torque torque) {
-    this.greatestTorque = torque;
+    this.greatestTorque = Objects.requireNonNull(torque, "torque");
     return this;
   }
 

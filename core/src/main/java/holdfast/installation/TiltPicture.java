@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Draws the life ratio against the tilt between the raceways for three loads, with marks at given tilts. */
 public final class TiltPicture {
@@ -38,7 +39,12 @@ public final class TiltPicture {
    * @param label what it is, short
    * @param tilt tilt between the raceways, 0 or more
    */
-  public record Mark(String label, Angle tilt) {}
+  public record Mark(String label, Angle tilt) {
+    public Mark {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(tilt, "tilt");
+    }
+  }
 
   private TiltPicture(TiltedBearing bearing, List<Force> loads, List<Mark> marks, SheetUnits units) {
     this.units = units;
@@ -55,6 +61,7 @@ public final class TiltPicture {
    * @return the picture; the same price gives the same picture
    */
   public static Block.Picture of(SeatPrice price) {
+    Objects.requireNonNull(price, "price");
     return of(price, SheetUnits.METRIC);
   }
 
@@ -76,6 +83,9 @@ public final class TiltPicture {
    * @throws InputException if the loads are not three
    */
   public static Block.Picture of(TiltedBearing bearing, List<Force> loads, List<Mark> marks) {
+    Objects.requireNonNull(bearing, "bearing");
+    Objects.requireNonNull(loads, "loads");
+    Objects.requireNonNull(marks, "marks");
     if (loads.size() != 3) {
       throw new InputException("loads", loads.size() + " of them", "three", "the picture has three kinds of line");
     }

@@ -25,7 +25,7 @@ public final class YokePlanBuilder {
    * @return this builder
    */
   public YokePlanBuilder job(String name) {
-    this.job = name;
+    this.job = Objects.requireNonNull(name, "name");
     return this;
   }
 
@@ -36,7 +36,7 @@ public final class YokePlanBuilder {
    * @return this builder
    */
   public YokePlanBuilder pin(Pin.Builder description) {
-    this.pin = description;
+    this.pin = Objects.requireNonNull(description, "description");
     return this;
   }
 
@@ -47,7 +47,7 @@ public final class YokePlanBuilder {
    * @return this builder
    */
   public YokePlanBuilder fork(Fork.Builder description) {
-    this.fork = description;
+    this.fork = Objects.requireNonNull(description, "description");
     return this;
   }
 
@@ -58,7 +58,7 @@ public final class YokePlanBuilder {
    * @return this builder
    */
   public YokePlanBuilder duty(DutyBuilder description) {
-    this.duty = description;
+    this.duty = Objects.requireNonNull(description, "description");
     return this;
   }
 
@@ -69,7 +69,7 @@ public final class YokePlanBuilder {
    * @return this builder
    */
   public YokePlanBuilder fleet(FleetDuty places) {
-    this.fleet = places;
+    this.fleet = Objects.requireNonNull(places, "places");
     return this;
   }
 
@@ -80,7 +80,7 @@ public final class YokePlanBuilder {
    * @return this builder
    */
   public YokePlanBuilder units(SheetUnits sheetUnits) {
-    this.units = sheetUnits;
+    this.units = Objects.requireNonNull(sheetUnits, "sheetUnits");
     return this;
   }
 

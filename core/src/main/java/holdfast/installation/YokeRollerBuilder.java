@@ -3,6 +3,7 @@ package holdfast.installation;
 
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
+import java.util.Objects;
 
 /** Collects the description of a yoke roller. Not thread-safe. */
 public final class YokeRollerBuilder extends RollerBuilder<YokeRoller, YokeRollerBuilder> {
@@ -31,9 +32,9 @@ public final class YokeRollerBuilder extends RollerBuilder<YokeRoller, YokeRolle
    * @return this builder
    */
   public YokeRollerBuilder bore(Length diameter, String tolerance, Length width) {
-    this.bore = diameter;
-    this.boreTolerance = tolerance;
-    this.seatWidth = width;
+    this.bore = Objects.requireNonNull(diameter, "diameter");
+    this.boreTolerance = Objects.requireNonNull(tolerance, "tolerance");
+    this.seatWidth = Objects.requireNonNull(width, "width");
     this.innerRing = true;
     return this;
   }
@@ -47,9 +48,9 @@ public final class YokeRollerBuilder extends RollerBuilder<YokeRoller, YokeRolle
    * @return this builder
    */
   public YokeRollerBuilder withoutInnerRing(Length diameter, String tolerance, Length width) {
-    this.bore = diameter;
-    this.boreTolerance = tolerance;
-    this.seatWidth = width;
+    this.bore = Objects.requireNonNull(diameter, "diameter");
+    this.boreTolerance = Objects.requireNonNull(tolerance, "tolerance");
+    this.seatWidth = Objects.requireNonNull(width, "width");
     this.innerRing = false;
     return this;
   }
@@ -71,7 +72,7 @@ public final class YokeRollerBuilder extends RollerBuilder<YokeRoller, YokeRolle
    * @return this builder
    */
   public YokeRollerBuilder pinLimit(Force limit) {
-    this.pinLimit = limit;
+    this.pinLimit = Objects.requireNonNull(limit, "limit");
     return this;
   }
 

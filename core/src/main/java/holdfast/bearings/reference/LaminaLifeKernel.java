@@ -4,6 +4,7 @@ package holdfast.bearings.reference;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -34,6 +35,7 @@ public final class LaminaLifeKernel {
    * @throws holdfast.quantity.InputException if a rating is not above zero
    */
   public static double life(LaminaWorkspace w, double qci, double qce, boolean innerRotates, boolean outerRotates) {
+    Objects.requireNonNull(w, "w");
     check(w, qci, qce);
     double toInner = w.stiffness / qci;
     double outerOverInner = power9Over2(qci / qce);
@@ -70,6 +72,8 @@ public final class LaminaLifeKernel {
    */
   public static double modifiedLife(
       LaminaWorkspace w, double qci, double qce, boolean innerRotates, boolean outerRotates, DoubleUnaryOperator factor) {
+    Objects.requireNonNull(w, "w");
+    Objects.requireNonNull(factor, "factor");
     check(w, qci, qce);
     double sum = 0;
     for (int k = 0; k < w.laminae; k++) {
@@ -93,12 +97,15 @@ public final class LaminaLifeKernel {
    * @param qce rating Qce of the outer ring contact in N, over 0
    * @param innerRotates whether the inner ring rotates against the load
    * @param outerRotates whether the outer ring rotates against the load
-   * @param ratios receives the ratios, 1 at tilt 0
+   * @param ratios receives the ratios (dimensionless), 1 at tilt 0
    * @throws holdfast.quantity.InputException if the arrays differ in length or an argument is outside its range
    */
   public static void lifeRatios(
       LaminaWorkspace w, double load, double clearance, double[] tilts, double qci, double qce, boolean innerRotates,
       boolean outerRotates, double[] ratios) {
+    Objects.requireNonNull(w, "w");
+    Objects.requireNonNull(tilts, "tilts");
+    Objects.requireNonNull(ratios, "ratios");
     if (tilts.length != ratios.length) {
       throw Inputs.refused("life ratios", ratios.length + " entries", tilts.length + " entries", "one ratio for each tilt");
     }
