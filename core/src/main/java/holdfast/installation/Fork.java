@@ -28,6 +28,8 @@ public record Fork(
 
   // Refuses ears without thickness or gap.
   public Fork {
+    Objects.requireNonNull(thickness, "thickness");
+    Objects.requireNonNull(gap, "gap");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(ear, "ear");
     Objects.requireNonNull(boreTolerance, "boreTolerance");

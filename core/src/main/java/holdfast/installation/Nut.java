@@ -43,6 +43,7 @@ public record Nut(
 
   // Refuses at once a torque or an error that no wrench has, a face that is no ring and friction that is no band.
   public Nut {
+    Objects.requireNonNull(prevailing, "prevailing");
     Objects.requireNonNull(faceOuter, "faceOuter");
     Objects.requireNonNull(faceInner, "faceInner");
     Objects.requireNonNull(torque, "torque");

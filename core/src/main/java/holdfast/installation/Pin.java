@@ -28,6 +28,9 @@ public record Pin(
 
   // Refuses a hole without a bore.
   public Pin {
+    Objects.requireNonNull(greaseBore, "greaseBore");
+    Objects.requireNonNull(crossHole, "crossHole");
+    Objects.requireNonNull(roughness, "roughness");
     Objects.requireNonNull(tolerance, "tolerance");
     Objects.requireNonNull(material, "material");
     Objects.requireNonNull(securing, "securing");

@@ -11,6 +11,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Objects;
 
 /**
  * How a yoke roller is greased through its pin: exactly one way in, every other opening closed.
@@ -30,6 +31,11 @@ public record PinGreasing(
 
   // Keeps unmodifiable copies.
   public PinGreasing {
+    Objects.requireNonNull(feed, "feed");
+    Objects.requireNonNull(obstacles, "obstacles");
+    Objects.requireNonNull(instructions, "instructions");
+    Objects.requireNonNull(quantity, "quantity");
+    Objects.requireNonNull(noInterval, "noInterval");
     obstacles = List.copyOf(obstacles);
     instructions = List.copyOf(instructions);
   }

@@ -51,6 +51,12 @@ public record YokeRoller(
 
   // Refuses sizes that cannot belong to one roller.
   public YokeRoller {
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+    Objects.requireNonNull(ringWidth, "ringWidth");
+    Objects.requireNonNull(crownRadius, "crownRadius");
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(seatWidth, "seatWidth");
+    Objects.requireNonNull(ratings, "ratings");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(boreTolerance, "boreTolerance");
     Objects.requireNonNull(system, "system");
