@@ -28,6 +28,7 @@ public record OscillatingLife(RatedLife life, Angle halfSwing, Angle leastHalfSw
   // Refuses a bearing that does not swing.
   public OscillatingLife {
     Objects.requireNonNull(life, "life");
+    Objects.requireNonNull(halfSwing, "halfSwing");
     DutyKernel.oscillation(life.millionRevolutions(), halfSwing.radian());
   }
 

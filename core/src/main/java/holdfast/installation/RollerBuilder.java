@@ -65,6 +65,7 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
    * @return this builder
    */
   public B ratings(LoadRatings makersRatings) {
+    Objects.requireNonNull(makersRatings, "makersRatings");
     return ratings(makersRatings, ValueOrigin.STATED);
   }
 

@@ -203,6 +203,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * @throws InputException if the notch factor is out of range
    */
   public StudRollerBuilder endurance(StudMaterial strengths, double notchFactor) {
+    Objects.requireNonNull(strengths, "strengths");
     this.endurance = new StudEndurance(strengths, notchFactor);
     return this;
   }

@@ -10,6 +10,7 @@ import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import java.util.Objects;
 
 /**
  * What dirt, water and vibration at the place do to the grease. The factors are recalled from the trade, not found in print.
@@ -49,6 +50,7 @@ public record Surroundings(TradeFactor dirt, TradeFactor moisture, TradeFactor v
    * @throws InputException if no condition or more than one begins so; the message lists them
    */
   public Surroundings dirt(String condition) {
+    Objects.requireNonNull(condition, "condition");
     return new Surroundings(TradeFactor.of("Fc", condition), moisture, vibration);
   }
 
@@ -60,6 +62,7 @@ public record Surroundings(TradeFactor dirt, TradeFactor moisture, TradeFactor v
    * @throws InputException if no condition or more than one begins so; the message lists them
    */
   public Surroundings moisture(String condition) {
+    Objects.requireNonNull(condition, "condition");
     return new Surroundings(dirt, TradeFactor.of("Fm", condition), vibration);
   }
 
@@ -71,6 +74,7 @@ public record Surroundings(TradeFactor dirt, TradeFactor moisture, TradeFactor v
    * @throws InputException if the velocity is negative
    */
   public Surroundings vibration(Speed peak) {
+    Objects.requireNonNull(peak, "peak");
     Check.notNegative(peak.mmPerS(), "peak velocity of the vibration", "mm/s", "its size counts");
     return new Surroundings(dirt, moisture, TradeFactor.of("Fv", peak.in(KnownUnits.MM_PER_S)));
   }

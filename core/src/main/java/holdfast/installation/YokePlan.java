@@ -72,6 +72,7 @@ public record YokePlan(
 
   @Override
   public YokePlan withUnits(SheetUnits sheetUnits) {
+    Objects.requireNonNull(sheetUnits, "sheetUnits");
     return new YokePlan(job, roller, pin, fork, duty, fleet, sheetUnits);
   }
 

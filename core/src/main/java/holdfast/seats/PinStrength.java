@@ -36,6 +36,10 @@ public record PinStrength(ShankSection section, Force load, Length gap, Length e
   // Refuses what the kernel refuses at once.
   public PinStrength {
     Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(gap, "gap");
+    Objects.requireNonNull(ear, "ear");
+    Objects.requireNonNull(width, "width");
     PinKernel.moment(load.newton(), gap.mm(), ear.mm(), width.mm());
   }
 

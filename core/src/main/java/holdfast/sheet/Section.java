@@ -46,6 +46,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
    * @return the section
    */
   public Section withText(UnaryOperator<String> change) {
+    Objects.requireNonNull(change, "change");
     return new Section(title, blocks.stream().map(block -> changed(block, change)).toList());
   }
 
