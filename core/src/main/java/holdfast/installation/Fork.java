@@ -45,6 +45,7 @@ public record Fork(
    * @return a builder
    */
   public static Builder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name);
   }
 

@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  * @param permitted what is allowed, of the same kind
  * @param consequence what follows if the limit is exceeded
  * @param reading the margin by which the table of failures knows it
- * @param sources where the permitted value comes from
+ * @param sources where the permitted value comes from, one or more
  */
 public record LimitCheck(
     String name,
@@ -48,7 +48,7 @@ public record LimitCheck(
     WARNING
   }
 
-  // Keeps an unmodifiable copy; refuses to compare a force with a speed.
+  // Keeps an unmodifiable copy; refuses a limit without source and to compare a force with a speed.
   public LimitCheck {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(demand, "demand");
@@ -58,6 +58,10 @@ public record LimitCheck(
     Objects.requireNonNull(reading, "reading");
     Objects.requireNonNull(sources, "sources");
     sources = List.copyOf(sources);
+    if (sources.isEmpty()) {
+      throw new InputException("sources of limit '" + name + "'", "none", "one or more",
+          "a limit without a source is not audited");
+    }
     if (demand.getClass() != permitted.getClass()) {
       throw new InputException("permitted value of limit '" + name + "'", permitted.toString(), "of the kind of " + demand,
           "a force is not compared with a speed");

@@ -54,6 +54,8 @@ public record Pin(
    * @return a builder for a solid pin
    */
   public static Builder of(String tolerance, Material material) {
+    Objects.requireNonNull(tolerance, "tolerance");
+    Objects.requireNonNull(material, "material");
     return new Builder(tolerance, material);
   }
 

@@ -84,6 +84,7 @@ public record YokeRoller(
    * @return a builder
    */
   public static YokeRollerBuilder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new YokeRollerBuilder(name);
   }
 

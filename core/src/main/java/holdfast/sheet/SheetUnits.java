@@ -135,6 +135,7 @@ public enum SheetUnits {
    * @return for example {@code "the arm of 0.4252 in (10.8 mm) is short"}
    */
   public String prose(String sentence) {
+    Objects.requireNonNull(sentence, "sentence");
     return this == METRIC || (this != INCH && MetricText.hasInch(sentence)) ? sentence : MetricText.convert(sentence, this);
   }
 
