@@ -69,7 +69,8 @@ void pressTable() {
   System.out.println("seat   press force, kN   to hold at the head, N·m   safety of the lever");
   for (var option : flat.options()) {
     var force = option.pressForce().map(f -> Numbers.fixed(f.least().in(KN), 1) + " to " + Numbers.fixed(f.greatest().in(KN), 1));
-    var safety = option.housing().map(limit -> Numbers.fixed(limit.safety(), 1)).orElse("not stressed");
+    var safety = option.housing().map(limit -> limit.safety()).filter(s -> s.isPresent())
+      .map(s -> Numbers.fixed(s.getAsDouble(), 1)).orElse("not stressed");
     var way = force.orElse("slips in");
     System.out.println(option.fit().designation() + "  " + way + " ".repeat(18 - way.length())
         + Numbers.fixed(option.torqueToBeHeld().in(N_M), 1) + "                       " + safety);

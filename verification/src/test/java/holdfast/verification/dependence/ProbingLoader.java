@@ -123,9 +123,9 @@ final class ProbingLoader extends ClassLoader {
       }
     }
 
-    /** A method without result whose first parameter is a work space of ours. */
+    /** A method without result whose first parameter is a work space of ours; an array that comes last is its result. */
     private boolean fillsWorkSpace() {
-      return descriptor.matches("\\(Lholdfast/[^;]*Workspace;.*\\)V");
+      return descriptor.matches("\\(Lholdfast/[^;]*Workspace;.*\\)V") && !descriptor.endsWith("[D)V");
     }
 
     @Override
