@@ -70,7 +70,7 @@ public record InstallationPlan(
    * @param duty what the roller has to do
    */
   public InstallationPlan(String job, StudRoller roller, MachineMember member, Nut nut, Duty duty) {
-    this(job, roller, member, nut, duty, null, PlanBuilder.unitsOf(roller));
+    this(job, roller, member, nut, duty, null, JobBuilder.unitsOf(roller));
   }
 
   /**

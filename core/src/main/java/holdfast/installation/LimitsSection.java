@@ -6,7 +6,6 @@ import holdfast.contact.ContactSurface;
 import holdfast.contact.EllipticalContact;
 import holdfast.contact.LineContact;
 import holdfast.contact.StressPeak;
-import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.sheet.Section;
@@ -83,7 +82,7 @@ final class LimitsSection {
         .entry("Pressure on the track, peak", u.text(peak), contact.sources())
         .entry(
             "Largest shear in the track",
-            u.text(shear.stress()) + ", " + shear.depth().text(KnownUnits.MM, 2) + " deep",
+            u.text(shear.stress()) + ", " + u.text(shear.depth()) + " deep",
             contact.sources())
         .warnings(contact.warnings());
   }

@@ -85,7 +85,7 @@ final class PartsSection {
   }
 
   private static String member(MachineMember member, SheetUnits u) {
-    return member.name() + ", " + member.body() + ", seat " + u.text(member.seatLength());
+    return member.name() + ", " + u.prose(member.body().toString()) + ", seat " + u.text(member.seatLength());
   }
 
   private static String stud(StudRoller roller, SheetUnits u) {

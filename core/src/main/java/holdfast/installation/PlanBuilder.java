@@ -1,65 +1,30 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
-import holdfast.rollers.MeasureSystem;
-import holdfast.sheet.SheetUnits;
 import java.util.Objects;
 
 /**
  * Collects a plan. Its parts may be given complete or as descriptions that are not ended yet; in the latter case one error
  * names everything that the whole job lacks or contradicts. Not thread-safe.
  */
-public final class PlanBuilder {
+public final class PlanBuilder extends JobBuilder<PlanBuilder> {
   private final Description<StudRoller> roller;
-  private String job;
   private Description<MachineMember> member;
   private Description<Nut> nut;
-  private Description<Duty> duty;
-  private FleetDuty fleet;
-  private SheetUnits units;
 
   PlanBuilder(StudRoller roller) {
-    this.roller = new Given<>(Objects.requireNonNull(roller, "roller"));
+    this.roller = given(Objects.requireNonNull(roller, "roller"));
   }
 
   PlanBuilder(StudRollerBuilder roller) {
     this.roller = Objects.requireNonNull(roller, "roller");
   }
 
-  /** A part that is complete already. */
-  private static final class Given<T> extends Description<T> {
-    private final T part;
-
-    Given(T part) {
-      this.part = part;
-    }
-
-    @Override
-    void missing(Missing missing) {
-      // Nothing can be missing.
-    }
-
-    @Override
-    T make() {
-      return part;
-    }
-  }
-
-  /** Metric rollers are read in mm; inch rollers in both, because gauges and taps of both kinds lie about. */
-  static SheetUnits unitsOf(MountedRoller roller) {
-    return roller != null && roller.system() == MeasureSystem.INCH ? SheetUnits.INCH_AND_METRIC : SheetUnits.METRIC;
-  }
-
-  /**
-   * Names the job.
-   *
-   * @param name what the sheet calls it
-   * @return this builder
-   */
-  public PlanBuilder job(String name) {
-    this.job = Objects.requireNonNull(name, "name");
+  @Override
+  PlanBuilder self() {
     return this;
   }
+
 
   /**
    * States the machine member.
@@ -68,7 +33,7 @@ public final class PlanBuilder {
    * @return this builder
    */
   public PlanBuilder member(MachineMember machineMember) {
-    this.member = new Given<>(Objects.requireNonNull(machineMember, "machineMember"));
+    this.member = given(Objects.requireNonNull(machineMember, "machineMember"));
     return this;
   }
 
@@ -90,7 +55,7 @@ public final class PlanBuilder {
    * @return this builder
    */
   public PlanBuilder nut(Nut theNut) {
-    this.nut = new Given<>(Objects.requireNonNull(theNut, "theNut"));
+    this.nut = given(Objects.requireNonNull(theNut, "theNut"));
     return this;
   }
 
@@ -105,49 +70,9 @@ public final class PlanBuilder {
     return this;
   }
 
-  /**
-   * States the duty.
-   *
-   * @param theDuty what the roller has to do
-   * @return this builder
-   */
-  public PlanBuilder duty(Duty theDuty) {
-    this.duty = new Given<>(Objects.requireNonNull(theDuty, "theDuty"));
-    return this;
-  }
 
-  /**
-   * States the duty by a description.
-   *
-   * @param description description of what the roller has to do
-   * @return this builder
-   */
-  public PlanBuilder duty(DutyBuilder description) {
-    this.duty = Objects.requireNonNull(description, "description");
-    return this;
-  }
 
-  /**
-   * States the places that run this roller. Optional.
-   *
-   * @param places places and what is wanted of them
-   * @return this builder
-   */
-  public PlanBuilder fleet(FleetDuty places) {
-    this.fleet = Objects.requireNonNull(places, "places");
-    return this;
-  }
 
-  /**
-   * States the units of the sheet. Optional: metric for metric rollers, inch with metric for inch rollers.
-   *
-   * @param sheetUnits the units
-   * @return this builder
-   */
-  public PlanBuilder units(SheetUnits sheetUnits) {
-    this.units = Objects.requireNonNull(sheetUnits, "sheetUnits");
-    return this;
-  }
 
   /**
    * Ends the plan.
@@ -162,7 +87,6 @@ public final class PlanBuilder {
     Nut theNut = missing.part("nut", nut);
     Duty theDuty = missing.part("duty", duty);
     missing.refuse();
-    return new InstallationPlan(
-        job, theRoller, theMember, theNut, theDuty, fleet, units == null ? unitsOf(theRoller) : units);
+    return new InstallationPlan(job, theRoller, theMember, theNut, theDuty, fleet, unitsFor(theRoller));
   }
 }

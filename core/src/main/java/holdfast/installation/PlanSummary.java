@@ -121,7 +121,7 @@ public record PlanSummary(
     sizes(values, "bore", plan.fit().hole().limits());
     sizes(values, "stud", plan.fit().shaft().limits());
     fit(values, "fit", plan.fit());
-    press(values, plan.seat(), plan.member().pressingFriction());
+    press(values, "press", plan.seat(), plan.member().pressingFriction());
     TorqueWindow window = plan.torqueWindow();
     add(values, "tighten.window.lowest", window.lowest(), KnownUnits.N_M);
     add(values, "tighten.window.highest", window.highest(), KnownUnits.N_M);
@@ -142,7 +142,8 @@ public record PlanSummary(
     sizes(values, "pin", plan.earFit().shaft().limits());
     fit(values, "ear-fit", plan.earFit());
     fit(values, "roller-fit", plan.rollerFit());
-    press(values, plan.ear(), plan.fork().pressingFriction());
+    // Each ear takes this force; both together twice as much.
+    press(values, "press-each-ear", plan.ear(), plan.fork().pressingFriction());
     add(values, "pin.bending", plan.strength().bending(), KnownUnits.MPA);
     add(values, "pin.shear", plan.strength().shear(), KnownUnits.MPA);
     add(values, "tilt.roller", plan.tilt(), KnownUnits.MRAD);
@@ -161,13 +162,14 @@ public record PlanSummary(
     add(values, name + ".clearance.greatest", fit.maximumClearance(), KnownUnits.UM);
   }
 
-  private static void press(List<Value> values, Optional<InterferenceFit> seat, FrictionBand friction) {
+  private static void press(
+      List<Value> values, String name, Optional<InterferenceFit> seat, FrictionBand friction) {
     if (seat.isPresent()) {
       Pressing pressing = seat.get().pressing(friction);
-      add(values, "press.pressure.least", seat.get().pressure().least(), KnownUnits.MPA);
-      add(values, "press.pressure.greatest", seat.get().pressure().greatest(), KnownUnits.MPA);
-      add(values, "press.force.least", pressing.pressIn().least(), KnownUnits.N);
-      add(values, "press.force.greatest", pressing.pressIn().greatest(), KnownUnits.N);
+      add(values, name + ".pressure.least", seat.get().pressure().least(), KnownUnits.MPA);
+      add(values, name + ".pressure.greatest", seat.get().pressure().greatest(), KnownUnits.MPA);
+      add(values, name + ".force.least", pressing.pressIn().least(), KnownUnits.N);
+      add(values, name + ".force.greatest", pressing.pressIn().greatest(), KnownUnits.N);
     }
   }
 

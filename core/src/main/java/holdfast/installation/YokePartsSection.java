@@ -29,8 +29,8 @@ final class YokePartsSection {
                 + (roller.sealed() ? ", sealed" : ", open") + (roller.innerRing() ? "" : ", without inner ring"), GIVEN)
             .entry("Load ratings, " + roller.ratingsFrom(), PartsSection.ratings(roller.ratings(), u), GIVEN)
             .entry("Pin", pin(plan), GIVEN)
-            .entry("Fork", fork.name() + ", " + fork.ear() + ", ears " + u.text(fork.thickness()) + " thick, gap "
-                + u.text(fork.gap()), GIVEN)
+            .entry("Fork", fork.name() + ", " + u.prose(fork.ear().toString()) + ", ears " + u.text(fork.thickness())
+                + " thick, gap " + u.text(fork.gap()), GIVEN)
             .entry("Ears " + fork.boreTolerance() + ", go … no-go", PartsSection.limits(ears.hole(), u), ears.sources())
             .entry("Pin " + pin.tolerance(), PartsSection.limits(ears.shaft(), u), ears.sources())
             .entry((roller.innerRing() ? "Roller bore " : "Inscribed circle ") + roller.boreTolerance(),

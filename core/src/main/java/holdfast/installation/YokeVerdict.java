@@ -2,6 +2,7 @@
 package holdfast.installation;
 
 import holdfast.fits.FitKind;
+import holdfast.quantity.Numbers;
 import holdfast.seats.FitLimits;
 import holdfast.seats.YieldRule;
 import java.util.ArrayList;
@@ -12,7 +13,7 @@ import java.util.OptionalDouble;
 /** Reasons not to install a yoke roller. */
 final class YokeVerdict {
   /** Least hardness of a raceway of needles, by catalogues A and F. */
-  static final double RACEWAY_HRC = 58;
+  private static final double RACEWAY_HRC = 58;
 
   private YokeVerdict() {}
 
@@ -53,7 +54,7 @@ final class YokeVerdict {
     OptionalDouble hardness = plan.pin().statedHardness();
     return hardness.isPresent() && hardness.getAsDouble() >= RACEWAY_HRC
         ? Optional.empty()
-        : Optional.of("the needles run on the pin, whose surface must have at least 58 HRC: "
+        : Optional.of("the needles run on the pin, whose surface must have at least " + Numbers.shortest(RACEWAY_HRC) + " HRC: "
             + (hardness.isPresent() ? "it has " + hardness.getAsDouble() : "its hardness is not stated"));
   }
 

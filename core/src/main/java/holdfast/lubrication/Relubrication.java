@@ -132,7 +132,18 @@ public final class Relubrication {
       throw new InputException("trade factor", "bearing type", "Ft, Fc, Fm, Fv or Fp",
           "the begin holds the bearing type already");
     }
-    return with(new Correction(factor.factor(), factor.condition(), "table", factor.value(), factor.source(), ""), celsius);
+    String meaning = name(factor.factor()) + ": " + factor.condition();
+    return with(new Correction(factor.factor(), meaning, "table", factor.value(), factor.source(), ""), celsius);
+  }
+
+  private static String name(String factor) {
+    return switch (factor) {
+      case "Ft" -> "housing";
+      case "Fc" -> "dirt";
+      case "Fm" -> "moisture";
+      case "Fv" -> "vibration";
+      default -> "axis";
+    };
   }
 
   private Relubrication with(Correction correction, double temperature) {
