@@ -4,6 +4,9 @@ package holdfast.threads;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoublePredicate;
@@ -33,12 +36,12 @@ final class WindowChanges {
     if (governing.equals("face-pressure")) {
       double factor = farthest(100, 1, k -> opensWith(r.facePressure(r.facePressure().times(k))));
       changes.add(
-          change("larger-face", "a bearing area at least " + text(factor) + " times as large (hardened washer)", factor));
+          change("larger-face", "a bearing area " + text(factor) + " times as large (hardened washer)", factor));
     }
     if (governing.equals("stripping")) {
       double factor = farthest(100, 1, k -> opensWith(r.engagement(longer(r.engagement(), k), r.strippingSafety())));
       changes.add(
-          change("longer-engagement", "an engaged length at least " + text(factor) + " times as long", factor));
+          change("longer-engagement", "an engaged length " + text(factor) + " times as long", factor));
     }
     if (governing.equals("makers-maximum")) {
       boolean opens = opensWith(r.makersMaximum(null));
@@ -62,7 +65,7 @@ final class WindowChanges {
             "narrower-friction",
             Double.isNaN(part)
                 ? "friction exactly at the low end of the band"
-                : "friction that does not exceed " + narrowed(f, part) + " (lubricate and test)",
+                : "friction that does not exceed " + printed(narrowed(f, part)) + " (lubricate and test)",
             !Double.isNaN(part)));
   }
 
@@ -77,7 +80,7 @@ final class WindowChanges {
             "better-tool",
             Double.isNaN(part)
                 ? "a tool without any deviation"
-                : "a tool with at most ± " + Numbers.significant(100 * part * now, 3) + " %",
+                : "a tool with at most ± " + rounded(100 * part * now, RoundingMode.FLOOR) + " %",
             !Double.isNaN(part)));
   }
 
@@ -132,8 +135,28 @@ final class WindowChanges {
     return new WindowChange(code, words, !Double.isNaN(factor));
   }
 
+  /** The search goes up to a hundred times. */
   private static String text(double factor) {
-    return Double.isNaN(factor) ? "any number of" : Numbers.significant(factor, 3);
+    return Double.isNaN(factor) ? "up to 100" : "at least " + rounded(factor, RoundingMode.CEILING);
+  }
+
+  /** Three digits, rounded to the side that still opens the window. */
+  private static String rounded(double value, RoundingMode side) {
+    return Numbers.shortest(clean(value).round(new MathContext(3, side)).doubleValue());
+  }
+
+  /** The search leaves dust in the last digits, which must not carry a number over a step. */
+  private static BigDecimal clean(double value) {
+    return new BigDecimal(value).round(new MathContext(12, RoundingMode.HALF_EVEN));
+  }
+
+  /** Friction in thousandths, rounded down; the low end stays as it is stated. */
+  private static Friction printed(Friction f) {
+    return new Friction(f.threadLow(), down(f.threadHigh(), f.threadLow()), f.faceLow(), down(f.faceHigh(), f.faceLow()));
+  }
+
+  private static double down(double high, double low) {
+    return Math.max(low, clean(high).setScale(3, RoundingMode.FLOOR).doubleValue());
   }
 
   /** The value farthest from one end that passes, by halving; NaN if even that end does not. Values near it must pass. */
