@@ -6,6 +6,7 @@ import holdfast.contact.ContactSurface;
 import holdfast.contact.EllipticalContact;
 import holdfast.contact.LineContact;
 import holdfast.contact.StressPeak;
+import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.sheet.Section;
@@ -82,7 +83,7 @@ final class LimitsSection {
         .entry("Pressure on the track, peak", u.text(peak), contact.sources())
         .entry(
             "Largest shear in the track",
-            u.text(shear.stress()) + ", " + u.text(shear.depth()) + " deep",
+            u.text(shear.stress()) + ", " + u.text(new Length(Math.rint(100 * shear.depth().mm()) / 100)) + " deep",
             contact.sources())
         .warnings(contact.warnings());
   }

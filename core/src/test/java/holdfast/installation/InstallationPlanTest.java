@@ -66,6 +66,7 @@ class InstallationPlanTest {
         String text = plan.withUnits(units).sheet().text();
         assertFalse(text.contains("NaN") || text.contains("Infinity") || text.contains("null"), text);
         text.lines().forEach(line -> assertTrue(line.length() <= 100, line));
+        text.lines().forEach(line -> assertFalse(line.matches(".*\\d\\.\\d{6,}.*"), "digits that no input supports: " + line));
       }
     }
   }
