@@ -6,10 +6,10 @@
 var stud = InnerPart.hollow(Material.of("16MnCr5"), mm(3)).withRoughness(um(2))
 var ratings = LoadRatings.trackRoller(kN(14.2), kN(17.5), OuterRing.DEFLECTING)
 var needles = RollerInterior.describe()
-    .rollers(16, mm(3.5), mm(12), InteriorOrigin.ESTIMATED)
-    .pitchDiameter(mm(23), InteriorOrigin.ESTIMATED)
-    .clearance(um(20), InteriorOrigin.ESTIMATED)
-    .profile(RollerProfile.logarithmic(), InteriorOrigin.ESTIMATED)
+    .rollers(16, mm(3.5), mm(12), ValueOrigin.ESTIMATED)
+    .pitchDiameter(mm(23), ValueOrigin.ESTIMATED)
+    .clearance(um(20), ValueOrigin.ESTIMATED)
+    .profile(RollerProfile.logarithmic(), ValueOrigin.ESTIMATED)
     .build()
 
 // The lever and the duty, invented too.

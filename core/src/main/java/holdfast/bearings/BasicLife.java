@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Numbers;
 import holdfast.trace.Derivation;
 import holdfast.trace.Warning;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Basic rating life, or this life at another reliability: {@code Ln = a1 (C/P)^p}.
@@ -19,6 +21,13 @@ import java.util.List;
  */
 public record BasicLife(LoadRatings ratings, Force load, Reliability reliability, double l10, double a1)
     implements RatedLife {
+  public BasicLife {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(reliability, "reliability");
+    Check.finite(l10, "L10", "million revolutions");
+    Check.finite(a1, "a1", "");
+  }
 
   static BasicLife of(LoadRatings ratings, Force load, Reliability reliability) {
     double l10 = BasicLifeKernel.l10(ratings.family(), ratings.dynamic().newton(), load.newton());
@@ -32,6 +41,7 @@ public record BasicLife(LoadRatings ratings, Force load, Reliability reliability
    * @return Ln = a1 L10
    */
   public BasicLife at(Reliability wanted) {
+    Objects.requireNonNull(wanted, "wanted");
     return of(ratings, load, wanted);
   }
 

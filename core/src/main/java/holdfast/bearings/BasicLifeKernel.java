@@ -3,6 +3,7 @@ package holdfast.bearings;
 
 import holdfast.quantity.Check;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Basic rating life and its inverses. Symbols: C basic dynamic load rating, P dynamic equivalent load (N), p life
@@ -53,14 +54,15 @@ public final class BasicLifeKernel {
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public static double l10(BearingFamily family, double c, double p) {
+    Objects.requireNonNull(family, "family");
     return family.ball() ? ball(c, p) : roller(c, p);
   }
 
   /**
    * Operating hours of a life, {@code Lh = 10^6 L / (60 n)}.
    *
-   * @param millionRevolutions L, 0 or more
-   * @param rpm speed, over 0
+   * @param millionRevolutions L in million revolutions, 0 or more
+   * @param rpm speed in rpm, over 0
    * @return hours
    * @throws holdfast.quantity.InputException if the life is negative or the speed is not above zero
    */
@@ -72,8 +74,8 @@ public final class BasicLifeKernel {
   /**
    * Revolutions in a number of hours, {@code L = 60 n Lh / 10^6}.
    *
-   * @param hours Lh, 0 or more
-   * @param rpm speed, over 0
+   * @param hours Lh in h, 0 or more
+   * @param rpm speed in rpm, over 0
    * @return million revolutions
    * @throws holdfast.quantity.InputException if the hours are negative or the speed is not above zero
    */
@@ -85,7 +87,7 @@ public final class BasicLifeKernel {
   /**
    * Distance that a wheel or roller travels in a life, {@code s = π D L}.
    *
-   * @param millionRevolutions L, 0 or more
+   * @param millionRevolutions L in million revolutions, 0 or more
    * @param diameter rolling diameter D in mm, over 0
    * @return distance in km
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -103,11 +105,12 @@ public final class BasicLifeKernel {
    *
    * @param family family of the bearing
    * @param p P in N, over 0
-   * @param millionRevolutions wanted L10, over 0
+   * @param millionRevolutions wanted L10 in million revolutions, over 0
    * @return C in N
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public static double requiredRating(BearingFamily family, double p, double millionRevolutions) {
+    Objects.requireNonNull(family, "family");
     return checkLoad(p) * loadRatio(family, millionRevolutions);
   }
 
@@ -116,19 +119,20 @@ public final class BasicLifeKernel {
    *
    * @param family family of the bearing
    * @param c C in N, over 0
-   * @param millionRevolutions wanted L10, over 0
+   * @param millionRevolutions wanted L10 in million revolutions, over 0
    * @return P in N
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public static double allowableLoad(BearingFamily family, double c, double millionRevolutions) {
+    Objects.requireNonNull(family, "family");
     return checkRating(c) / loadRatio(family, millionRevolutions);
   }
 
   /**
    * Greatest speed with a wanted life in hours, {@code n = 10^6 L / (60 Lh)}.
    *
-   * @param millionRevolutions L at the load, over 0
-   * @param hours wanted life, over 0
+   * @param millionRevolutions L at the load in million revolutions, over 0
+   * @param hours wanted life in h, over 0
    * @return speed in rpm
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
@@ -148,6 +152,10 @@ public final class BasicLifeKernel {
    * @throws holdfast.quantity.InputException if the arrays differ in length or an entry is not above zero
    */
   public static void l10(boolean[] ball, double[] c, double[] p, double[] l10) {
+    Objects.requireNonNull(ball, "ball");
+    Objects.requireNonNull(c, "c");
+    Objects.requireNonNull(p, "p");
+    Objects.requireNonNull(l10, "l10");
     Refusal.sameLength(ball.length, c.length, "ratings C");
     Refusal.sameLength(ball.length, p.length, "loads P");
     Refusal.sameLength(ball.length, l10.length, "lives L10");

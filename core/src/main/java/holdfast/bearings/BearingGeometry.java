@@ -30,6 +30,9 @@ public record BearingGeometry(
 
   // Refuses geometry that is incomplete or impossible; the ranges of the tables are checked when ratings are asked for.
   public BearingGeometry {
+    Objects.requireNonNull(elementDiameter, "elementDiameter");
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
+    Objects.requireNonNull(contactAngle, "contactAngle");
     Objects.requireNonNull(type, "type");
     DynamicRatingKernel.checkRows(rows);
     DynamicRatingKernel.checkElements(elements);
@@ -67,6 +70,7 @@ public record BearingGeometry(
    */
   public static BearingGeometry balls(
       BearingType type, int rows, int balls, Length ballDiameter, Length pitchDiameter, Angle contactAngle) {
+    Objects.requireNonNull(ballDiameter, "ballDiameter");
     return new BearingGeometry(type, rows, balls, ballDiameter, null, pitchDiameter, contactAngle);
   }
 
@@ -85,6 +89,7 @@ public record BearingGeometry(
    */
   public static BearingGeometry rollers(BearingType type, int rows, int rollers, Length rollerDiameter, Length rollerLength,
       Length pitchDiameter, Angle contactAngle) {
+    Objects.requireNonNull(rollerDiameter, "rollerDiameter");
     return new BearingGeometry(type, rows, rollers, rollerDiameter, rollerLength, pitchDiameter, contactAngle);
   }
 
@@ -101,8 +106,8 @@ public record BearingGeometry(
   /**
    * Fatigue load limit from the contact stress of 1500 MPa, for groove radii of one's own.
    *
-   * @param innerGroove groove radius of the inner ring over Dw, over 0.5
-   * @param outerGroove groove radius of the outer ring over Dw, over 0.5
+   * @param innerGroove groove radius of the inner ring over Dw (dimensionless), over 0.5
+   * @param outerGroove groove radius of the outer ring over Dw (dimensionless), over 0.5
    * @return Cu
    * @throws holdfast.quantity.InputException if a radius is not over 0.5 or this is a roller bearing
    */

@@ -37,6 +37,9 @@ final class BearingSources {
       SourceRef.published("Rolling bearings catalogue C", "cam followers, permissible loads and minimum load");
   static final SourceRef LOAD_ADVICE = SourceRef.published("Cam follower catalogue F", "technical section, load up to 0.5 C");
   static final SourceRef ROLLING = SourceRef.derived("rolling without sliding");
+  static final SourceRef LEAST_SWING =
+      SourceRef.published("Rolling bearings catalogue C", "rating life, oscillating movement");
+  static final SourceRef TRACKS = SourceRef.derived("rolling of the elements between the raceways");
   static final SourceRef OSCILLATION = SourceRef.derived("same damage for the same rolling distance");
 
   private BearingSources() {}

@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import java.util.Locale;
+import java.util.Objects;
 
 /** The types of bearing for which ISO 281 and ISO 76 give ratings from geometry. */
 public enum BearingType {
@@ -77,6 +78,7 @@ public enum BearingType {
    * @throws holdfast.quantity.InputException if no type has these words
    */
   public static BearingType parse(String text) {
+    Objects.requireNonNull(text, "text");
     String wanted = text.strip().toLowerCase(Locale.ROOT);
     StringBuilder known = new StringBuilder();
     for (BearingType type : values()) {

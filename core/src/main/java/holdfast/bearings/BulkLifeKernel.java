@@ -3,6 +3,7 @@ package holdfast.bearings;
 
 import holdfast.quantity.InputException;
 import holdfast.tables.Source;
+import java.util.Objects;
 import java.util.stream.IntStream;
 
 /** Lives of many bearings at once: parallel arrays in, one array out, no allocation per bearing. */
@@ -22,16 +23,26 @@ public final class BulkLifeKernel {
    * @param c basic dynamic load ratings in N
    * @param cu fatigue load limits in N
    * @param p dynamic equivalent loads in N
-   * @param rpm speeds
+   * @param rpm speeds in rpm
    * @param viscosity viscosities ν at operating temperature in mm²/s
    * @param dpw pitch diameters in mm
-   * @param contamination contamination factors eC
+   * @param contamination contamination factors eC (dimensionless)
    * @param reliability reliabilities in %
    * @param hours receives the lives in h
    * @throws InputException if an array is too short or a value is outside its range; the message names the index
    */
   public static void hours(int from, int to, BearingFamily[] family, double[] c, double[] cu, double[] p, double[] rpm,
       double[] viscosity, double[] dpw, double[] contamination, double[] reliability, double[] hours) {
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(c, "c");
+    Objects.requireNonNull(cu, "cu");
+    Objects.requireNonNull(p, "p");
+    Objects.requireNonNull(rpm, "rpm");
+    Objects.requireNonNull(viscosity, "viscosity");
+    Objects.requireNonNull(dpw, "dpw");
+    Objects.requireNonNull(contamination, "contamination");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(hours, "hours");
     checkLengths(to, family.length, c.length, cu.length, p.length, rpm.length, viscosity.length, dpw.length,
         contamination.length, reliability.length, hours.length);
     if (from < 0) {
@@ -56,16 +67,26 @@ public final class BulkLifeKernel {
    * @param c basic dynamic load ratings in N
    * @param cu fatigue load limits in N
    * @param p dynamic equivalent loads in N
-   * @param rpm speeds
+   * @param rpm speeds in rpm
    * @param viscosity viscosities ν at operating temperature in mm²/s
    * @param dpw pitch diameters in mm
-   * @param contamination contamination factors eC
+   * @param contamination contamination factors eC (dimensionless)
    * @param reliability reliabilities in %
    * @param hours receives the lives in h
    * @throws InputException if the arrays differ in length or a value is outside its range; the message names the index
    */
   public static void hoursInParallel(BearingFamily[] family, double[] c, double[] cu, double[] p, double[] rpm,
       double[] viscosity, double[] dpw, double[] contamination, double[] reliability, double[] hours) {
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(c, "c");
+    Objects.requireNonNull(cu, "cu");
+    Objects.requireNonNull(p, "p");
+    Objects.requireNonNull(rpm, "rpm");
+    Objects.requireNonNull(viscosity, "viscosity");
+    Objects.requireNonNull(dpw, "dpw");
+    Objects.requireNonNull(contamination, "contamination");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(hours, "hours");
     int size = family.length;
     Refusal.sameLength(size, c.length, "ratings C");
     Refusal.sameLength(size, hours.length, "lives");

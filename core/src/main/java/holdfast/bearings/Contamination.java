@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import java.io.Serializable;
+import java.util.Objects;
 
 /** How clean the lubricant is: a source of the contamination factor eC. */
 public sealed interface Contamination extends Serializable {
@@ -72,6 +73,7 @@ public sealed interface Contamination extends Serializable {
 
     @Override
     public double factor(double kappa, Length pitchDiameter) {
+      Objects.requireNonNull(pitchDiameter, "pitchDiameter");
       return eC;
     }
 
@@ -91,11 +93,13 @@ public sealed interface Contamination extends Serializable {
   record OfLevel(ContaminationLevel level, double position) implements Contamination {
     // Refuses places outside the range.
     public OfLevel {
+      Objects.requireNonNull(level, "level");
       holdfast.quantity.Check.within(position, 0, 1, "place within the range of eC", "", "0 is the careful end");
     }
 
     @Override
     public double factor(double kappa, Length pitchDiameter) {
+      Objects.requireNonNull(pitchDiameter, "pitchDiameter");
       double least = level.least(pitchDiameter);
       return least + position * (level.greatest(pitchDiameter) - least);
     }
@@ -113,8 +117,13 @@ public sealed interface Contamination extends Serializable {
    * @param cleanliness lubrication and cleanliness
    */
   record OfEquation(Cleanliness cleanliness) implements Contamination {
+    public OfEquation {
+      Objects.requireNonNull(cleanliness, "cleanliness");
+    }
+
     @Override
     public double factor(double kappa, Length pitchDiameter) {
+      Objects.requireNonNull(pitchDiameter, "pitchDiameter");
       return cleanliness.factor(kappa, pitchDiameter.mm());
     }
 

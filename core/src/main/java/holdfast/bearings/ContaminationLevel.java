@@ -5,6 +5,7 @@ import holdfast.quantity.Length;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import java.util.Locale;
+import java.util.Objects;
 
 /** Levels of contamination of ISO 281:2007, Table 13, each with a range of the contamination factor. */
 public enum ContaminationLevel {
@@ -51,6 +52,7 @@ public enum ContaminationLevel {
    * @return eC
    */
   public double least(Length pitchDiameter) {
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
     return pitchDiameter.mm() < LARGE ? smallFrom : largeFrom;
   }
 
@@ -61,6 +63,7 @@ public enum ContaminationLevel {
    * @return eC
    */
   public double greatest(Length pitchDiameter) {
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
     return pitchDiameter.mm() < LARGE ? smallTo : largeTo;
   }
 

@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 import org.apache.commons.math3.special.Gamma;
 
 /**
@@ -16,13 +17,15 @@ public final class DutyKernel {
   /**
    * Mean speed of a duty in steps, {@code nm = Σ ni ti / Σ ti}.
    *
-   * @param rpm speeds ni, 0 or more, at least one above 0
-   * @param time times or shares of time ti, over 0
+   * @param rpm speeds ni in rpm, 0 or more, at least one above 0
+   * @param time times ti in one unit, or shares of time (dimensionless), over 0
    * @return nm in rpm
    * @throws holdfast.quantity.InputException if the duty is empty, the arrays differ in length or a value is out of range
    */
   @Source(document = "derivation", locator = "revolutions over time", provenance = Provenance.DERIVED)
   public static double meanSpeed(double[] rpm, double[] time) {
+    Objects.requireNonNull(rpm, "rpm");
+    Objects.requireNonNull(time, "time");
     double total = 0;
     for (double t : time) {
       total += checkTime(t);
@@ -33,15 +36,18 @@ public final class DutyKernel {
   /**
    * Constant load with the same life as a duty in steps, {@code Pm = [Σ Pi^p ni ti / Σ ni ti]^(1/p)}.
    *
-   * @param exponent p, from 1 to 20
-   * @param p loads Pi, 0 or more
-   * @param rpm speeds ni, 0 or more
-   * @param time times or shares of time ti, over 0
+   * @param exponent p (dimensionless), from 1 to 20
+   * @param p loads Pi in N, 0 or more
+   * @param rpm speeds ni in rpm, 0 or more
+   * @param time times ti in one unit, or shares of time (dimensionless), over 0
    * @return Pm in N
    * @throws holdfast.quantity.InputException if the duty is empty, the arrays differ in length or a value is out of range
    */
   @Source(document = "Rolling bearings catalogue A", locator = "mean load under fluctuating load and speed")
   public static double meanLoad(double exponent, double[] p, double[] rpm, double[] time) {
+    Objects.requireNonNull(p, "p");
+    Objects.requireNonNull(rpm, "rpm");
+    Objects.requireNonNull(time, "time");
     checkExponent(exponent);
     Refusal.sameLength(p.length, rpm.length, "speeds");
     double all = revolutions(rpm, time);
@@ -64,13 +70,15 @@ public final class DutyKernel {
    * Life under steps with different lives by linear damage, {@code 1/L = Σ ui/Li}, ui shares of revolutions for lives in
    * revolutions, shares of time for lives in hours.
    *
-   * @param shares ui, 0 or more, at least one above 0; they are divided by their sum
-   * @param lives Li, over 0; infinite where a step does no damage
+   * @param shares ui (dimensionless), 0 or more, at least one above 0; they are divided by their sum
+   * @param lives Li, all in the unit of the answer, over 0; infinite where a step does no damage
    * @return L; infinite if no step does damage
    * @throws holdfast.quantity.InputException if the duty is empty, the arrays differ in length or a value is out of range
    */
   @Source(document = "Rolling bearings catalogue C", locator = "rating life under variable operating conditions")
   public static double damageLife(double[] shares, double[] lives) {
+    Objects.requireNonNull(shares, "shares");
+    Objects.requireNonNull(lives, "lives");
     Refusal.sameLength(shares.length, lives.length, "lives");
     double total = 0;
     double damage = 0;
@@ -89,9 +97,9 @@ public final class DutyKernel {
    * Mean load of a load that rises linearly, exactly:
    * {@code [(Pmax^(p+1) - Pmin^(p+1)) / ((p+1)(Pmax - Pmin))]^(1/p)}.
    *
-   * @param exponent p, from 1 to 20
-   * @param least Pmin, 0 or more
-   * @param greatest Pmax, over 0, at least Pmin
+   * @param exponent p (dimensionless), from 1 to 20
+   * @param least Pmin in N, 0 or more
+   * @param greatest Pmax in N, over 0, at least Pmin
    * @return Pm in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -109,8 +117,8 @@ public final class DutyKernel {
   /**
    * Mean load of a load that rises linearly, rule of thumb {@code (Pmin + 2 Pmax)/3}.
    *
-   * @param least Pmin, 0 or more
-   * @param greatest Pmax, over 0, at least Pmin
+   * @param least Pmin in N, 0 or more
+   * @param greatest Pmax in N, over 0, at least Pmin
    * @return Pm in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -123,7 +131,7 @@ public final class DutyKernel {
   /**
    * Mean load of {@code P = Pmax (1 - cos φ)/2}, from 0 to Pmax: {@code Pmax [Γ(p+½) / (√π Γ(p+1))]^(1/p)}.
    *
-   * @param exponent p, from 1 to 20
+   * @param exponent p (dimensionless), from 1 to 20
    * @param greatest Pmax in N, over 0
    * @return Pm in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -137,7 +145,7 @@ public final class DutyKernel {
   /**
    * Mean load of the rectified sine {@code P = Pmax |sin φ|}: {@code Pmax [Γ((p+1)/2) / (√π Γ(p/2+1))]^(1/p)}.
    *
-   * @param exponent p, from 1 to 20
+   * @param exponent p (dimensionless), from 1 to 20
    * @param greatest Pmax in N, over 0
    * @return Pm in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -187,7 +195,7 @@ public final class DutyKernel {
    * Load which, applied with full revolutions, gives as many million revolutions as the oscillation gives million
    * cycles: {@code Posc = P (φ/90°)^(1/p)}.
    *
-   * @param exponent p, from 1 to 20
+   * @param exponent p (dimensionless), from 1 to 20
    * @param p load in N, over 0
    * @param halfSwing φ in rad, over 0
    * @return Posc in N
@@ -203,8 +211,8 @@ public final class DutyKernel {
    * equation does not hold: rolling elements move over the outer raceway by (1-γ)/2 of the angle, over the inner by
    * (1+γ)/2, and stand 360°/Z apart; the outer raceway decides, {@code φ = 360° / (Z (1-γ))}.
    *
-   * @param z rolling elements of a row, 1 or more
-   * @param gamma Dw cos α/Dpw, 0 or more, below 1
+   * @param z rolling elements of a row (a count), 1 or more
+   * @param gamma Dw cos α/Dpw (dimensionless), 0 or more, below 1
    * @return φ in rad
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -227,6 +235,7 @@ public final class DutyKernel {
    */
   @Source(document = "Ball and roller bearings catalogue", locator = "4.6, life of a machine with several bearings")
   public static double systemLife(double[] lives, double slope) {
+    Objects.requireNonNull(lives, "lives");
     WeibullKernel.checkSlope(slope);
     double least = Double.POSITIVE_INFINITY;
     for (double life : lives) {

@@ -3,6 +3,7 @@ package holdfast.bearings;
 
 import holdfast.quantity.Check;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Basic dynamic load ratings from geometry. Symbols: bm and fc factors, i rows, α contact angle (rad), Z rolling
@@ -24,8 +25,8 @@ public final class DynamicRatingKernel {
    * @param fc factor for the geometry
    * @param rows rows i, 1 or more
    * @param alpha contact angle, 0 to 45°
-   * @param z balls per row, 1 or more
-   * @param dw ball diameter, over 0
+   * @param z balls per row (a count), 1 or more
+   * @param dw ball diameter in mm, over 0
    * @return Cr in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -42,8 +43,8 @@ public final class DynamicRatingKernel {
    * @param bm rating factor
    * @param fc factor for the geometry
    * @param alpha contact angle, over 45° up to 90°
-   * @param z balls that carry load in one direction, 1 or more
-   * @param dw ball diameter, over 0
+   * @param z balls that carry load in one direction (a count), 1 or more
+   * @param dw ball diameter in mm, over 0
    * @return Ca in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -62,9 +63,9 @@ public final class DynamicRatingKernel {
    * @param fc factor for the geometry
    * @param rows rows i, 1 or more
    * @param alpha contact angle, 0 to 45°
-   * @param z rollers per row, 1 or more
-   * @param dwe roller diameter, over 0
-   * @param lwe effective roller length, over 0
+   * @param z rollers per row (a count), 1 or more
+   * @param dwe roller diameter in mm, over 0
+   * @param lwe effective roller length in mm, over 0
    * @return Cr in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -82,9 +83,9 @@ public final class DynamicRatingKernel {
    * @param bm rating factor
    * @param fc factor for the geometry
    * @param alpha contact angle, over 45° up to 90°
-   * @param z rollers that carry load in one direction, 1 or more
-   * @param dwe roller diameter, over 0
-   * @param lwe effective roller length, over 0
+   * @param z rollers that carry load in one direction (a count), 1 or more
+   * @param dwe roller diameter in mm, over 0
+   * @param lwe effective roller length in mm, over 0
    * @return Ca in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -101,13 +102,15 @@ public final class DynamicRatingKernel {
    * Thrust ball bearings with several rows that carry load in the same direction,
    * {@code Ca = (Z1 + … + Zn) [Σ (Zj/Caj)^(10/3)]^(-3/10)}.
    *
-   * @param z balls of each row
+   * @param z balls of each row (a count)
    * @param ca rating of each row in N
    * @return Ca in N
    * @throws holdfast.quantity.InputException if the arrays are empty, differ in length or hold a value not above zero
    */
   @Source(document = "ISO 281:2007", locator = "6.1.2, exponents recalled", provenance = holdfast.tables.Provenance.MEMORY)
   public static double thrustBallRows(double[] z, double[] ca) {
+    Objects.requireNonNull(z, "z");
+    Objects.requireNonNull(ca, "ca");
     Refusal.sameLength(checkNotEmpty(z), ca.length, "ratings of the rows");
     double total = 0;
     double sum = 0;
@@ -122,14 +125,17 @@ public final class DynamicRatingKernel {
    * Thrust roller bearings with several rows that carry load in the same direction,
    * {@code Ca = (Σ Zj Lwej) [Σ (Zj Lwej/Caj)^(9/2)]^(-2/9)}.
    *
-   * @param z rollers of each row
-   * @param lwe effective length of the rollers of each row
+   * @param z rollers of each row (a count)
+   * @param lwe effective length of the rollers of each row in mm
    * @param ca rating of each row in N
    * @return Ca in N
    * @throws holdfast.quantity.InputException if the arrays are empty, differ in length or hold a value not above zero
    */
   @Source(document = "ISO 281:2007", locator = "8.1.2, exponents recalled", provenance = holdfast.tables.Provenance.MEMORY)
   public static double thrustRollerRows(double[] z, double[] lwe, double[] ca) {
+    Objects.requireNonNull(z, "z");
+    Objects.requireNonNull(lwe, "lwe");
+    Objects.requireNonNull(ca, "ca");
     Refusal.sameLength(checkNotEmpty(z), ca.length, "ratings of the rows");
     Refusal.sameLength(z.length, lwe.length, "lengths of the rows");
     double total = 0;
@@ -154,6 +160,7 @@ public final class DynamicRatingKernel {
    */
   @Source(document = "ISO 281:2007", locator = "5.1 and 7.1, bearings in tandem")
   public static double tandem(BearingFamily family, double cr, int n) {
+    Objects.requireNonNull(family, "family");
     if (family.thrust()) {
       throw Refusal.of("family", family, "a radial family", "thrust bearings in tandem are rated as rows");
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Numbers;
 import holdfast.trace.Derivation;
@@ -9,6 +10,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Dynamic equivalent load of a bearing.
@@ -21,6 +23,13 @@ import java.util.List;
  */
 public record EquivalentLoad(LoadedBearing bearing, Force radial, Force axial, double relativeAxialLoad, Force load)
     implements Traced, Serializable {
+  public EquivalentLoad {
+    Objects.requireNonNull(bearing, "bearing");
+    Objects.requireNonNull(radial, "radial");
+    Objects.requireNonNull(axial, "axial");
+    Objects.requireNonNull(load, "load");
+    Check.finite(relativeAxialLoad, "f0 Fa/C0r", "");
+  }
 
   static EquivalentLoad of(LoadedBearing bearing, Force radial, Force axial) {
     double relative = bearing.relativeAxialLoad(axial);

@@ -3,6 +3,7 @@ package holdfast.bearings;
 
 import holdfast.quantity.Check;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Dynamic equivalent loads {@code P = X Fr + Y Fa}. Symbols: Fr radial load, Fa axial load (N), α contact angle (rad),
@@ -15,10 +16,10 @@ public final class EquivalentLoadKernel {
   /**
    * Combination with given factors.
    *
-   * @param x X, 0 or more
-   * @param y Y, 0 or more
-   * @param fr radial load, 0 or more
-   * @param fa axial load, 0 or more
+   * @param x X (dimensionless), 0 or more
+   * @param y Y (dimensionless), 0 or more
+   * @param fr radial load in N, 0 or more
+   * @param fa axial load in N, 0 or more
    * @return P in N
    * @throws holdfast.quantity.InputException if an argument is negative or both loads are 0
    */
@@ -34,8 +35,8 @@ public final class EquivalentLoadKernel {
    * Relative axial load {@code f0 Fa/C0r} by which the factors of ball bearings up to 15° are found.
    *
    * @param f0 factor f0 of the bearing, over 0
-   * @param fa axial load, 0 or more
-   * @param c0r basic static load rating of the bearing, over 0
+   * @param fa axial load in N, 0 or more
+   * @param c0r basic static load rating of the bearing in N, over 0
    * @return f0 Fa/C0r
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -52,7 +53,7 @@ public final class EquivalentLoadKernel {
    *
    * @param rows rows i; 1, or 2 and more for double-row bearings
    * @param alpha contact angle, 0 to 45°
-   * @param relativeLoad f0 Fa/C0r, 0 or more; beyond the table its end holds
+   * @param relativeLoad f0 Fa/C0r (dimensionless), 0 or more; beyond the table its end holds
    * @return e
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -66,7 +67,7 @@ public final class EquivalentLoadKernel {
    *
    * @param rows rows i
    * @param alpha contact angle, 0 to 45°
-   * @param relativeLoad f0 Fa/C0r, 0 or more
+   * @param relativeLoad f0 Fa/C0r (dimensionless), 0 or more
    * @return X
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -80,7 +81,7 @@ public final class EquivalentLoadKernel {
    *
    * @param rows rows i
    * @param alpha contact angle, 0 to 45°
-   * @param relativeLoad f0 Fa/C0r, 0 or more
+   * @param relativeLoad f0 Fa/C0r (dimensionless), 0 or more
    * @return Y
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -94,7 +95,7 @@ public final class EquivalentLoadKernel {
    *
    * @param rows rows i
    * @param alpha contact angle, 0 to 45°
-   * @param relativeLoad f0 Fa/C0r, 0 or more
+   * @param relativeLoad f0 Fa/C0r (dimensionless), 0 or more
    * @return Y
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -113,6 +114,7 @@ public final class EquivalentLoadKernel {
    */
   @Source(document = "ISO 281:2007", locator = "Tables 3, 5, 8 and 11")
   public static double angleE(BearingType type, double alpha) {
+    Objects.requireNonNull(type, "type");
     if (type == BearingType.MAGNETO_BALL) {
       return 0.2;
     }
@@ -132,6 +134,7 @@ public final class EquivalentLoadKernel {
    */
   @Source(document = "ISO 281:2007", locator = "Tables 3, 5, 8 and 11")
   public static double angleX(BearingType type, int rows, double alpha, boolean aboveE) {
+    Objects.requireNonNull(type, "type");
     checkBranch(type, rows, alpha, aboveE);
     double tan = Math.tan(alpha);
     double sin = Math.sin(alpha);
@@ -155,6 +158,7 @@ public final class EquivalentLoadKernel {
    */
   @Source(document = "ISO 281:2007", locator = "Tables 3, 5, 8 and 11")
   public static double angleY(BearingType type, int rows, double alpha, boolean aboveE) {
+    Objects.requireNonNull(type, "type");
     checkBranch(type, rows, alpha, aboveE);
     double cot = type == BearingType.MAGNETO_BALL ? 0 : 1 / Math.tan(alpha);
     return switch (type) {
@@ -172,15 +176,16 @@ public final class EquivalentLoadKernel {
    *
    * @param type type of the bearing
    * @param rows rows i (thrust: 1 single-direction, 2 double-direction)
-   * @param alpha contact angle
+   * @param alpha contact angle in rad
    * @param relativeLoad f0 Fa/C0r, for radial contact groove and angular contact ball bearings up to 20°; else ignored
-   * @param fr radial load, 0 or more
-   * @param fa axial load, 0 or more
+   * @param fr radial load in N, 0 or more
+   * @param fa axial load in N, 0 or more
    * @return P in N
    * @throws holdfast.quantity.InputException if an argument is outside its range or the bearing cannot carry the load
    */
   @Source(document = "ISO 281:2007", locator = "5.2, 6.2, 7.2, 8.2")
   public static double load(BearingType type, int rows, double alpha, double relativeLoad, double fr, double fa) {
+    Objects.requireNonNull(type, "type");
     checkLoads(fr, fa);
     DynamicRatingKernel.checkRows(rows);
     if (loadDependent(type)) {

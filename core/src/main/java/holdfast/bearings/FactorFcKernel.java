@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import java.util.Objects;
 
 /**
  * Factor fc of the basic dynamic load ratings, by linear interpolation in the tables. The argument is
@@ -35,12 +36,13 @@ public final class FactorFcKernel {
    *
    * @param type a radial ball type
    * @param rows rows of balls, 1 or more; magneto bearings have 1
-   * @param ratio Dw cos α / Dpw, from 0.01 to 0.40
+   * @param ratio Dw cos α / Dpw (dimensionless), from 0.01 to 0.40
    * @return fc
    * @throws holdfast.quantity.InputException if the ratio is outside the table or the type is not a radial ball type
    */
   @Source(document = "ISO 281:2007", locator = "Table 2")
   public static double radialBall(BearingType type, int rows, double ratio) {
+    Objects.requireNonNull(type, "type");
     String place = "ISO 281:2007, Table 2";
     switch (type) {
       case DEEP_GROOVE_BALL, FILLING_SLOT_BALL, INSERT_BALL -> {
@@ -62,7 +64,7 @@ public final class FactorFcKernel {
   /**
    * Greatest factor of radial roller bearings.
    *
-   * @param ratio Dwe cos α / Dpw, from 0.01 to 0.30
+   * @param ratio Dwe cos α / Dpw (dimensionless), from 0.01 to 0.30
    * @return fc; lower values hold where the stress along the roller is uneven or Lwe &gt; 2.5 Dwe
    * @throws holdfast.quantity.InputException if the ratio is outside the table
    */

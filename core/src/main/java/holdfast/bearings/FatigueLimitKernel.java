@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Fatigue load limit Cu: the bearing load at which the greatest contact stress just reaches the fatigue limit of the
@@ -28,6 +29,7 @@ public final class FatigueLimitKernel {
    */
   @Source(document = "ISO 281:2007", locator = "B.3.3, simplified method")
   public static double simplified(BearingFamily family, double c0, double dpw) {
+    Objects.requireNonNull(family, "family");
     Check.positive(c0, "basic static load rating C0", "N", "a rating is a force above zero");
     return c0 / (family.ball() ? 22 : 8.2) * sizeFactor(family, dpw);
   }
@@ -42,6 +44,7 @@ public final class FatigueLimitKernel {
    */
   @Source(document = "ISO 281:2007", locator = "B.3.2 and B.3.3")
   public static double sizeFactor(BearingFamily family, double dpw) {
+    Objects.requireNonNull(family, "family");
     checkPitch(dpw);
     if (dpw <= SIZE_START) {
       return 1;
@@ -56,9 +59,9 @@ public final class FatigueLimitKernel {
    * here.
    *
    * @param dw ball diameter in mm, over 0
-   * @param gamma Dw cos α/Dpw, 0 or more, below 1
-   * @param innerGroove groove radius of the inner ring over Dw, over 0.5
-   * @param outerGroove groove radius of the outer ring over Dw, over 0.5
+   * @param gamma Dw cos α/Dpw (dimensionless), 0 or more, below 1
+   * @param innerGroove groove radius of the inner ring over Dw (dimensionless), over 0.5
+   * @param outerGroove groove radius of the outer ring over Dw (dimensionless), over 0.5
    * @return Qu in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -76,7 +79,7 @@ public final class FatigueLimitKernel {
    *
    * @param dwe roller diameter in mm, over 0
    * @param lwe effective roller length in mm, over 0
-   * @param gamma Dwe cos α/Dpw, 0 or more, below 1
+   * @param gamma Dwe cos α/Dpw (dimensionless), 0 or more, below 1
    * @return Qu in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -101,7 +104,7 @@ public final class FatigueLimitKernel {
    *
    * @param family family of the bearing
    * @param qu load of the contact at the fatigue limit in N, over 0
-   * @param z rolling elements per row
+   * @param z rolling elements per row (a count)
    * @param rows rows i, 1 or more
    * @param alpha contact angle in rad
    * @param dpw pitch diameter in mm, over 0
@@ -110,6 +113,7 @@ public final class FatigueLimitKernel {
    */
   @Source(document = "ISO 281:2007", locator = "B.3.2, equations for the complete bearing")
   public static double fromContact(BearingFamily family, double qu, double z, int rows, double alpha, double dpw) {
+    Objects.requireNonNull(family, "family");
     Check.positive(qu, "load Qu of the contact at the fatigue limit", "N", "a force above zero is needed");
     DynamicRatingKernel.checkElements(z);
     double size = sizeFactor(family, dpw);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Numbers;
 import holdfast.trace.Derivation;
@@ -9,6 +10,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Ratings computed from geometry.
@@ -23,6 +25,14 @@ import java.util.List;
 public record GeometryRatings(
     BearingGeometry geometry, double fc, double f0, Force dynamic, Force staticRating, Force fatigueLimit)
     implements Traced, Serializable {
+  public GeometryRatings {
+    Objects.requireNonNull(geometry, "geometry");
+    Objects.requireNonNull(dynamic, "dynamic");
+    Objects.requireNonNull(staticRating, "staticRating");
+    Objects.requireNonNull(fatigueLimit, "fatigueLimit");
+    Check.finite(fc, "factor fc", "");
+    Check.finite(f0, "factor f0", "");
+  }
 
   static GeometryRatings of(BearingGeometry g) {
     BearingType type = g.type();

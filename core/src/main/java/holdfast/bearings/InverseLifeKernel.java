@@ -3,6 +3,7 @@ package holdfast.bearings;
 
 import holdfast.quantity.Check;
 import holdfast.tables.Source;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -21,15 +22,16 @@ public final class InverseLifeKernel {
    * @param c basic dynamic load rating in N, over 0
    * @param cu fatigue load limit in N, over 0
    * @param reliabilityPercent S in %, from 50 to 99.95
-   * @param kappa κ, 0.1 or more
-   * @param contamination eC, from 0 to 1
+   * @param kappa κ (dimensionless), 0.1 or more
+   * @param contamination eC (dimensionless), from 0 to 1
    * @param additives whether the rule for proven additives applies
-   * @param life wanted Lnm, over 0
+   * @param life wanted Lnm in million revolutions, over 0
    * @return P in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static double allowableLoad(BearingFamily family, double c, double cu, double reliabilityPercent, double kappa,
       double contamination, boolean additives, double life) {
+    Objects.requireNonNull(family, "family");
     Check.positive(life, "wanted life", "million revolutions", "a life above zero is needed");
     LifeModificationKernel.checkLimit(cu);
     double a1 = ReliabilityKernel.a1(reliabilityPercent);
@@ -59,12 +61,14 @@ public final class InverseLifeKernel {
    * @param p dynamic equivalent load in N, over 0
    * @param reliabilityPercent S in %, from 50 to 99.95
    * @param contamination eC as a function of κ, not falling
-   * @param life wanted Lnm, over 0
+   * @param life wanted Lnm in million revolutions, over 0
    * @return κ, from 0.1 to 4
    * @throws holdfast.quantity.InputException if even κ = 4 does not give the life, or an argument is outside its range
    */
   public static double requiredKappa(BearingFamily family, double c, double cu, double p, double reliabilityPercent,
       DoubleUnaryOperator contamination, double life) {
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(contamination, "contamination");
     Check.positive(life, "wanted life", "million revolutions", "a life above zero is needed");
     double low = LubricationKernel.LEAST_KAPPA;
     double high = LubricationKernel.GREATEST_KAPPA;

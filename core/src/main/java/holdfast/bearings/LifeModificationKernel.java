@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Life modification factor aISO. Symbols: κ viscosity ratio, eC contamination factor, Cu fatigue load limit, P dynamic
@@ -29,8 +30,8 @@ public final class LifeModificationKernel {
    * {@code aISO = 0.1 [1 - (2.5671 - A/κ^B)^0.83 (eC Cu/P)^(1/3)]^-9.3}, with A = 2.2649, B = 0.054381 for
    * 0.1 ≤ κ &lt; 0.4; A = 1.9987, B = 0.19087 for 0.4 ≤ κ &lt; 1; A = 1.9987, B = 0.071739 for 1 ≤ κ ≤ 4.
    *
-   * @param kappa κ, 0.1 or more; above 4 as 4
-   * @param argument eC Cu/P, 0 or more; above 5 as 5
+   * @param kappa κ (dimensionless), 0.1 or more; above 4 as 4
+   * @param argument eC Cu/P (dimensionless), 0 or more; above 5 as 5
    * @return aISO, from 0.1 to 50
    * @throws holdfast.quantity.InputException if κ is below 0.1 or the argument is negative
    */
@@ -46,8 +47,8 @@ public final class LifeModificationKernel {
    * {@code aISO = 0.1 [1 - (1.5859 - A/κ^B) (eC Cu/P)^0.4]^-9.185}, with A = 1.3993 for κ &lt; 0.4 and 1.2348 above, B as
    * for radial ball bearings.
    *
-   * @param kappa κ, 0.1 or more; above 4 as 4
-   * @param argument eC Cu/P, 0 or more; above 5 as 5
+   * @param kappa κ (dimensionless), 0.1 or more; above 4 as 4
+   * @param argument eC Cu/P (dimensionless), 0 or more; above 5 as 5
    * @return aISO, from 0.1 to 50
    * @throws holdfast.quantity.InputException if κ is below 0.1 or the argument is negative
    */
@@ -62,8 +63,8 @@ public final class LifeModificationKernel {
   /**
    * Life modification factor of thrust ball bearings: {@link #radialBall} with a third of the argument.
    *
-   * @param kappa κ, 0.1 or more; above 4 as 4
-   * @param argument eC Cu/P, 0 or more; above 5 as 5
+   * @param kappa κ (dimensionless), 0.1 or more; above 4 as 4
+   * @param argument eC Cu/P (dimensionless), 0 or more; above 5 as 5
    * @return aISO, from 0.1 to 50
    * @throws holdfast.quantity.InputException if κ is below 0.1 or the argument is negative
    */
@@ -75,8 +76,8 @@ public final class LifeModificationKernel {
   /**
    * Life modification factor of thrust roller bearings: {@link #radialRoller} with the argument divided by 2.5.
    *
-   * @param kappa κ, 0.1 or more; above 4 as 4
-   * @param argument eC Cu/P, 0 or more; above 5 as 5
+   * @param kappa κ (dimensionless), 0.1 or more; above 4 as 4
+   * @param argument eC Cu/P (dimensionless), 0 or more; above 5 as 5
    * @return aISO, from 0.1 to 50
    * @throws holdfast.quantity.InputException if κ is below 0.1 or the argument is negative
    */
@@ -89,13 +90,14 @@ public final class LifeModificationKernel {
    * Life modification factor of any family.
    *
    * @param family family of the bearing
-   * @param kappa κ, 0.1 or more; above 4 as 4
-   * @param argument eC Cu/P, 0 or more; above 5 as 5
+   * @param kappa κ (dimensionless), 0.1 or more; above 4 as 4
+   * @param argument eC Cu/P (dimensionless), 0 or more; above 5 as 5
    * @return aISO, from 0.1 to 50
    * @throws holdfast.quantity.InputException if κ is below 0.1 or the argument is negative
    */
   @Source(document = "ISO 281:2007", locator = "9.3.3.4")
   public static double factor(BearingFamily family, double kappa, double argument) {
+    Objects.requireNonNull(family, "family");
     return switch (family) {
       case RADIAL_BALL -> radialBall(kappa, argument);
       case RADIAL_ROLLER -> radialRoller(kappa, argument);
@@ -109,15 +111,16 @@ public final class LifeModificationKernel {
    * the factor is then at most 3, or the value for the real κ if that is greater.
    *
    * @param family family of the bearing
-   * @param kappa κ, 0.1 or more
-   * @param contamination eC, from 0 to 1
-   * @param limitOverLoad Cu/P, 0 or more
+   * @param kappa κ (dimensionless), 0.1 or more
+   * @param contamination eC (dimensionless), from 0 to 1
+   * @param limitOverLoad Cu/P (dimensionless), 0 or more
    * @return aISO, from 0.1 to 50
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   @Source(document = "ISO 281:2007", locator = "9.3.3.3, lubricants with additives; the limit eC 0.2 is recalled",
       provenance = Provenance.MEMORY)
   public static double withAdditives(BearingFamily family, double kappa, double contamination, double limitOverLoad) {
+    Objects.requireNonNull(family, "family");
     ContaminationKernel.checkFactor(contamination);
     double real = factor(family, kappa, contamination * limitOverLoad);
     if (kappa >= 1 || contamination < LEAST_CONTAMINATION_FOR_ADDITIVES) {
@@ -135,14 +138,15 @@ public final class LifeModificationKernel {
    * @param cu fatigue load limit in N, over 0
    * @param p dynamic equivalent load in N, over 0
    * @param reliabilityPercent S in %, from 50 to 99.95
-   * @param kappa κ, 0.1 or more; above 4 as 4
-   * @param contamination eC, from 0 to 1
+   * @param kappa κ (dimensionless), 0.1 or more; above 4 as 4
+   * @param contamination eC (dimensionless), from 0 to 1
    * @return Lnm in million revolutions
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   @Source(document = "ISO 281:2007", locator = "9.1, equation (29)")
   public static double life(
       BearingFamily family, double c, double cu, double p, double reliabilityPercent, double kappa, double contamination) {
+    Objects.requireNonNull(family, "family");
     double l10 = BasicLifeKernel.l10(family, c, p);
     checkLimit(cu);
     double aIso = factor(family, kappa, ContaminationKernel.checkFactor(contamination) * cu / p);

@@ -21,6 +21,8 @@ public record LoadRatings(BearingFamily family, Force dynamic, Force staticRatin
 
   // Refuses ratings that are not above zero.
   public LoadRatings {
+    Objects.requireNonNull(dynamic, "dynamic");
+    Objects.requireNonNull(staticRating, "staticRating");
     Objects.requireNonNull(family, "family");
     Objects.requireNonNull(outerRing, "outerRing");
     Check.positive(dynamic.newton(), "basic dynamic load rating C", "N", "a rating is a force above zero");
@@ -88,6 +90,7 @@ public record LoadRatings(BearingFamily family, Force dynamic, Force staticRatin
    * @throws holdfast.quantity.InputException if a rating is not above zero or the ring is {@link OuterRing#HOUSED}
    */
   public static LoadRatings trackRoller(Force dynamic, Force staticRating, OuterRing outerRing) {
+    Objects.requireNonNull(outerRing, "outerRing");
     return trackRoller(BearingFamily.RADIAL_ROLLER, dynamic, staticRating, outerRing);
   }
 
@@ -103,6 +106,8 @@ public record LoadRatings(BearingFamily family, Force dynamic, Force staticRatin
    *     the family is a thrust family
    */
   public static LoadRatings trackRoller(BearingFamily family, Force dynamic, Force staticRating, OuterRing outerRing) {
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(outerRing, "outerRing");
     if (!outerRing.trackRoller()) {
       throw Refusal.of("outer ring", outerRing, "RIGID or DEFLECTING",
           "a track roller's ring is not seated in a housing; its maker states which of the two its ratings assume");

@@ -8,6 +8,7 @@ import holdfast.quantity.RotationalSpeed;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A duty in steps of constant load and speed.
@@ -27,6 +28,8 @@ public record LoadSpectrum(List<Step> steps) implements Serializable {
   public record Step(Force load, RotationalSpeed speed, double share) implements Serializable {
     // Refuses negative sizes; a step without load or speed does no damage but takes its time.
     public Step {
+      Objects.requireNonNull(load, "load");
+      Objects.requireNonNull(speed, "speed");
       Check.notNegative(load.newton(), "load P of a step", "N", "its size, without direction");
       Check.notNegative(speed.rpm(), "speed n of a step", "rpm", "its size, without direction");
       Check.overUpTo(share, 0, 1, "share of time of a step", "", "leave out steps that do not occur");
@@ -35,6 +38,7 @@ public record LoadSpectrum(List<Step> steps) implements Serializable {
 
   // Refuses an empty duty and shares that do not add up.
   public LoadSpectrum {
+    Objects.requireNonNull(steps, "steps");
     steps = List.copyOf(steps);
     if (steps.isEmpty()) {
       throw Refusal.of("load spectrum", "no steps", "at least one step", "a duty has a load");
@@ -85,6 +89,7 @@ public record LoadSpectrum(List<Step> steps) implements Serializable {
    * @throws holdfast.quantity.InputException if no step turns
    */
   public Force meanLoad(BearingFamily family) {
+    Objects.requireNonNull(family, "family");
     return new Force(DutyKernel.meanLoad(family.lifeExponent(), loads(), speeds(), shares()));
   }
 
@@ -132,6 +137,7 @@ public record LoadSpectrum(List<Step> steps) implements Serializable {
      * @throws holdfast.quantity.InputException if a value is outside its range or steps with shares were added
      */
     public Builder step(Force load, RotationalSpeed speed, OperatingTime time) {
+      Objects.requireNonNull(time, "time");
       new Step(load, speed, 1);
       return add(load, speed, Check.positive(time.hours(), "time of a step", "h", "leave out steps that do not occur"), true);
     }

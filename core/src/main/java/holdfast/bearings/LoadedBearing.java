@@ -22,6 +22,8 @@ public record LoadedBearing(BearingType type, int rows, Angle contactAngle, Load
 
   // Refuses a type that does not belong to the ratings.
   public LoadedBearing {
+    Objects.requireNonNull(contactAngle, "contactAngle");
+    Objects.requireNonNull(ratings, "ratings");
     Objects.requireNonNull(type, "type");
     DynamicRatingKernel.checkRows(rows);
     Check.notNegative(f0, "factor f0", "", "a factor above zero, or 0 for unknown");
@@ -50,6 +52,7 @@ public record LoadedBearing(BearingType type, int rows, Angle contactAngle, Load
    * @return the bearing, with f0
    */
   public static LoadedBearing of(GeometryRatings computed) {
+    Objects.requireNonNull(computed, "computed");
     BearingGeometry g = computed.geometry();
     return new LoadedBearing(g.type(), g.rows(), g.contactAngle(), computed.loadRatings(), computed.f0());
   }
@@ -57,7 +60,7 @@ public record LoadedBearing(BearingType type, int rows, Angle contactAngle, Load
   /**
    * The same bearing with a factor f0.
    *
-   * @param factor f0, over 0
+   * @param factor f0 (dimensionless), over 0
    * @return the bearing
    * @throws holdfast.quantity.InputException if the factor is not above zero
    */
@@ -85,6 +88,8 @@ public record LoadedBearing(BearingType type, int rows, Angle contactAngle, Load
    * @throws holdfast.quantity.InputException if a load is negative, both are 0 or the bearing cannot carry them
    */
   public EquivalentLoad dynamicLoad(Force radial, Force axial) {
+    Objects.requireNonNull(radial, "radial");
+    Objects.requireNonNull(axial, "axial");
     return EquivalentLoad.of(this, radial, axial);
   }
 
@@ -98,6 +103,8 @@ public record LoadedBearing(BearingType type, int rows, Angle contactAngle, Load
    * @throws holdfast.quantity.InputException if a load is negative, both are 0 or the bearing cannot carry them
    */
   public StaticLoad staticLoad(Force radial, Force axial, Running running) {
+    Objects.requireNonNull(radial, "radial");
+    Objects.requireNonNull(axial, "axial");
     return StaticLoad.of(this, radial, axial, running);
   }
 

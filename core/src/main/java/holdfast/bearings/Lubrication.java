@@ -23,9 +23,11 @@ public record Lubrication(
 
   // Refuses what is not a film, and a κ that does not follow from the viscosity and the speed beside it.
   public Lubrication {
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
     holdfast.quantity.Check.positive(kappa, "viscosity ratio κ", "", "a film carries the load");
     FatigueLimitKernel.checkPitch(pitchDiameter.mm());
     if (viscosity != null) {
+      Objects.requireNonNull(speed, "speed");
       double follows = LubricationKernel.kappa(viscosity.mm2PerS(), speed.rpm(), pitchDiameter.mm());
       holdfast.quantity.Check.within(kappa, follows * (1 - 1e-9), follows * (1 + 1e-9), "viscosity ratio κ", "",
           "it follows from viscosity, speed and pitch diameter");
@@ -42,6 +44,8 @@ public record Lubrication(
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public static Lubrication of(KinematicViscosity viscosity, RotationalSpeed speed, Length pitchDiameter) {
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
     Objects.requireNonNull(viscosity, "viscosity");
     double kappa = LubricationKernel.kappa(viscosity.mm2PerS(), speed.rpm(), pitchDiameter.mm());
     return new Lubrication(kappa, pitchDiameter, false, viscosity, speed);
@@ -56,6 +60,7 @@ public record Lubrication(
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public static Lubrication ofKappa(double kappa, Length pitchDiameter) {
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
     return new Lubrication(kappa, pitchDiameter, false, null, null);
   }
 

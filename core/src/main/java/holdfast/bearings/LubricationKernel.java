@@ -18,8 +18,8 @@ public final class LubricationKernel {
    * Reference viscosity for sufficient lubrication: {@code ν1 = 45000 n^-0.83 Dpw^-0.5} below 1000 rpm,
    * {@code ν1 = 4500 n^-0.5 Dpw^-0.5} from 1000 rpm on.
    *
-   * @param rpm speed, over 0
-   * @param dpw pitch diameter, over 0; the mean diameter of the bearing serves if it is not known
+   * @param rpm speed in rpm, over 0
+   * @param dpw pitch diameter in mm, over 0; the mean diameter of the bearing serves if it is not known
    * @return ν1 in mm²/s
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
@@ -33,8 +33,8 @@ public final class LubricationKernel {
   /**
    * Viscosity ratio {@code κ = ν/ν1}.
    *
-   * @param viscosity viscosity ν at operating temperature, over 0
-   * @param referenceViscosity ν1, over 0
+   * @param viscosity viscosity ν at operating temperature in mm²/s, over 0
+   * @param referenceViscosity ν1 in mm²/s, over 0
    * @return κ
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
@@ -48,9 +48,9 @@ public final class LubricationKernel {
   /**
    * Viscosity ratio from speed and size.
    *
-   * @param viscosity viscosity ν at operating temperature, over 0
-   * @param rpm speed, over 0
-   * @param dpw pitch diameter, over 0
+   * @param viscosity viscosity ν at operating temperature in mm²/s, over 0
+   * @param rpm speed in rpm, over 0
+   * @param dpw pitch diameter in mm, over 0
    * @return κ
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
@@ -62,7 +62,7 @@ public final class LubricationKernel {
   /**
    * Viscosity ratio from the film parameter, {@code κ ≈ Λ^1.3}.
    *
-   * @param filmParameter Λ, film thickness over composite roughness, over 0
+   * @param filmParameter Λ (dimensionless), film thickness over composite roughness, over 0
    * @return κ
    * @throws holdfast.quantity.InputException if Λ is not above zero
    */

@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /** Least load for rolling without sliding. */
 public final class MinimumLoadKernel {
@@ -20,6 +21,7 @@ public final class MinimumLoadKernel {
   @Source(document = "common practice", locator = "least load 0.01 C for ball and 0.02 C for roller bearings",
       provenance = Provenance.COMMON_PRACTICE)
   public static double guidingValue(BearingFamily family, double c) {
+    Objects.requireNonNull(family, "family");
     return (family.ball() ? 0.01 : 0.02) * BasicLifeKernel.checkRating(c);
   }
 

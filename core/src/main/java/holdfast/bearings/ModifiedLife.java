@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
@@ -8,6 +9,7 @@ import holdfast.trace.Derivation;
 import holdfast.trace.Warning;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Modified rating life {@code Lnm = a1 aISO L10}.
@@ -35,6 +37,18 @@ public record ModifiedLife(
     double l10,
     double a1)
     implements RatedLife {
+  public ModifiedLife {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(lubrication, "lubrication");
+    Objects.requireNonNull(contamination, "contamination");
+    Objects.requireNonNull(fatigueLimit, "fatigueLimit");
+    Check.finite(contaminationFactor, "eC", "");
+    Check.finite(modification, "aISO", "");
+    Check.finite(l10, "L10", "million revolutions");
+    Check.finite(a1, "a1", "");
+  }
 
   static ModifiedLife of(
       LoadRatings ratings, Force load, Reliability reliability, Lubrication lubrication, Contamination contamination) {

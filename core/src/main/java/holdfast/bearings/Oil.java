@@ -12,6 +12,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A lubricating oil, or the base oil of a grease, known by its viscosity at two temperatures.
@@ -29,6 +30,11 @@ public record Oil(String name, Temperature first, KinematicViscosity atFirst, Te
 
   // The kernel refuses impossible pairs.
   public Oil {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(first, "first");
+    Objects.requireNonNull(atFirst, "atFirst");
+    Objects.requireNonNull(second, "second");
+    Objects.requireNonNull(atSecond, "atSecond");
     ViscosityKernel.atTemperature(
         first.celsius(), atFirst.mm2PerS(), second.celsius(), atSecond.mm2PerS(), first.celsius());
   }
@@ -78,6 +84,7 @@ public record Oil(String name, Temperature first, KinematicViscosity atFirst, Te
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static Oil ofIndex(KinematicViscosity at40, double viscosityIndex) {
+    Objects.requireNonNull(at40, "at40");
     return named(at40 + " at 40 °C, VI " + Numbers.significant(viscosityIndex, 4), at40.mm2PerS(), viscosityIndex);
   }
 
@@ -95,6 +102,7 @@ public record Oil(String name, Temperature first, KinematicViscosity atFirst, Te
    * @throws holdfast.quantity.InputException if the temperature is outside the range
    */
   public AtTemperature at(Temperature temperature) {
+    Objects.requireNonNull(temperature, "temperature");
     double nu = ViscosityKernel.atTemperature(
         first.celsius(), atFirst.mm2PerS(), second.celsius(), atSecond.mm2PerS(), temperature.celsius());
     return new AtTemperature(this, temperature, new KinematicViscosity(Check.positive(nu, "viscosity ν", "mm²/s",
@@ -126,6 +134,12 @@ public record Oil(String name, Temperature first, KinematicViscosity atFirst, Te
    * @param viscosity ν there
    */
   public record AtTemperature(Oil oil, Temperature temperature, KinematicViscosity viscosity) implements Traced, Serializable {
+    public AtTemperature {
+      Objects.requireNonNull(oil, "oil");
+      Objects.requireNonNull(temperature, "temperature");
+      Objects.requireNonNull(viscosity, "viscosity");
+    }
+
     @Override
     public Derivation explain() {
       return Derivation.of("Viscosity of " + oil + " at " + temperature)

@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.contact.TrackCapacity;
 import holdfast.quantity.Check;
 import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
@@ -15,6 +16,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Permissible radial load of a track roller: the least of all limits that are known.
@@ -33,10 +35,23 @@ public record PermissibleLoad(TrackRoller roller, RotationalSpeed speed, List<Li
    * @param expression where it comes from, in symbols
    * @param source its source
    */
-  public record Limit(String name, Force load, String expression, SourceRef source) implements Serializable {}
+  public record Limit(String name, Force load, String expression, SourceRef source) implements Serializable {
+    public Limit {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(load, "load");
+      Objects.requireNonNull(expression, "expression");
+      Objects.requireNonNull(source, "source");
+    }
+  }
 
   // Keeps an unmodifiable copy of the list.
   public PermissibleLoad {
+    Objects.requireNonNull(roller, "roller");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(limits, "limits");
+    if (limits.isEmpty()) {
+      throw new InputException("limits", "none", "at least one", "the least of them is the permissible load");
+    }
     limits = List.copyOf(limits);
   }
 
@@ -54,6 +69,10 @@ public record PermissibleLoad(TrackRoller roller, RotationalSpeed speed, List<Li
    */
   public static PermissibleLoad of(TrackRoller roller, OperatingTime wanted, Reliability reliability, RotationalSpeed speed,
       double staticSafety, double trackHardness) {
+    Objects.requireNonNull(roller, "roller");
+    Objects.requireNonNull(wanted, "wanted");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(speed, "speed");
     Check.within(staticSafety, 1, 10, "static safety S0", "", "1 to 2 normal, 2 to 3 impact");
     Check.within(trackHardness, TrackCapacity.SOFTEST, TrackCapacity.HARDEST, "track hardness", "HRC", "range of the tables");
     LoadRatings ratings = roller.ratings();

@@ -22,7 +22,7 @@ public final class PointContactKernel {
   /**
    * Ratio χ of the axes, from {@code 1 - 2/(χ²-1) [K/E - 1] - F(ρ) = 0}.
    *
-   * @param curvatureDifference F(ρ), 0 (circle) or more, below 1
+   * @param curvatureDifference F(ρ) (dimensionless), 0 (circle) or more, below 1
    * @return χ, 1 or more
    * @throws holdfast.quantity.InputException if F is outside its range
    */
@@ -41,7 +41,7 @@ public final class PointContactKernel {
    *
    * @param stress greatest contact stress σ in MPa, over 0
    * @param curvatureSum Σρ in 1/mm, over 0
-   * @param curvatureDifference F(ρ), 0 or more, below 1
+   * @param curvatureDifference F(ρ) (dimensionless), 0 or more, below 1
    * @return Q in N, for bearing steel
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -59,8 +59,8 @@ public final class PointContactKernel {
    *
    * @param stress greatest contact stress in MPa, over 0
    * @param dw ball diameter in mm, over 0
-   * @param gamma Dw cos α/Dpw, 0 or more, below 1
-   * @param groove groove radius of the inner ring over Dw, over 0.5
+   * @param gamma Dw cos α/Dpw (dimensionless), 0 or more, below 1
+   * @param groove groove radius of the inner ring over Dw (dimensionless), over 0.5
    * @return Q in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -78,8 +78,8 @@ public final class PointContactKernel {
    *
    * @param stress greatest contact stress in MPa, over 0
    * @param dw ball diameter in mm, over 0
-   * @param gamma Dw cos α/Dpw, 0 or more, below 1
-   * @param groove groove radius of the outer ring over Dw, over 0.5; (1 + 1/γ)/2 for a spherical raceway
+   * @param gamma Dw cos α/Dpw (dimensionless), 0 or more, below 1
+   * @param groove groove radius of the outer ring over Dw (dimensionless), over 0.5; (1 + 1/γ)/2 for a spherical raceway
    * @return Q in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */

@@ -7,6 +7,7 @@ import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
 import holdfast.trace.Traced;
 import java.io.Serializable;
+import java.util.Objects;
 
 /** A life in revolutions, with the ways in which it is told. */
 public interface RatedLife extends Traced, Serializable {
@@ -32,6 +33,7 @@ public interface RatedLife extends Traced, Serializable {
    * @throws holdfast.quantity.InputException if the speed is not above zero
    */
   default OperatingTime hours(RotationalSpeed speed) {
+    Objects.requireNonNull(speed, "speed");
     return new OperatingTime(BasicLifeKernel.hours(millionRevolutions(), speed.rpm()));
   }
 
@@ -43,6 +45,7 @@ public interface RatedLife extends Traced, Serializable {
    * @throws holdfast.quantity.InputException if the diameter is not above zero
    */
   default Length distance(Length diameter) {
+    Objects.requireNonNull(diameter, "diameter");
     return new Length(1e6 * BasicLifeKernel.kilometres(millionRevolutions(), diameter.mm()));
   }
 
@@ -50,10 +53,11 @@ public interface RatedLife extends Traced, Serializable {
    * The life in oscillation under the same load. A cycle is four half swings: there, back, to the other end and back.
    *
    * @param halfSwing angle φ from the middle position to one end, over 0
-   * @return million cycles, L · 90°/φ
+   * @return million cycles, and warnings where false brinelling takes over
    * @throws holdfast.quantity.InputException if the angle is not above zero
    */
-  default double millionOscillations(Angle halfSwing) {
-    return DutyKernel.oscillation(millionRevolutions(), halfSwing.radian());
+  default OscillatingLife oscillating(Angle halfSwing) {
+    Objects.requireNonNull(halfSwing, "halfSwing");
+    return new OscillatingLife(this, halfSwing, null);
   }
 }

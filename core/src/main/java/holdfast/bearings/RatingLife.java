@@ -8,6 +8,7 @@ import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 
 /** Rating lives of one bearing, under a constant load or a duty in steps, and the questions turned round. */
 public final class RatingLife {
@@ -22,6 +23,8 @@ public final class RatingLife {
    * @throws holdfast.quantity.InputException if the load is not above zero
    */
   public static BasicLife basic(LoadRatings ratings, Force load) {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(load, "load");
     return BasicLife.of(ratings, load, Reliability.L10);
   }
 
@@ -35,6 +38,9 @@ public final class RatingLife {
    * @throws holdfast.quantity.InputException if the load is not above zero
    */
   public static BasicLife basic(LoadRatings ratings, Force load, Reliability reliability) {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(reliability, "reliability");
     return BasicLife.of(ratings, load, reliability);
   }
 
@@ -51,6 +57,11 @@ public final class RatingLife {
    */
   public static ModifiedLife modified(
       LoadRatings ratings, Force load, Reliability reliability, Lubrication lubrication, Contamination contamination) {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(lubrication, "lubrication");
+    Objects.requireNonNull(contamination, "contamination");
     return ModifiedLife.of(ratings, load, reliability, lubrication, contamination);
   }
 
@@ -64,6 +75,9 @@ public final class RatingLife {
    * @throws holdfast.quantity.InputException if no step loads the turning bearing
    */
   public static SpectrumLife basic(LoadRatings ratings, LoadSpectrum spectrum, Reliability reliability) {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(spectrum, "spectrum");
+    Objects.requireNonNull(reliability, "reliability");
     return SpectrumLife.basic(ratings, spectrum, reliability);
   }
 
@@ -80,6 +94,11 @@ public final class RatingLife {
    */
   public static SpectrumLife modified(LoadRatings ratings, LoadSpectrum spectrum, Reliability reliability,
       List<Lubrication> lubrication, List<Contamination> contamination) {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(spectrum, "spectrum");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(lubrication, "lubrication");
+    Objects.requireNonNull(contamination, "contamination");
     return SpectrumLife.modified(ratings, spectrum, reliability, lubrication, contamination);
   }
 
@@ -98,6 +117,11 @@ public final class RatingLife {
    */
   public static SpectrumLife modified(LoadRatings ratings, LoadSpectrum spectrum, Reliability reliability,
       KinematicViscosity viscosity, Length pitchDiameter, Contamination contamination) {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(spectrum, "spectrum");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
+    Objects.requireNonNull(contamination, "contamination");
     List<Lubrication> films =
         spectrum.steps().stream().map(step -> Lubrication.of(viscosity, step.speed(), pitchDiameter)).toList();
     return modified(ratings, spectrum, reliability, films, Collections.nCopies(films.size(), contamination));
@@ -114,6 +138,10 @@ public final class RatingLife {
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public static Force requiredRating(BearingFamily family, Force load, OperatingTime life, RotationalSpeed speed) {
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(life, "life");
+    Objects.requireNonNull(speed, "speed");
     double l10 = BasicLifeKernel.millionRevolutions(life.hours(), speed.rpm());
     return new Force(BasicLifeKernel.requiredRating(family, load.newton(), l10));
   }
@@ -129,6 +157,10 @@ public final class RatingLife {
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public static Force allowableLoad(LoadRatings ratings, OperatingTime life, RotationalSpeed speed, Reliability reliability) {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(life, "life");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(reliability, "reliability");
     double l10 = BasicLifeKernel.millionRevolutions(life.hours(), speed.rpm()) / reliability.a1();
     return new Force(BasicLifeKernel.allowableLoad(ratings.family(), ratings.dynamic().newton(), l10));
   }
@@ -147,6 +179,12 @@ public final class RatingLife {
    */
   public static Force allowableLoad(LoadRatings ratings, OperatingTime life, RotationalSpeed speed, Reliability reliability,
       Lubrication lubrication, Contamination contamination) {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(life, "life");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(lubrication, "lubrication");
+    Objects.requireNonNull(contamination, "contamination");
     double wanted = BasicLifeKernel.millionRevolutions(life.hours(), speed.rpm());
     double cu = ModifiedLife.fatigueLimit(ratings, lubrication.pitchDiameter()).newton();
     double eC = contamination.factor(lubrication.kappa(), lubrication.pitchDiameter());
@@ -163,6 +201,8 @@ public final class RatingLife {
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public static RotationalSpeed allowableSpeed(RatedLife life, OperatingTime wanted) {
+    Objects.requireNonNull(life, "life");
+    Objects.requireNonNull(wanted, "wanted");
     return new RotationalSpeed(BasicLifeKernel.allowableSpeed(life.millionRevolutions(), wanted.hours()));
   }
 
@@ -181,6 +221,13 @@ public final class RatingLife {
    */
   public static KinematicViscosity requiredViscosity(LoadRatings ratings, Force load, Reliability reliability,
       OperatingTime life, RotationalSpeed speed, Length pitchDiameter, Contamination contamination) {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(life, "life");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
+    Objects.requireNonNull(contamination, "contamination");
     double wanted = BasicLifeKernel.millionRevolutions(life.hours(), speed.rpm());
     double cu = ModifiedLife.fatigueLimit(ratings, pitchDiameter).newton();
     double kappa = InverseLifeKernel.requiredKappa(ratings.family(), ratings.dynamic().newton(), cu, load.newton(),

@@ -23,7 +23,7 @@ public record Reliability(double percent) implements Serializable, Comparable<Re
   /**
    * A reliability in percent.
    *
-   * @param percent S, from 50 to 99.95
+   * @param percent S in %, from 50 to 99.95
    * @return the reliability
    * @throws holdfast.quantity.InputException if the number is outside the range
    */

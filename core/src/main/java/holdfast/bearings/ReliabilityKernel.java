@@ -22,7 +22,7 @@ public final class ReliabilityKernel {
    * <p>ISO 281:2007 tabulates 90 % to 99.95 %, every value of which this gives to rounding; below 90 % it is the same
    * distribution, which the standard does not tabulate.
    *
-   * @param reliabilityPercent S, from 50 to 99.95
+   * @param reliabilityPercent S in %, from 50 to 99.95
    * @return a1, 1 at 90 %
    * @throws holdfast.quantity.InputException if S is outside the range
    */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.OperatingTime;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Rating life under a duty in steps: {@code 1/L = Σ ui/Li}, ui the share of revolutions of a step.
@@ -21,7 +23,7 @@ import java.util.Map;
  * @param modified whether aISO is used
  * @param modifications aISO of each step; 1 for a basic life
  * @param stepLives life of each step alone in million revolutions; infinite for a step without load
- * @param millionRevolutions life under the duty
+ * @param millionRevolutions life under the duty in million revolutions
  * @param stepWarnings warnings of the steps
  */
 public record SpectrumLife(
@@ -37,6 +39,19 @@ public record SpectrumLife(
 
   // Keeps unmodifiable copies of the lists.
   public SpectrumLife {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(spectrum, "spectrum");
+    Objects.requireNonNull(reliability, "reliability");
+    Objects.requireNonNull(modifications, "modifications");
+    Objects.requireNonNull(stepLives, "stepLives");
+    Objects.requireNonNull(stepWarnings, "stepWarnings");
+    Check.finite(millionRevolutions, "life under the duty", "million revolutions");
+    int steps = spectrum.steps().size();
+    Refusal.sameLength(steps, modifications.size(), "modifications of the steps");
+    Refusal.sameLength(steps, stepLives.size(), "lives of the steps");
+    modifications.forEach(one -> Check.finite(one, "aISO of a step", ""));
+    stepLives.forEach(one -> Check.within(one, 0, Double.POSITIVE_INFINITY, "life of a step", "million revolutions",
+        "infinite for a step without load"));
     modifications = List.copyOf(modifications);
     stepLives = List.copyOf(stepLives);
     stepWarnings = List.copyOf(stepWarnings);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Numbers;
 import holdfast.trace.Derivation;
@@ -9,6 +10,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Static equivalent load of a bearing and its safety.
@@ -22,6 +24,14 @@ import java.util.List;
  */
 public record StaticLoad(LoadedBearing bearing, Force radial, Force axial, Running running, Force load, double safety)
     implements Traced, Serializable {
+  public StaticLoad {
+    Objects.requireNonNull(bearing, "bearing");
+    Objects.requireNonNull(radial, "radial");
+    Objects.requireNonNull(axial, "axial");
+    Objects.requireNonNull(running, "running");
+    Objects.requireNonNull(load, "load");
+    Check.finite(safety, "S0", "");
+  }
 
   static StaticLoad of(LoadedBearing bearing, Force radial, Force axial, Running running) {
     double p0 = StaticLoadKernel.load(

@@ -6,6 +6,7 @@ import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import java.util.Objects;
 
 /** Static equivalent loads and the static safety factor. Symbols as in {@link EquivalentLoadKernel}. */
 public final class StaticLoadKernel {
@@ -29,6 +30,7 @@ public final class StaticLoadKernel {
    */
   @Source(document = "ISO 76:2006", locator = "Tables 2 and 3")
   public static double x0(BearingType type, int rows, double alpha) {
+    Objects.requireNonNull(type, "type");
     checkRadial(type);
     DynamicRatingKernel.checkRows(rows);
     double degrees = Math.toDegrees(ContactAngle.radial(alpha));
@@ -52,6 +54,7 @@ public final class StaticLoadKernel {
    */
   @Source(document = "ISO 76:2006", locator = "Tables 2 and 3")
   public static double y0(BearingType type, int rows, double alpha) {
+    Objects.requireNonNull(type, "type");
     checkRadial(type);
     DynamicRatingKernel.checkRows(rows);
     double degrees = Math.toDegrees(ContactAngle.radial(alpha));
@@ -70,14 +73,15 @@ public final class StaticLoadKernel {
    *
    * @param type type of the bearing
    * @param rows rows i (thrust: 1 single-direction, 2 double-direction)
-   * @param alpha contact angle
-   * @param fr radial load, 0 or more
-   * @param fa axial load, 0 or more
+   * @param alpha contact angle in rad
+   * @param fr radial load in N, 0 or more
+   * @param fa axial load in N, 0 or more
    * @return P0 in N
    * @throws holdfast.quantity.InputException if an argument is outside its range or the bearing cannot carry the load
    */
   @Source(document = "ISO 76:2006", locator = "5.1.2, 5.2.2, 6.1.2, 6.2.2")
   public static double load(BearingType type, int rows, double alpha, double fr, double fa) {
+    Objects.requireNonNull(type, "type");
     EquivalentLoadKernel.checkLoads(fr, fa);
     if (type.family().thrust()) {
       return ContactAngle.is90(ContactAngle.thrust(alpha))
@@ -114,6 +118,8 @@ public final class StaticLoadKernel {
    */
   @Source(document = "ISO 76:2006", locator = "Tables 4 and 5, guiding values")
   public static double leastSafety(BearingType type, Running running) {
+    Objects.requireNonNull(type, "type");
+    Objects.requireNonNull(running, "running");
     if (type == BearingType.SPHERICAL_THRUST_ROLLER) {
       return 4;
     }
@@ -128,7 +134,7 @@ public final class StaticLoadKernel {
    * rest.
    *
    * @param fr radial load in N, 0 or more
-   * @param z rolling elements of the row
+   * @param z rolling elements of the row (a count)
    * @param alpha contact angle, 0 to 45°
    * @return Qmax in N
    * @throws holdfast.quantity.InputException if an argument is outside its range

@@ -5,6 +5,7 @@ import holdfast.quantity.Check;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import java.util.Objects;
 
 /**
  * Basic static load ratings from geometry. Symbols: f0 factor, i rows, Z rolling elements per row, Dw, Dwe, Lwe, Dpw
@@ -22,12 +23,13 @@ public final class StaticRatingKernel {
    * Factor f0 of ball bearings, by linear interpolation.
    *
    * @param type a ball type
-   * @param ratio Dw cos α / Dpw, from 0 to 0.40 (thrust 0.35)
+   * @param ratio Dw cos α / Dpw (dimensionless), from 0 to 0.40 (thrust 0.35)
    * @return f0
    * @throws holdfast.quantity.InputException if the ratio is outside the table or the type has no balls
    */
   @Source(document = "ISO 76:2006", locator = "Table 1")
   public static double f0(BearingType type, double ratio) {
+    Objects.requireNonNull(type, "type");
     if (!type.family().ball()) {
       throw Refusal.of("type of bearing", type, "a ball bearing", "f0 is for ball bearings");
     }
@@ -41,8 +43,8 @@ public final class StaticRatingKernel {
    * @param f0 factor f0
    * @param rows rows i, 1 or more
    * @param alpha contact angle, 0 to 45°
-   * @param z balls per row
-   * @param dw ball diameter, over 0
+   * @param z balls per row (a count)
+   * @param dw ball diameter in mm, over 0
    * @return C0r in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -57,8 +59,8 @@ public final class StaticRatingKernel {
    *
    * @param f0 factor f0
    * @param alpha contact angle, over 45° up to 90°
-   * @param z balls that carry load in one direction
-   * @param dw ball diameter, over 0
+   * @param z balls that carry load in one direction (a count)
+   * @param dw ball diameter in mm, over 0
    * @return C0a in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -73,10 +75,10 @@ public final class StaticRatingKernel {
    *
    * @param rows rows i, 1 or more
    * @param alpha contact angle, 0 to 45°
-   * @param z rollers per row
-   * @param dwe roller diameter, over 0
-   * @param lwe effective roller length, over 0
-   * @param dpw pitch diameter, over dwe
+   * @param z rollers per row (a count)
+   * @param dwe roller diameter in mm, over 0
+   * @param lwe effective roller length in mm, over 0
+   * @param dpw pitch diameter in mm, over dwe
    * @return C0r in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -90,10 +92,10 @@ public final class StaticRatingKernel {
    * Thrust roller bearings, {@code C0a = 220 (1 - Dwe cos α/Dpw) Z Lwe Dwe sin α}.
    *
    * @param alpha contact angle, over 45° up to 90°
-   * @param z rollers that carry load in one direction
-   * @param dwe roller diameter, over 0
-   * @param lwe effective roller length, over 0
-   * @param dpw pitch diameter, over dwe
+   * @param z rollers that carry load in one direction (a count)
+   * @param dwe roller diameter in mm, over 0
+   * @param lwe effective roller length in mm, over 0
+   * @param dpw pitch diameter in mm, over dwe
    * @return C0a in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */

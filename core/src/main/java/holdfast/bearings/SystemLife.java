@@ -9,6 +9,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Life of several bearings until the first of them fails.
@@ -21,6 +22,9 @@ public record SystemLife(List<OperatingTime> lives, double slope, OperatingTime 
 
   // Keeps an unmodifiable copy of the list.
   public SystemLife {
+    Objects.requireNonNull(lives, "lives");
+    Objects.requireNonNull(life, "life");
+    Check.finite(slope, "Weibull slope e", "");
     lives = List.copyOf(lives);
   }
 
@@ -33,6 +37,7 @@ public record SystemLife(List<OperatingTime> lives, double slope, OperatingTime 
    * @throws holdfast.quantity.InputException if there are no lives or a value is not above zero
    */
   public static SystemLife of(double slope, List<OperatingTime> lives) {
+    Objects.requireNonNull(lives, "lives");
     double[] hours = lives.stream().mapToDouble(OperatingTime::hours).toArray();
     return new SystemLife(lives, slope, new OperatingTime(DutyKernel.systemLife(hours, slope)));
   }
@@ -46,6 +51,8 @@ public record SystemLife(List<OperatingTime> lives, double slope, OperatingTime 
    * @throws holdfast.quantity.InputException if there are no lives or a value is not above zero
    */
   public static SystemLife of(BearingFamily family, OperatingTime... lives) {
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(lives, "lives");
     return of(family.weibullSlope(), List.of(lives));
   }
 

@@ -9,6 +9,7 @@ import holdfast.quantity.RotationalSpeed;
 import holdfast.quantity.Speed;
 import holdfast.rollers.RollerSpeedKernel;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -36,6 +37,8 @@ public record TrackRoller(
 
   // Refuses ratings of bearings that are not track rollers.
   public TrackRoller {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
     if (!ratings.outerRing().trackRoller()) {
       throw Refusal.of("outer ring", ratings.outerRing(), "RIGID or DEFLECTING", "use LoadRatings.trackRoller");
     }
@@ -71,6 +74,8 @@ public record TrackRoller(
    * @throws holdfast.quantity.InputException if a limit is not above zero
    */
   public TrackRoller withRingLimits(Force turning, Force standing) {
+    Objects.requireNonNull(turning, "turning");
+    Objects.requireNonNull(standing, "standing");
     return new TrackRoller(ratings, outsideDiameter, crowned, turning, standing, studLimit, trackCapacity, speedLimit);
   }
 
@@ -82,6 +87,7 @@ public record TrackRoller(
    * @throws holdfast.quantity.InputException if the limit is not above zero
    */
   public TrackRoller withStudLimit(Force limit) {
+    Objects.requireNonNull(limit, "limit");
     return new TrackRoller(ratings, outsideDiameter, crowned, dynamicLimit, staticLimit, limit, trackCapacity, speedLimit);
   }
 
@@ -93,6 +99,7 @@ public record TrackRoller(
    * @throws holdfast.quantity.InputException if the capacity is not above zero
    */
   public TrackRoller withTrackCapacity(Force at40Hrc) {
+    Objects.requireNonNull(at40Hrc, "at40Hrc");
     return new TrackRoller(ratings, outsideDiameter, crowned, dynamicLimit, staticLimit, studLimit, at40Hrc, speedLimit);
   }
 
@@ -104,6 +111,7 @@ public record TrackRoller(
    * @throws holdfast.quantity.InputException if the speed is not above zero
    */
   public TrackRoller withSpeedLimit(RotationalSpeed limit) {
+    Objects.requireNonNull(limit, "limit");
     return new TrackRoller(ratings, outsideDiameter, crowned, dynamicLimit, staticLimit, studLimit, trackCapacity, limit);
   }
 
@@ -115,6 +123,7 @@ public record TrackRoller(
    * @throws holdfast.quantity.InputException if the speed is not above zero
    */
   public RotationalSpeed speedOnTrack(Speed trackSpeed) {
+    Objects.requireNonNull(trackSpeed, "trackSpeed");
     Check.positive(trackSpeed.mmPerS(), "track speed v", "mm/s", "a roller that stands still is checked statically");
     return new RotationalSpeed(RollerSpeedKernel.onTrack(trackSpeed.mmPerS(), outsideDiameter.mm()));
   }
@@ -128,6 +137,8 @@ public record TrackRoller(
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public RotationalSpeed speedOnCam(RotationalSpeed camSpeed, Length camDiameter) {
+    Objects.requireNonNull(camSpeed, "camSpeed");
+    Objects.requireNonNull(camDiameter, "camDiameter");
     BasicLifeKernel.checkSpeed(camSpeed.rpm());
     return new RotationalSpeed(RollerSpeedKernel.onCam(camSpeed.rpm(), camDiameter.mm(), outsideDiameter.mm()));
   }
@@ -141,6 +152,7 @@ public record TrackRoller(
    * @throws holdfast.quantity.InputException if the load is not above zero
    */
   public BasicLife life(Force load) {
+    Objects.requireNonNull(load, "load");
     return RatingLife.basic(ratings, load);
   }
 

@@ -22,11 +22,11 @@ public final class ViscosityKernel {
   /**
    * Viscosity at a temperature from the viscosities at two others.
    *
-   * @param t1 first temperature
-   * @param nu1 viscosity at t1, over 0.3
-   * @param t2 second temperature, not t1
-   * @param nu2 viscosity at t2, over 0.3; lower at the higher temperature
-   * @param t temperature, from -60 to 250
+   * @param t1 first temperature in °C
+   * @param nu1 viscosity at t1 in mm²/s, over 0.3
+   * @param t2 second temperature in °C, not t1
+   * @param nu2 viscosity at t2 in mm²/s, over 0.3; lower at the higher temperature
+   * @param t temperature in °C, from -60 to 250
    * @return ν at t, over 0.31 and below 10000000
    * @throws holdfast.quantity.InputException if an argument or ν at t is outside its range, as when t1 and t2 lie too near
    *     to each other for t, or if viscosity would rise with temperature

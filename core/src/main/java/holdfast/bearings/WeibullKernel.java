@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Weibull distribution of lives, {@code S(t) = exp(-((t - γ)/η)^β)}: β slope, η scale (characteristic life less γ),
@@ -22,10 +23,10 @@ public final class WeibullKernel {
   /**
    * Share of items that survive a time.
    *
-   * @param time t, 0 or more
-   * @param slope β, from 0.1 to 1000
-   * @param scale η, over 0
-   * @param minimum γ, 0 or more
+   * @param time t in the unit of all lives, 0 or more
+   * @param slope β (dimensionless), from 0.1 to 1000
+   * @param scale η in the unit of all lives, over 0
+   * @param minimum γ in the unit of all lives, 0 or more
    * @return share from 0 to 1
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -39,9 +40,9 @@ public final class WeibullKernel {
    * Time that a share of items survives: the inverse of {@link #survival}.
    *
    * @param share share that survives, over 0 up to 1
-   * @param slope β, from 0.1 to 1000
-   * @param scale η, over 0
-   * @param minimum γ, 0 or more
+   * @param slope β (dimensionless), from 0.1 to 1000
+   * @param scale η in the unit of all lives, over 0
+   * @param minimum γ in the unit of all lives, 0 or more
    * @return t
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -56,8 +57,8 @@ public final class WeibullKernel {
    *
    * @param life life that the share survives, over the minimum
    * @param share share that survives, over 0 and below 1
-   * @param slope β, from 0.1 to 1000
-   * @param minimum γ, 0 or more
+   * @param slope β (dimensionless), from 0.1 to 1000
+   * @param minimum γ in the unit of all lives, 0 or more
    * @return η
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -74,13 +75,14 @@ public final class WeibullKernel {
    * Slope of the two-parameter distribution by maximum likelihood from complete data:
    * {@code Σ t^β ln t / Σ t^β - 1/β = mean of ln t}, by bisection.
    *
-   * @param lives lives of all items, at least two of them different, each over 0
+   * @param lives lives of all items in the unit of all lives, at least two of them different, each over 0
    * @return β
    * @throws holdfast.quantity.InputException if there are too few lives or one is not above zero
    */
   @Source(document = "derivation", locator = "likelihood equations, two parameters",
       provenance = Provenance.DERIVED)
   public static double maximumLikelihoodSlope(double[] lives) {
+    Objects.requireNonNull(lives, "lives");
     double greatest = 0;
     double least = Double.POSITIVE_INFINITY;
     for (double life : lives) {
@@ -107,14 +109,15 @@ public final class WeibullKernel {
   /**
    * Scale of the two-parameter distribution by maximum likelihood, {@code η = (mean of t^β)^(1/β)}.
    *
-   * @param lives lives of all items, each over 0
-   * @param slope β, from 0.1 to 1000
+   * @param lives lives of all items in the unit of all lives, each over 0
+   * @param slope β (dimensionless), from 0.1 to 1000
    * @return η
    * @throws holdfast.quantity.InputException if a value is not above zero
    */
   @Source(document = "derivation", locator = "likelihood equations, two parameters",
       provenance = Provenance.DERIVED)
   public static double maximumLikelihoodScale(double[] lives, double slope) {
+    Objects.requireNonNull(lives, "lives");
     check(slope, 1, 0);
     if (lives.length == 0) {
       throw Refusal.of("lives", "none", "at least one life", "a scale needs data");

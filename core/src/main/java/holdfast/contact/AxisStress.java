@@ -4,6 +4,7 @@ package holdfast.contact;
 import holdfast.quantity.Length;
 import holdfast.quantity.Stress;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Principal stresses below the centre of a contact; compression is negative.
@@ -14,6 +15,12 @@ import java.io.Serializable;
  * @param normal stress normal to the surface
  */
 public record AxisStress(Length depth, Stress alongMajor, Stress alongMinor, Stress normal) implements Serializable {
+  public AxisStress {
+    Objects.requireNonNull(depth, "depth");
+    Objects.requireNonNull(alongMajor, "alongMajor");
+    Objects.requireNonNull(alongMinor, "alongMinor");
+    Objects.requireNonNull(normal, "normal");
+  }
 
   static AxisStress at(double ratio, double poisson, double halfWidth, double pressure, Length depth) {
     double zeta = depth.mm() / halfWidth;

@@ -4,6 +4,7 @@ package holdfast.contact;
 import holdfast.quantity.Check;
 import holdfast.quantity.Stress;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Elasticity of one body of a contact.
@@ -15,6 +16,8 @@ import java.io.Serializable;
 public record ContactMaterial(Stress modulus, double poisson, Stress yieldStrength) implements Serializable {
   // Refuses what no elastic body has.
   public ContactMaterial {
+    Objects.requireNonNull(modulus, "modulus");
+    Objects.requireNonNull(yieldStrength, "yieldStrength");
     Check.positive(modulus.megapascal(), "modulus of elasticity E", "MPa", "an elastic body has stiffness");
     Check.within(poisson, 0, 0.5, "Poisson's ratio", "", "range of engineering materials");
     Check.notNegative(yieldStrength.megapascal(), "yield strength", "MPa", "0 means not known");
@@ -49,6 +52,7 @@ public record ContactMaterial(Stress modulus, double poisson, Stress yieldStreng
    * @throws holdfast.quantity.InputException if the strength is negative
    */
   public ContactMaterial yieldingAt(Stress strength) {
+    Objects.requireNonNull(strength, "strength");
     return new ContactMaterial(modulus, poisson, strength);
   }
 }

@@ -5,6 +5,7 @@ import holdfast.quantity.Angle;
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Two bodies in contact, usually a roller and its track.
@@ -25,6 +26,11 @@ public record ContactPair(
 
   // Refuses surfaces that do not close on a point or a line.
   public ContactPair {
+    Objects.requireNonNull(roller, "roller");
+    Objects.requireNonNull(rollerMaterial, "rollerMaterial");
+    Objects.requireNonNull(track, "track");
+    Objects.requireNonNull(trackMaterial, "trackMaterial");
+    Objects.requireNonNull(crossing, "crossing");
     ContactGeometryKernel.greater(roller.along(), roller.across(), track.along(), track.across(), crossing.radian());
   }
 
@@ -62,6 +68,7 @@ public record ContactPair(
    * @return the pair
    */
   public ContactPair crossedAt(Angle angle) {
+    Objects.requireNonNull(angle, "angle");
     return new ContactPair(roller, rollerMaterial, track, trackMaterial, angle);
   }
 

@@ -5,6 +5,7 @@ import holdfast.quantity.Check;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * The shape of one body where it touches: two curvatures at right angles. Positive is convex, 0 straight, negative
@@ -28,6 +29,7 @@ public record ContactSurface(double along, double across) implements Serializabl
    * @throws holdfast.quantity.InputException if the diameter is not positive
    */
   public static ContactSurface cylinder(Length diameter) {
+    Objects.requireNonNull(diameter, "diameter");
     return new ContactSurface(2 / positive(diameter, "roller diameter"), 0);
   }
 
@@ -40,6 +42,8 @@ public record ContactSurface(double along, double across) implements Serializabl
    * @throws holdfast.quantity.InputException if a size is not positive
    */
   public static ContactSurface crowned(Length diameter, Length crownRadius) {
+    Objects.requireNonNull(diameter, "diameter");
+    Objects.requireNonNull(crownRadius, "crownRadius");
     return new ContactSurface(2 / positive(diameter, "roller diameter"), 1 / positive(crownRadius, "crown radius"));
   }
 
@@ -60,6 +64,7 @@ public record ContactSurface(double along, double across) implements Serializabl
    * @throws holdfast.quantity.InputException if the radius is not positive
    */
   public static ContactSurface cam(Length radius) {
+    Objects.requireNonNull(radius, "radius");
     return new ContactSurface(1 / positive(radius, "cam radius"), 0);
   }
 
@@ -71,6 +76,7 @@ public record ContactSurface(double along, double across) implements Serializabl
    * @throws holdfast.quantity.InputException if the radius is not positive
    */
   public static ContactSurface concave(Length radius) {
+    Objects.requireNonNull(radius, "radius");
     return new ContactSurface(-1 / positive(radius, "track radius"), 0);
   }
 
@@ -82,6 +88,7 @@ public record ContactSurface(double along, double across) implements Serializabl
    * @throws holdfast.quantity.InputException if the radius is not positive
    */
   public static ContactSurface rail(Length headRadius) {
+    Objects.requireNonNull(headRadius, "headRadius");
     return new ContactSurface(0, 1 / positive(headRadius, "radius of the rail head"));
   }
 
@@ -93,6 +100,7 @@ public record ContactSurface(double along, double across) implements Serializabl
    * @throws holdfast.quantity.InputException if the radius is 0
    */
   public ContactSurface profiled(Length radius) {
+    Objects.requireNonNull(radius, "radius");
     Check.positive(Math.abs(radius.mm()), "size of the profile radius", "mm", "a radius of 0 is an edge");
     return new ContactSurface(along, 1 / radius.mm());
   }

@@ -26,7 +26,7 @@ public final class EllipticIntegralKernel {
   /**
    * Complete elliptic integral of the first kind.
    *
-   * @param kc complementary modulus k', over 0 up to 1
+   * @param kc complementary modulus k' (dimensionless), over 0 up to 1
    * @return K = ∫ dθ / √(1 - (1 - k'²) sin²θ) over 0 … π/2
    * @throws holdfast.quantity.InputException if k' is outside its range
    */
@@ -37,7 +37,7 @@ public final class EllipticIntegralKernel {
   /**
    * Complete elliptic integral of the second kind.
    *
-   * @param kc complementary modulus k', over 0 up to 1
+   * @param kc complementary modulus k' (dimensionless), over 0 up to 1
    * @return E = ∫ √(1 - (1 - k'²) sin²θ) dθ over 0 … π/2
    * @throws holdfast.quantity.InputException if k' is outside its range
    */
@@ -49,9 +49,9 @@ public final class EllipticIntegralKernel {
   /**
    * Carlson's symmetric elliptic integral of the second kind.
    *
-   * @param x 0 or more, not 0 together with y
-   * @param y 0 or more
-   * @param z over 0
+   * @param x 0 or more (dimensionless), not 0 together with y
+   * @param y 0 or more (dimensionless)
+   * @param z over 0 (dimensionless)
    * @return R_D = 3/2 ∫ dt / (√(t+x) √(t+y) (t+z)^(3/2)) over 0 … ∞
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */

@@ -14,6 +14,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A crowned roller on a track, or any two bodies that touch at a point and flatten to an ellipse.
@@ -25,6 +26,9 @@ import java.util.List;
 public record EllipticalContact(ContactPair pair, Force force, Length faceWidth) implements Traced, Serializable {
   // Refuses lines and surfaces that touch at several places.
   public EllipticalContact {
+    Objects.requireNonNull(pair, "pair");
+    Objects.requireNonNull(force, "force");
+    Objects.requireNonNull(faceWidth, "faceWidth");
     Check.positive(force.base(), "normal force F", "N", "no contact area without load");
     Check.positive(faceWidth.mm(), "face width", "mm", "room for the contact");
     EllipticalContactKernel.axisRatio(pair.greater(), pair.lesser());
@@ -128,6 +132,7 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
    * @throws InputException if the depth is negative
    */
   public AxisStress trackStress(Length depth) {
+    Objects.requireNonNull(depth, "depth");
     return AxisStress.at(
         axisRatio(), pair.trackMaterial().poisson(), minorSemiAxis().mm(), peakPressure().megapascal(), depth);
   }
@@ -140,6 +145,7 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
    * @throws InputException if the pressure is negative
    */
   public Force forceAt(Stress permitted) {
+    Objects.requireNonNull(permitted, "permitted");
     return new Force(
         EllipticalContactKernel.forceAtPressure(
             permitted.megapascal(), pair.combinedModulus(), pair.greater(), pair.lesser()));

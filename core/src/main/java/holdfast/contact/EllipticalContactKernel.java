@@ -4,6 +4,7 @@ package holdfast.contact;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Hertz contact over an ellipse with semi-axes a ≥ b. Exact: the axis ratio is solved to the accuracy of a double from
@@ -175,6 +176,7 @@ public final class EllipticalContactKernel {
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static void solve(double force, double modulus, double greater, double lesser, double[] result) {
+    Objects.requireNonNull(result, "result");
     Check.positive(force, "normal force F", "N", "no contact area without load");
     Check.positive(modulus, "combined modulus E*", "MPa", "an elastic body has stiffness");
     Check.within(result.length, RESULTS, Integer.MAX_VALUE, "length of the result array", "", "five values are written");
@@ -201,6 +203,8 @@ public final class EllipticalContactKernel {
    */
   public static void peakPressures(
       double[] forces, double modulus, double greater, double lesser, double[] pressures) {
+    Objects.requireNonNull(forces, "forces");
+    Objects.requireNonNull(pressures, "pressures");
     Check.within(pressures.length, forces.length, forces.length, "length of the result array", "", "one result a force");
     double k = axisRatio(greater, lesser);
     double a = majorSemiAxis(1, modulus, greater + lesser, k);

@@ -14,6 +14,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A roller on a track in line contact: both straight across and aligned.
@@ -25,6 +26,9 @@ import java.util.List;
 public record LineContact(ContactPair pair, Force force, Length length) implements Traced, Serializable {
   // Refuses contacts that are not lines.
   public LineContact {
+    Objects.requireNonNull(pair, "pair");
+    Objects.requireNonNull(force, "force");
+    Objects.requireNonNull(length, "length");
     if (pair.roller().across() != 0 || pair.track().across() != 0 || pair.crossing().radian() != 0) {
       throw new InputException(
           "pair", pair.roller() + " on " + pair.track(), "straight across and not crossed", "else the contact is elliptical");
@@ -97,6 +101,7 @@ public record LineContact(ContactPair pair, Force force, Length length) implemen
    * @throws InputException if the depth is negative
    */
   public AxisStress trackStress(Length depth) {
+    Objects.requireNonNull(depth, "depth");
     return AxisStress.at(0, pair.trackMaterial().poisson(), halfWidth().mm(), peakPressure().megapascal(), depth);
   }
 
@@ -109,6 +114,7 @@ public record LineContact(ContactPair pair, Force force, Length length) implemen
    * @throws InputException if the depth is negative
    */
   public Length approach(Length trackDepth) {
+    Objects.requireNonNull(trackDepth, "trackDepth");
     double p = peakPressure().megapascal();
     double b = halfWidth().mm();
     ContactMaterial one = pair.rollerMaterial();
@@ -126,6 +132,7 @@ public record LineContact(ContactPair pair, Force force, Length length) implemen
    * @throws InputException if the pressure is negative
    */
   public Force forceAt(Stress permitted) {
+    Objects.requireNonNull(permitted, "permitted");
     return new Force(
         LineContactKernel.forceAtPressure(permitted.megapascal(), length.mm(), radius(), pair.combinedModulus()));
   }

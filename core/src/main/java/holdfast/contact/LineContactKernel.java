@@ -4,6 +4,7 @@ package holdfast.contact;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Hertz contact over a strip: two parallel cylinders, or a cylinder on a plane, pressed together over a length L. The
@@ -57,6 +58,8 @@ public final class LineContactKernel {
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static void peakPressures(double[] forces, double length, double radius, double modulus, double[] pressures) {
+    Objects.requireNonNull(forces, "forces");
+    Objects.requireNonNull(pressures, "pressures");
     Check.within(pressures.length, forces.length, forces.length, "length of the result array", "", "one result a force");
     for (int i = 0; i < forces.length; i++) {
       pressures[i] = peakPressure(forces[i], length, radius, modulus);

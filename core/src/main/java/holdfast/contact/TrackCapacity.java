@@ -12,12 +12,13 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Load that a track of some hardness takes from a roller whose track capacity at 40 HRC is known.
  *
  * @param capacityAt40 track capacity at 40 HRC, from the roller's own data, over 0
- * @param hardness Rockwell C hardness of the track, from 20 to 58
+ * @param hardness Rockwell C hardness of the track in HRC, from 20 to 58
  * @param crowned whether the outer ring is crowned (elliptical contact) or cylindrical (line contact)
  */
 public record TrackCapacity(Force capacityAt40, double hardness, boolean crowned) implements Traced, Serializable {
@@ -28,6 +29,7 @@ public record TrackCapacity(Force capacityAt40, double hardness, boolean crowned
 
   // Refuses hardnesses that no table covers.
   public TrackCapacity {
+    Objects.requireNonNull(capacityAt40, "capacityAt40");
     Check.positive(capacityAt40.base(), "track capacity at 40 HRC", "N", "from the roller's own data");
     Check.within(hardness, SOFTEST, HARDEST, "track hardness", "HRC", "range of the printed tables");
   }

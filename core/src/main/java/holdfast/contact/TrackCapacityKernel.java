@@ -4,6 +4,7 @@ package holdfast.contact;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Capacity of a track against its hardness and strength. A Hertz contact carries a load that grows with the square of
@@ -45,9 +46,9 @@ public final class TrackCapacityKernel {
    * Value between the rows of a printed table, geometric: the logarithm of the value is linear in the hardness. Between
    * rows five points apart that meets the rows which another catalogue prints; a straight line would lie above them.
    *
-   * @param hardness Rockwell C hardness of the track
-   * @param hardnesses hardnesses of the table, rising
-   * @param values values of the table, over 0
+   * @param hardness Rockwell C hardness of the track in HRC
+   * @param hardnesses hardnesses of the table in HRC, rising
+   * @param values values of the table, all in the unit of the answer, over 0
    * @return the interpolated value; never extrapolated
    * @throws holdfast.quantity.InputException if the hardness is outside the table
    */
@@ -56,6 +57,8 @@ public final class TrackCapacityKernel {
       locator = "linear between the rows of a table",
       provenance = Provenance.COMMON_PRACTICE)
   public static double interpolate(double hardness, double[] hardnesses, double[] values) {
+    Objects.requireNonNull(hardnesses, "hardnesses");
+    Objects.requireNonNull(values, "values");
     Check.within(hardnesses.length, 2, Integer.MAX_VALUE, "rows of the table", "", "a value lies between two rows");
     Check.within(values.length, hardnesses.length, hardnesses.length, "values of the table", "", "one value a hardness");
     int last = hardnesses.length - 1;

@@ -9,6 +9,7 @@ import holdfast.tables.TableSet;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A class of damage to rolling bearings by ISO 15243.
@@ -19,6 +20,11 @@ import java.util.List;
 public record DamageClass(String number, String name) implements Serializable {
   /** Where the classes come from. */
   public static final SourceRef SOURCE = new SourceRef("ISO 15243:2017", "clause 5", Provenance.MEMORY);
+
+  public DamageClass {
+    Objects.requireNonNull(number, "number");
+    Objects.requireNonNull(name, "name");
+  }
 
   /**
    * All classes.
@@ -42,6 +48,7 @@ public record DamageClass(String number, String name) implements Serializable {
    * @throws InputException if there is no such class
    */
   public static DamageClass of(String number) {
+    Objects.requireNonNull(number, "number");
     for (DamageClass candidate : all()) {
       if (candidate.number().equals(number.strip())) {
         return candidate;
@@ -58,6 +65,7 @@ public record DamageClass(String number, String name) implements Serializable {
    * @return true for the same number or one below it
    */
   public boolean contains(DamageClass other) {
+    Objects.requireNonNull(other, "other");
     return other.number.equals(number) || other.number.startsWith(number + ".");
   }
 

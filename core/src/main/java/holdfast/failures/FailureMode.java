@@ -4,6 +4,7 @@ package holdfast.failures;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -32,6 +33,15 @@ public record FailureMode(
     implements Serializable {
   // Keeps unmodifiable copies.
   public FailureMode {
+    Objects.requireNonNull(symptom, "symptom");
+    Objects.requireNonNull(classes, "classes");
+    Objects.requireNonNull(group, "group");
+    Objects.requireNonNull(causes, "causes");
+    Objects.requireNonNull(checks, "checks");
+    Objects.requireNonNull(corrections, "corrections");
+    Objects.requireNonNull(margins, "margins");
+    Objects.requireNonNull(source, "source");
+    Objects.requireNonNull(documents, "documents");
     classes = List.copyOf(classes);
     causes = List.copyOf(causes);
     checks = List.copyOf(checks);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -37,6 +38,7 @@ public final class FailureReading {
    * @throws InputException if the text holds no word
    */
   public static List<Finding> search(String words) {
+    Objects.requireNonNull(words, "words");
     Set<String> seen = new HashSet<>();
     List<String> query = new ArrayList<>();
     for (String token : Words.tokens(words)) {
@@ -71,6 +73,7 @@ public final class FailureReading {
    * @return the modes in the order of the table; empty if none has the class
    */
   public static List<FailureMode> ofClass(DamageClass damage) {
+    Objects.requireNonNull(damage, "damage");
     return MODES.stream().filter(mode -> mode.classes().stream().anyMatch(damage::contains)).toList();
   }
 
@@ -81,6 +84,7 @@ public final class FailureReading {
    * @return the modes in the order of the table
    */
   public static List<FailureMode> linkedTo(Margin margin) {
+    Objects.requireNonNull(margin, "margin");
     return MODES.stream().filter(mode -> mode.margins().contains(margin)).toList();
   }
 

@@ -3,6 +3,7 @@ package holdfast.failures;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A failure mode that was found by words.
@@ -14,6 +15,9 @@ import java.util.List;
 public record Finding(FailureMode mode, List<String> inSymptom, List<String> elsewhere) implements Serializable {
   // Keeps unmodifiable copies.
   public Finding {
+    Objects.requireNonNull(mode, "mode");
+    Objects.requireNonNull(inSymptom, "inSymptom");
+    Objects.requireNonNull(elsewhere, "elsewhere");
     inSymptom = List.copyOf(inSymptom);
     elsewhere = List.copyOf(elsewhere);
   }

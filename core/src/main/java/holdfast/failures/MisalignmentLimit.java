@@ -11,6 +11,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -20,8 +21,8 @@ import java.util.Optional;
  * @param quantity what is limited, for example {@code "permissible misalignment"}
  * @param printed the limit as its source states it
  * @param limit the limit as an angle
- * @param loadFrom low end of the range of P/C in which it holds; 0 if it holds for every load
- * @param loadTo high end of that range; positive infinity if it holds for every load
+ * @param loadFrom low end of the range of P/C in which it holds (dimensionless); 0 if it holds for every load
+ * @param loadTo high end of that range (dimensionless); positive infinity if it holds for every load
  * @param condition condition in words; empty if none is stated
  * @param effect what happens above it; empty if not stated
  * @param source document, locator and provenance
@@ -39,6 +40,18 @@ public record MisalignmentLimit(
     implements Serializable {
   private static final List<MisalignmentLimit> LIMITS = read();
 
+  public MisalignmentLimit {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(quantity, "quantity");
+    Objects.requireNonNull(printed, "printed");
+    Objects.requireNonNull(limit, "limit");
+    Objects.requireNonNull(condition, "condition");
+    Objects.requireNonNull(effect, "effect");
+    Objects.requireNonNull(source, "source");
+    Check.finite(loadFrom, "low end of the range of P/C", "");
+    Check.within(loadTo, loadFrom, Double.POSITIVE_INFINITY, "high end of the range of P/C", "", "from low to high");
+  }
+
   /**
    * All limits.
    *
@@ -55,6 +68,7 @@ public record MisalignmentLimit(
    * @return the limits in the order of the table; at least one
    */
   public static List<MisalignmentLimit> of(MisalignmentKind kind) {
+    Objects.requireNonNull(kind, "kind");
     return LIMITS.stream().filter(l -> l.kind() == kind).toList();
   }
 
@@ -62,12 +76,13 @@ public record MisalignmentLimit(
    * Limits of a kind of bearing at a load.
    *
    * @param kind the kind
-   * @param loadShare P/C, 0 or more
+   * @param loadShare P/C (dimensionless), 0 or more
    * @return the limits whose range of load holds the share, both ends included; empty if no limit is published for so
    *     high a load, then the maker must be asked
    * @throws holdfast.quantity.InputException if the share is negative or not finite
    */
   public static List<MisalignmentLimit> of(MisalignmentKind kind, double loadShare) {
+    Objects.requireNonNull(kind, "kind");
     Check.notNegative(loadShare, "load share P/C", "", "it is a ratio of loads");
     return of(kind).stream().filter(l -> loadShare >= l.loadFrom && loadShare <= l.loadTo).toList();
   }
@@ -76,11 +91,12 @@ public record MisalignmentLimit(
    * The narrowest limit of a kind of bearing at a load.
    *
    * @param kind the kind
-   * @param loadShare P/C, 0 or more
+   * @param loadShare P/C (dimensionless), 0 or more
    * @return the limit; empty if none is published for so high a load
    * @throws holdfast.quantity.InputException if the share is negative or not finite
    */
   public static Optional<MisalignmentLimit> narrowest(MisalignmentKind kind, double loadShare) {
+    Objects.requireNonNull(kind, "kind");
     return of(kind, loadShare).stream().min(Comparator.comparing(MisalignmentLimit::limit));
   }
 
@@ -91,6 +107,7 @@ public record MisalignmentLimit(
    * @return true up to and including the limit
    */
   public boolean permits(Angle misalignment) {
+    Objects.requireNonNull(misalignment, "misalignment");
     return Math.abs(misalignment.base()) <= limit.base() * (1 + 1e-12);
   }
 

@@ -8,6 +8,7 @@ import holdfast.quantity.Length;
 import holdfast.tables.Cell;
 import holdfast.tables.Source;
 import holdfast.trace.Derivation;
+import java.util.Objects;
 
 /** A standard tolerance grade of ANSI B4.1-1967 for inch sizes. */
 @Source(document = "ANSI B4.1-1967", locator = "table 1")
@@ -70,6 +71,7 @@ public enum AnsiGrade {
    * @throws InputException if the size is outside the table
    */
   public Length tolerance(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return KnownUnits.THOU.of(InchLimitsKernel.standardTolerance(nominalSize.mm(), number));
   }
 
@@ -81,6 +83,7 @@ public enum AnsiGrade {
    * @throws InputException if the size is outside the table
    */
   public boolean isAgreed(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return InchTables.TOLERANCES.text(row(nominalSize), "abc_agreement").equals("yes");
   }
 
@@ -92,6 +95,7 @@ public enum AnsiGrade {
    * @throws InputException if the size is outside the table
    */
   public Derivation explain(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     Cell cell = InchTables.TOLERANCES.cell(row(nominalSize), "value");
     return Derivation.of(FitText.nominal(nominalSize, true) + ", " + this)
         .step("T", "standard tolerance", cell.address(), cell.value(), "thou", cell.source())

@@ -2,6 +2,7 @@
 package holdfast.fits;
 
 import holdfast.quantity.InputException;
+import java.util.Objects;
 
 /** Which part of a fit has zero fundamental deviation (ISO 286-1:2010, 5.3). */
 public enum Basis {
@@ -26,6 +27,8 @@ public enum Basis {
    * @return the basis
    */
   public static Basis of(ToleranceClass hole, ToleranceClass shaft) {
+    Objects.requireNonNull(hole, "hole");
+    Objects.requireNonNull(shaft, "shaft");
     if (hole.letter() == DeviationLetter.H) {
       return HOLE;
     }

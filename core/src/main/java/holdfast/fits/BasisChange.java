@@ -13,6 +13,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A fit and its equivalent on the other basis, with the same letter and the same grades: H7/p6 and P7/h6. The
@@ -26,6 +27,11 @@ import java.util.List;
 public record BasisChange(Fit from, Fit to) implements Traced, Serializable {
   private static final SourceRef RULE = SourceRef.memory("ISO 286-1:1988", "Annex A, general and special rule for holes");
 
+  public BasisChange {
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
+  }
+
   /**
    * The equivalent of a fit on the other basis.
    *
@@ -34,6 +40,7 @@ public record BasisChange(Fit from, Fit to) implements Traced, Serializable {
    * @throws InputException if the fit is on no basis or on both, or the other class is not defined for the size
    */
   public static BasisChange of(Fit fit) {
+    Objects.requireNonNull(fit, "fit");
     ToleranceClass hole = Basis.isoClass(fit.hole(), Feature.HOLE);
     ToleranceClass shaft = Basis.isoClass(fit.shaft(), Feature.SHAFT);
     boolean basicHole = hole.letter() == DeviationLetter.H;

@@ -35,11 +35,11 @@ public final class ClearanceDistributionKernel {
   /**
    * Probability that the difference does not exceed a value.
    *
-   * @param x the value
-   * @param mean mean of the difference
-   * @param deviation1 standard deviation of the first size, 0 or more
+   * @param x the value in the unit of all lengths
+   * @param mean mean of the difference in the unit of all lengths
+   * @param deviation1 standard deviation of the first size in the unit of all lengths, 0 or more
    * @param normal1 whether the first size is normal; uniform otherwise
-   * @param deviation2 standard deviation of the second size, 0 or more
+   * @param deviation2 standard deviation of the second size in the unit of all lengths, 0 or more
    * @param normal2 whether the second size is normal; uniform otherwise
    * @return probability from 0 to 1
    * @throws holdfast.quantity.InputException if an argument is not finite or a deviation negative
@@ -64,10 +64,10 @@ public final class ClearanceDistributionKernel {
    * Value that the difference does not exceed with a probability.
    *
    * @param p the probability, from 1e-300 to 1 - 1e-16
-   * @param mean mean of the difference
-   * @param deviation1 standard deviation of the first size, 0 or more
+   * @param mean mean of the difference in the unit of all lengths
+   * @param deviation1 standard deviation of the first size in the unit of all lengths, 0 or more
    * @param normal1 whether the first size is normal; uniform otherwise
-   * @param deviation2 standard deviation of the second size, 0 or more
+   * @param deviation2 standard deviation of the second size in the unit of all lengths, 0 or more
    * @param normal2 whether the second size is normal; uniform otherwise
    * @return the quantile
    * @throws holdfast.quantity.InputException if p is not within 0 and 1, an argument not finite or a deviation negative

@@ -5,6 +5,7 @@ import holdfast.quantity.Check;
 import holdfast.quantity.Length;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /** What a measurement with its uncertainty says about a limit of size (decision rule of ISO 14253-1). */
 public enum Conformity {
@@ -34,6 +35,8 @@ public enum Conformity {
    */
   @Source(document = "ISO 14253-1:2017", locator = "decision rules", provenance = Provenance.MEMORY)
   public static Conformity of(Length margin, Length uncertainty) {
+    Objects.requireNonNull(margin, "margin");
+    Objects.requireNonNull(uncertainty, "uncertainty");
     double guard = Check.notNegative(uncertainty.mm(), "uncertainty", "mm", "it is half of an interval");
     if (margin.mm() < -guard - NOISE) {
       return DISPROVED;
@@ -48,6 +51,7 @@ public enum Conformity {
    * @return disproved if one of them is, else undecided if one of them is, else proven
    */
   public Conformity and(Conformity other) {
+    Objects.requireNonNull(other, "other");
     return compareTo(other) >= 0 ? this : other;
   }
 

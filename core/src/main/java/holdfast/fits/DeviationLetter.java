@@ -2,6 +2,7 @@
 package holdfast.fits;
 
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Letter code of a fundamental deviation (ISO 286-1:2010, 4.2): the place of the tolerance interval relative to the
@@ -81,6 +82,7 @@ public enum DeviationLetter {
    * @return capitals for a hole, small letters for a shaft
    */
   public String text(Feature feature) {
+    Objects.requireNonNull(feature, "feature");
     return feature == Feature.HOLE ? name() : small;
   }
 

@@ -6,6 +6,7 @@ import holdfast.trace.Derivation;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Where the limit deviations of a part come from: a tolerance class of ISO 286, a class of inch limits and fits, or
@@ -34,6 +35,7 @@ public interface DeviationOrigin extends Serializable {
    * @return the warnings; empty if there are none
    */
   default List<Warning> warnings(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return List.of();
   }
 

@@ -14,6 +14,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -30,6 +31,9 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
 
   // Refuses parts of different nominal size.
   public Fit {
+    Objects.requireNonNull(designation, "designation");
+    Objects.requireNonNull(hole, "hole");
+    Objects.requireNonNull(shaft, "shaft");
     if (!hole.nominalSize().equals(shaft.nominalSize())) {
       throw new InputException(
           "nominal size of the shaft",
@@ -50,8 +54,8 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
   public Fit(Length nominalSize, String designation, LimitDeviations hole, LimitDeviations shaft) {
     this(
         designation,
-        TolerancedSize.given(nominalSize, hole, "hole", GivenDeviations.CALLER),
-        TolerancedSize.given(nominalSize, shaft, "shaft", GivenDeviations.CALLER));
+        TolerancedSize.given(nominalSize, Objects.requireNonNull(hole, "hole"), "hole", GivenDeviations.CALLER),
+        TolerancedSize.given(nominalSize, Objects.requireNonNull(shaft, "shaft"), "shaft", GivenDeviations.CALLER));
   }
 
   /**
@@ -64,6 +68,8 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
    * @throws InputException if the text is not a fit or a class is not defined for the size
    */
   public static Fit of(Length nominalSize, String fit) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
+    Objects.requireNonNull(fit, "fit");
     return InchText.isInchFit(fit) ? InchFitClass.of(fit).at(nominalSize) : ClassText.fit(nominalSize, fit);
   }
 
@@ -76,6 +82,7 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
    * @throws InputException if the text cannot be read or a class is not defined for the size
    */
   public static Fit of(String sizeAndFit) {
+    Objects.requireNonNull(sizeAndFit, "sizeAndFit");
     return InchText.endsWithInchFit(sizeAndFit) ? InchText.sizedFit(sizeAndFit) : ClassText.sizedFit(sizeAndFit);
   }
 
@@ -89,6 +96,9 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
    * @throws InputException if a class belongs to the other feature or is not defined for the size
    */
   public static Fit of(Length nominalSize, ToleranceClass hole, ToleranceClass shaft) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
+    Objects.requireNonNull(hole, "hole");
+    Objects.requireNonNull(shaft, "shaft");
     ClassText.requireFeature(hole, Feature.HOLE);
     ClassText.requireFeature(shaft, Feature.SHAFT);
     return of(hole.at(nominalSize), shaft.at(nominalSize));
@@ -102,6 +112,8 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
    * @return the fit, named by its parts
    */
   public static Fit of(TolerancedSize hole, TolerancedSize shaft) {
+    Objects.requireNonNull(hole, "hole");
+    Objects.requireNonNull(shaft, "shaft");
     return new Fit(hole.designation() + "/" + shaft.designation(), hole, shaft);
   }
 

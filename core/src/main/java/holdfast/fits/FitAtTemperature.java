@@ -15,6 +15,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -45,6 +46,11 @@ public record FitAtTemperature(
 
   // Refuses what the law of expansion does not hold for.
   public FitAtTemperature {
+    Objects.requireNonNull(fit, "fit");
+    Objects.requireNonNull(holeExpansion, "holeExpansion");
+    Objects.requireNonNull(shaftExpansion, "shaftExpansion");
+    Objects.requireNonNull(holeTemperature, "holeTemperature");
+    Objects.requireNonNull(shaftTemperature, "shaftTemperature");
     ThermalFitKernel.sizeAt(fit.hole().limits().lower().mm(), holeExpansion.perKelvin(), holeTemperature.celsius());
     ThermalFitKernel.sizeAt(fit.shaft().limits().lower().mm(), shaftExpansion.perKelvin(), shaftTemperature.celsius());
   }
@@ -60,6 +66,7 @@ public record FitAtTemperature(
    */
   public static FitAtTemperature uniform(
       Fit fit, ThermalExpansion holeExpansion, ThermalExpansion shaftExpansion, Temperature temperature) {
+    Objects.requireNonNull(temperature, "temperature");
     return new FitAtTemperature(fit, holeExpansion, shaftExpansion, temperature, temperature);
   }
 

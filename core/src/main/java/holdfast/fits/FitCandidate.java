@@ -3,6 +3,7 @@ package holdfast.fits;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A fit that satisfies a wanted range of clearance or interference.
@@ -41,6 +42,11 @@ public record FitCandidate(Fit fit, Standing standing, Basis basis, List<Preferr
 
   // Keeps unmodifiable copies of the lists.
   public FitCandidate {
+    Objects.requireNonNull(fit, "fit");
+    Objects.requireNonNull(standing, "standing");
+    Objects.requireNonNull(basis, "basis");
+    Objects.requireNonNull(listings, "listings");
+    Objects.requireNonNull(reasons, "reasons");
     listings = List.copyOf(listings);
     reasons = List.copyOf(reasons);
   }

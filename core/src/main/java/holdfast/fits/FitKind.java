@@ -2,6 +2,7 @@
 package holdfast.fits;
 
 import holdfast.quantity.Length;
+import java.util.Objects;
 
 /** Kind of a fit (ISO 286-1:2010, 3.3). */
 public enum FitKind {
@@ -27,6 +28,8 @@ public enum FitKind {
    *     transition
    */
   public static FitKind of(Length minimumClearance, Length maximumClearance) {
+    Objects.requireNonNull(minimumClearance, "minimumClearance");
+    Objects.requireNonNull(maximumClearance, "maximumClearance");
     if (minimumClearance.mm() >= 0) {
       return CLEARANCE;
     }

@@ -10,6 +10,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -30,6 +31,12 @@ public record FitRequest(FitSelector selector, Length least, Length greatest) im
           .thenComparingInt(Pair::gradeOddity)
           .thenComparing(Comparator.comparingDouble(Pair::span).reversed())
           .thenComparingDouble(Pair::offset);
+
+  public FitRequest {
+    Objects.requireNonNull(selector, "selector");
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(greatest, "greatest");
+  }
 
   private record Pair(
       ToleranceClass hole, ToleranceClass shaft, List<PreferredFit> listings, Standing standing, double span, double offset) {

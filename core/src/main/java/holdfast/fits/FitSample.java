@@ -7,6 +7,7 @@ import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.SplittableRandom;
 
 /**
@@ -103,6 +104,7 @@ public final class FitSample implements Serializable {
    * @return share from 0 to 1
    */
   public double shareBelow(Length clearance) {
+    Objects.requireNonNull(clearance, "clearance");
     double limit = clearance.in(KnownUnits.UM);
     int low = 0;
     int high = sorted.length;

@@ -9,6 +9,7 @@ import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 
 /**
@@ -32,6 +33,10 @@ public record FitSelector(
 
   // Refuses sizes outside the tables and grades in the wrong order.
   public FitSelector {
+    Objects.requireNonNull(nominalSize, "nominalSize");
+    Objects.requireNonNull(basis, "basis");
+    Objects.requireNonNull(finest, "finest");
+    Objects.requireNonNull(coarsest, "coarsest");
     LimitDeviationsKernel.range(nominalSize.mm());
     if (finest.compareTo(coarsest) > 0) {
       throw new InputException("finest grade", finest.toString(), "not coarser than " + coarsest, "the grades span a range");
@@ -80,6 +85,8 @@ public record FitSelector(
    * @throws InputException if the grades are in the wrong order
    */
   public FitSelector grades(ToleranceGrade from, ToleranceGrade to) {
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
     return new FitSelector(nominalSize, basis, from, to, preferredOnly);
   }
 
@@ -101,6 +108,8 @@ public record FitSelector(
    * @throws InputException if an amount is negative or the greatest is below the least
    */
   public FitRequest clearanceBetween(Length least, Length greatest) {
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(greatest, "greatest");
     requireAmounts("clearance", least, greatest);
     return new FitRequest(this, least, greatest);
   }
@@ -114,6 +123,8 @@ public record FitSelector(
    * @throws InputException if an amount is negative or the greatest is below the least
    */
   public FitRequest interferenceBetween(Length least, Length greatest) {
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(greatest, "greatest");
     requireAmounts("interference", least, greatest);
     return new FitRequest(this, greatest.negated(), least.negated());
   }
@@ -127,6 +138,8 @@ public record FitSelector(
    * @throws InputException if an amount is negative
    */
   public FitRequest between(Length greatestInterference, Length greatestClearance) {
+    Objects.requireNonNull(greatestInterference, "greatestInterference");
+    Objects.requireNonNull(greatestClearance, "greatestClearance");
     requireNotNegative("greatest interference", greatestInterference);
     requireNotNegative("greatest clearance", greatestClearance);
     return new FitRequest(this, greatestInterference.negated(), greatestClearance);

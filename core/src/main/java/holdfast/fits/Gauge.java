@@ -10,6 +10,7 @@ import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import java.io.Serializable;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -30,6 +31,8 @@ public record Gauge(
 
   // Refuses a gauge that nobody could find again, and a negative uncertainty.
   public Gauge {
+    Objects.requireNonNull(id, "id");
+    Objects.requireNonNull(uncertainty, "uncertainty");
     if (id.isBlank()) {
       throw new InputException("gauge", "''", "named", "a reading that nobody can repeat proves nothing");
     }
@@ -44,6 +47,8 @@ public record Gauge(
    * @return the gauge
    */
   public static Gauge of(String id, Length uncertainty) {
+    Objects.requireNonNull(id, "id");
+    Objects.requireNonNull(uncertainty, "uncertainty");
     return new Gauge(id, uncertainty, null, null, null);
   }
 
@@ -55,6 +60,8 @@ public record Gauge(
    * @return the gauge
    */
   public Gauge at(Temperature scale, ThermalExpansion material) {
+    Objects.requireNonNull(scale, "scale");
+    Objects.requireNonNull(material, "material");
     return new Gauge(id, uncertainty, scale, material, calibratedUntil);
   }
 
@@ -66,6 +73,7 @@ public record Gauge(
    */
   @Source(document = "common practice", locator = "steel 11.5 µm/(m·K)", provenance = Provenance.COMMON_PRACTICE)
   public Gauge steelAt(Temperature scale) {
+    Objects.requireNonNull(scale, "scale");
     return at(scale, STEEL);
   }
 
@@ -76,6 +84,7 @@ public record Gauge(
    * @return the gauge
    */
   public Gauge calibratedUntil(LocalDate lastDay) {
+    Objects.requireNonNull(lastDay, "lastDay");
     return new Gauge(id, uncertainty, temperature, expansion, lastDay);
   }
 

@@ -42,6 +42,7 @@ public record GaugeLimits(TolerancedSize part, Feature feature) implements Trace
    * @return the gauge
    */
   public static GaugeLimits plug(TolerancedSize hole) {
+    Objects.requireNonNull(hole, "hole");
     return new GaugeLimits(hole, Feature.HOLE);
   }
 
@@ -52,6 +53,7 @@ public record GaugeLimits(TolerancedSize part, Feature feature) implements Trace
    * @return the gauge
    */
   public static GaugeLimits ring(TolerancedSize shaft) {
+    Objects.requireNonNull(shaft, "shaft");
     return new GaugeLimits(shaft, Feature.SHAFT);
   }
 

@@ -8,6 +8,7 @@ import holdfast.tables.Table;
 import holdfast.trace.Derivation;
 import holdfast.trace.Warning;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Limit deviations of one part of an inch fit.
@@ -16,6 +17,11 @@ import java.util.List;
  * @param feature hole or shaft
  */
 public record InchDeviations(InchFitClass fitClass, Feature feature) implements DeviationOrigin {
+  public InchDeviations {
+    Objects.requireNonNull(fitClass, "fitClass");
+    Objects.requireNonNull(feature, "feature");
+  }
+
   /** For example {@code "FN2 shaft"}. */
   @Override
   public String designation() {
@@ -30,6 +36,7 @@ public record InchDeviations(InchFitClass fitClass, Feature feature) implements 
   /** The two cells, in thousandths of an inch. */
   @Override
   public Derivation explain(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     boolean hole = feature == Feature.HOLE;
     Cell upper = cell(nominalSize, feature.toString() + "_upper");
     Cell lower = cell(nominalSize, feature.toString() + "_lower");
@@ -42,6 +49,7 @@ public record InchDeviations(InchFitClass fitClass, Feature feature) implements 
   /** A warning if the row is recalled and was found in no print. */
   @Override
   public List<Warning> warnings(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     Cell cell = cell(nominalSize, feature.toString() + "_upper");
     return cell.source().provenance() == Provenance.MEMORY
         ? List.of(new Warning("recalled-cell", cell.address() + ": " + cell.note(), cell.source()))

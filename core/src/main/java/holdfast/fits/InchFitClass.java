@@ -7,6 +7,7 @@ import holdfast.quantity.Length;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
+import java.util.Objects;
 
 /** A standard fit of ANSI B4.1-1967 for inch sizes, hole basis, such as RC5 or FN2. */
 @Source(document = "ANSI B4.1-1967", locator = "tables of fits RC, LC, LT, LN and FN")
@@ -128,6 +129,7 @@ public enum InchFitClass {
    * @throws InputException if there is no such class
    */
   public static InchFitClass of(String text) {
+    Objects.requireNonNull(text, "text");
     return InchText.fitClass(text);
   }
 
@@ -184,6 +186,7 @@ public enum InchFitClass {
    * @throws InputException if the class has no row for the size
    */
   public Fit at(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     double[] deviations = new double[4];
     InchLimitsKernel.fit(nominalSize.mm(), code, deviations);
     return new Fit(

@@ -5,6 +5,7 @@ import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Standard tolerances and limit deviations of ANSI B4.1-1967 in thousandths of an inch (thou), in which the tables are
@@ -53,6 +54,7 @@ public final class InchLimitsKernel {
    * @throws InputException if the class has no row for the size
    */
   public static void fit(double nominalSize, int fit, double[] deviations) {
+    Objects.requireNonNull(deviations, "deviations");
     requirePlaces(deviations, 4);
     System.arraycopy(DEVIATIONS, 4 * range(nominalSize, fit), deviations, 0, 4);
   }
@@ -66,6 +68,8 @@ public final class InchLimitsKernel {
    * @throws InputException if the class has no row for a size; the deviations before it are then written
    */
   public static void fit(double[] nominalSizes, int fit, double[] deviations) {
+    Objects.requireNonNull(nominalSizes, "nominalSizes");
+    Objects.requireNonNull(deviations, "deviations");
     requirePlaces(deviations, 4L * nominalSizes.length);
     for (int i = 0; i < nominalSizes.length; i++) {
       System.arraycopy(DEVIATIONS, 4 * range(nominalSizes[i], fit), deviations, 4 * i, 4);

@@ -4,6 +4,7 @@ package holdfast.fits;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Lower and upper limit deviation from the nominal size: EI and ES of a hole, ei and es of a shaft.
@@ -14,6 +15,8 @@ import java.io.Serializable;
 public record LimitDeviations(Length lower, Length upper) implements Serializable {
   // Refuses deviations in the wrong order.
   public LimitDeviations {
+    Objects.requireNonNull(lower, "lower");
+    Objects.requireNonNull(upper, "upper");
     if (upper.compareTo(lower) < 0) {
       throw new InputException(
           "upper limit deviation", FitText.deviation(upper), "at least " + FitText.deviation(lower), "it is not below the lower");
@@ -27,6 +30,7 @@ public record LimitDeviations(Length lower, Length upper) implements Serializabl
    * @return nominal size + deviations
    */
   public LimitsOfSize at(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return new LimitsOfSize(nominalSize.plus(lower), nominalSize.plus(upper));
   }
 

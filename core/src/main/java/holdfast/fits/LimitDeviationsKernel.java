@@ -4,6 +4,7 @@ package holdfast.fits;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Standard tolerances and limit deviations of ISO 286-1:2010 in micrometres for a nominal size in millimetres.
@@ -90,6 +91,7 @@ public final class LimitDeviationsKernel {
    * @throws InputException if the size is outside the tables, a class not defined for it, or the array too short
    */
   public static void fit(double nominalSize, int hole, int shaft, double[] deviations) {
+    Objects.requireNonNull(deviations, "deviations");
     requirePlaces(deviations, 4);
     int range = range(nominalSize);
     int holeUpper = upperAt(range, nominalSize, hole);
@@ -140,6 +142,9 @@ public final class LimitDeviationsKernel {
    * @throws InputException if a size is outside the tables, the class not defined for it, or an array too short
    */
   public static void limits(double[] nominalSizes, int toleranceClass, double[] upper, double[] lower) {
+    Objects.requireNonNull(nominalSizes, "nominalSizes");
+    Objects.requireNonNull(upper, "upper");
+    Objects.requireNonNull(lower, "lower");
     requirePlaces(upper, nominalSizes.length);
     requirePlaces(lower, nominalSizes.length);
     for (int i = 0; i < nominalSizes.length; i++) {

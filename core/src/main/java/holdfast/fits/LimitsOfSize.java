@@ -5,6 +5,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.Unit;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Lower and upper limit of size of a part.
@@ -15,6 +16,8 @@ import java.io.Serializable;
 public record LimitsOfSize(Length lower, Length upper) implements Serializable {
   // Refuses limits in the wrong order.
   public LimitsOfSize {
+    Objects.requireNonNull(lower, "lower");
+    Objects.requireNonNull(upper, "upper");
     if (upper.compareTo(lower) < 0) {
       throw new InputException("upper limit of size", upper.toString(), "at least " + lower, "it is not below the lower limit");
     }
@@ -27,6 +30,7 @@ public record LimitsOfSize(Length lower, Length upper) implements Serializable {
    * @return true if lower ≤ size ≤ upper
    */
   public boolean contains(Length size) {
+    Objects.requireNonNull(size, "size");
     return lower.compareTo(size) <= 0 && size.compareTo(upper) <= 0;
   }
 
@@ -47,6 +51,7 @@ public record LimitsOfSize(Length lower, Length upper) implements Serializable {
    * @return for example {@code "0.6250 in … 0.6255 in"}
    */
   public String text(Unit<Length> unit, int decimals) {
+    Objects.requireNonNull(unit, "unit");
     return lower.text(unit, decimals) + " … " + upper.text(unit, decimals);
   }
 

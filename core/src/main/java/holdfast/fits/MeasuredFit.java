@@ -12,6 +12,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -28,6 +29,12 @@ public record MeasuredFit(Fit drawing, Readings hole, Readings shaft) implements
   private static final SourceRef DIFFERENCE =
       SourceRef.derived("clearance as difference of sizes at 20 °C; uncertainties of independent readings add in quadrature");
   private static final SourceRef DECISION = SourceRef.memory("ISO 14253-1:2017", "decision rules");
+
+  public MeasuredFit {
+    Objects.requireNonNull(drawing, "drawing");
+    Objects.requireNonNull(hole, "hole");
+    Objects.requireNonNull(shaft, "shaft");
+  }
 
   /**
    * Clearance of the mean sizes.

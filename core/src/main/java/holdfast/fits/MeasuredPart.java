@@ -28,6 +28,7 @@ public record MeasuredPart(Gauge gauge, List<List<Length>> stations, Temperature
 
   // Keeps unmodifiable copies; refuses a station without a reading and a size that is none.
   public MeasuredPart {
+    Objects.requireNonNull(stations, "stations");
     Objects.requireNonNull(gauge, "gauge");
     stations = stations.stream().map(List::copyOf).toList();
     for (List<Length> station : stations) {
@@ -59,6 +60,7 @@ public record MeasuredPart(Gauge gauge, List<List<Length>> stations, Temperature
    * @return the part with one station more
    */
   public MeasuredPart station(Length... directions) {
+    Objects.requireNonNull(directions, "directions");
     List<List<Length>> more = new ArrayList<>(stations);
     more.add(List.of(directions));
     return new MeasuredPart(gauge, more, temperature, date);
@@ -71,6 +73,7 @@ public record MeasuredPart(Gauge gauge, List<List<Length>> stations, Temperature
    * @return the part
    */
   public MeasuredPart at(Temperature part) {
+    Objects.requireNonNull(part, "part");
     return new MeasuredPart(gauge, stations, part, date);
   }
 
@@ -81,6 +84,7 @@ public record MeasuredPart(Gauge gauge, List<List<Length>> stations, Temperature
    * @return the part
    */
   public MeasuredPart allAt(Temperature room) {
+    Objects.requireNonNull(room, "room");
     Gauge warmed = gauge.temperature() == null ? gauge.steelAt(room) : gauge;
     return new MeasuredPart(warmed, stations, temperature == null ? room : temperature, date);
   }
@@ -92,6 +96,7 @@ public record MeasuredPart(Gauge gauge, List<List<Length>> stations, Temperature
    * @return the part
    */
   public MeasuredPart on(LocalDate day) {
+    Objects.requireNonNull(day, "day");
     return new MeasuredPart(gauge, stations, temperature, day);
   }
 
@@ -160,6 +165,8 @@ public record MeasuredPart(Gauge gauge, List<List<Length>> stations, Temperature
       locator = "free linear expansion of part and gauge from the reference temperature of 20 °C",
       provenance = Provenance.DERIVED)
   public Length shownFor(Length at20, ThermalExpansion expansion) {
+    Objects.requireNonNull(at20, "at20");
+    Objects.requireNonNull(expansion, "expansion");
     requireComplete();
     double atTemperature = ThermalFitKernel.sizeAt(at20.mm(), expansion.perKelvin(), temperature.celsius());
     return new Length(

@@ -48,6 +48,9 @@ public record PartAcceptance(
 
   // Refuses an incomplete record, and readings that belong to another size.
   public PartAcceptance {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(drawing, "drawing");
+    Objects.requireNonNull(measured, "measured");
     Objects.requireNonNull(scheme, "scheme");
     if (name.isBlank()) {
       throw new InputException("name of the part", "''", "not blank", "the verdict must say on what it is");

@@ -4,6 +4,7 @@ package holdfast.fits;
 import holdfast.quantity.Length;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A fit that a standard recommends.
@@ -27,6 +28,16 @@ public record PreferredFit(
     SourceRef source,
     SourceRef useSource)
     implements Serializable {
+  public PreferredFit {
+    Objects.requireNonNull(list, "list");
+    Objects.requireNonNull(basis, "basis");
+    Objects.requireNonNull(hole, "hole");
+    Objects.requireNonNull(shaft, "shaft");
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(use, "use");
+    Objects.requireNonNull(source, "source");
+    Objects.requireNonNull(useSource, "useSource");
+  }
 
   /**
    * As on a drawing.
@@ -45,6 +56,7 @@ public record PreferredFit(
    * @throws holdfast.quantity.InputException if a class is not defined for the size
    */
   public Fit at(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return Fit.of(nominalSize, hole, shaft);
   }
 
@@ -56,6 +68,7 @@ public record PreferredFit(
    * @throws holdfast.quantity.InputException if the size is outside the tables
    */
   public boolean isDefinedFor(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return hole.isDefinedFor(nominalSize) && shaft.isDefinedFor(nominalSize);
   }
 

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -42,6 +43,7 @@ public final class PreferredFits {
    * @return its fits, in the order of the list
    */
   public static List<PreferredFit> of(PreferredList list) {
+    Objects.requireNonNull(list, "list");
     return ALL.stream().filter(fit -> fit.list() == list).toList();
   }
 
@@ -53,6 +55,8 @@ public final class PreferredFits {
    * @return the entries, the firmest list first; empty if the pair stands in none
    */
   public static List<PreferredFit> find(ToleranceClass hole, ToleranceClass shaft) {
+    Objects.requireNonNull(hole, "hole");
+    Objects.requireNonNull(shaft, "shaft");
     return BY_PAIR.getOrDefault(pair(hole, shaft), List.of());
   }
 
@@ -64,6 +68,7 @@ public final class PreferredFits {
    */
   @Source(document = "ISO 1829:1975", locator = "selection of tolerance classes", provenance = Provenance.MEMORY)
   public static boolean isForGeneralUse(ToleranceClass toleranceClass) {
+    Objects.requireNonNull(toleranceClass, "toleranceClass");
     return GENERAL_USE.contains(toleranceClass);
   }
 

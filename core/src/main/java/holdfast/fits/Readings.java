@@ -9,6 +9,7 @@ import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Readings of the size of one part, with the expanded uncertainty of the gauge (coverage factor 2) and the temperature
@@ -29,6 +30,10 @@ public record Readings(List<Length> sizes, Length uncertainty, Temperature tempe
 
   // Refuses an empty list, sizes that are not positive, and a negative uncertainty.
   public Readings {
+    Objects.requireNonNull(sizes, "sizes");
+    Objects.requireNonNull(uncertainty, "uncertainty");
+    Objects.requireNonNull(temperature, "temperature");
+    Objects.requireNonNull(expansion, "expansion");
     sizes = List.copyOf(sizes);
     if (sizes.isEmpty()) {
       throw new InputException("readings", "none", "at least one", "a part without a reading is not measured");
@@ -51,6 +56,7 @@ public record Readings(List<Length> sizes, Length uncertainty, Temperature tempe
    * @return the readings
    */
   public static Readings at20(Length uncertainty, Length... sizes) {
+    Objects.requireNonNull(sizes, "sizes");
     return new Readings(List.of(sizes), uncertainty, new Temperature(ThermalFitKernel.REFERENCE), new ThermalExpansion(0));
   }
 
@@ -62,6 +68,8 @@ public record Readings(List<Length> sizes, Length uncertainty, Temperature tempe
    * @return the same readings, to be corrected to 20 °C
    */
   public Readings takenAt(Temperature partTemperature, ThermalExpansion partExpansion) {
+    Objects.requireNonNull(partTemperature, "partTemperature");
+    Objects.requireNonNull(partExpansion, "partExpansion");
     return new Readings(sizes, uncertainty, partTemperature, partExpansion);
   }
 
@@ -97,6 +105,7 @@ public record Readings(List<Length> sizes, Length uncertainty, Temperature tempe
    */
   @Source(document = "ISO 14253-1:2017", locator = "decision rules", provenance = Provenance.MEMORY)
   public Conformity conformity(LimitsOfSize limits) {
+    Objects.requireNonNull(limits, "limits");
     LimitsOfSize range = range();
     double low = range.lower().mm() - limits.lower().mm();
     double high = limits.upper().mm() - range.upper().mm();

@@ -9,6 +9,7 @@ import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
 import holdfast.trace.Warning;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A class js or JS of the grades 7 to 11 with its limit deviations in whole micrometres: if ITn is odd, the even value
@@ -48,6 +49,7 @@ public record RoundedSymmetricClass(ToleranceClass toleranceClass) implements De
    * @return true for js and JS in the grades 7 to 11
    */
   public static boolean isRounded(ToleranceClass toleranceClass) {
+    Objects.requireNonNull(toleranceClass, "toleranceClass");
     return toleranceClass.letter() == DeviationLetter.JS
         && toleranceClass.grade().compareTo(ToleranceGrade.IT7) >= 0
         && toleranceClass.grade().compareTo(ToleranceGrade.IT11) <= 0;
@@ -61,6 +63,7 @@ public record RoundedSymmetricClass(ToleranceClass toleranceClass) implements De
    * @throws InputException if the size is outside the tables
    */
   public LimitDeviations limitDeviations(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     Length half = KnownUnits.UM.of(LimitDeviationsKernel.roundedHalf(nominalSize.mm(), toleranceClass.grade().code()));
     return new LimitDeviations(half.negated(), half);
   }
@@ -73,6 +76,7 @@ public record RoundedSymmetricClass(ToleranceClass toleranceClass) implements De
    * @throws InputException if the size is outside the tables
    */
   public TolerancedSize at(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return new TolerancedSize(nominalSize, limitDeviations(nominalSize), this);
   }
 
@@ -83,6 +87,7 @@ public record RoundedSymmetricClass(ToleranceClass toleranceClass) implements De
 
   @Override
   public Derivation explain(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     LimitDeviations result = limitDeviations(nominalSize);
     String it = toleranceClass.grade().name();
     return Derivation.of(FitText.nominal(nominalSize, false) + " " + this)
@@ -95,6 +100,7 @@ public record RoundedSymmetricClass(ToleranceClass toleranceClass) implements De
 
   @Override
   public List<Warning> warnings(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     String message = "half tolerance of " + toleranceClass + " rounded to whole µm as the edition of 1988 allowed";
     return List.of(new Warning("rounded-js", message, FOOTNOTE));
   }

@@ -9,6 +9,7 @@ import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * How the sizes of parts from one process scatter.
@@ -39,6 +40,9 @@ public record SizeDistribution(Shape shape, Length mean, Length standardDeviatio
 
   // Refuses a negative standard deviation.
   public SizeDistribution {
+    Objects.requireNonNull(shape, "shape");
+    Objects.requireNonNull(mean, "mean");
+    Objects.requireNonNull(standardDeviation, "standardDeviation");
     if (standardDeviation.mm() < 0) {
       throw new InputException(
           "standard deviation", standardDeviation.toString(), "0 µm or more", "it is the root of a variance");
@@ -66,6 +70,7 @@ public record SizeDistribution(Shape shape, Length mean, Length standardDeviatio
    * @throws InputException if the index is not positive
    */
   public static SizeDistribution centred(LimitsOfSize limits, double cp) {
+    Objects.requireNonNull(limits, "limits");
     return capable(limits, cp, cp, Side.UPPER);
   }
 
@@ -80,6 +85,8 @@ public record SizeDistribution(Shape shape, Length mean, Length standardDeviatio
    * @throws InputException if Cp is not positive or Cpk above Cp
    */
   public static SizeDistribution capable(LimitsOfSize limits, double cp, double cpk, Side side) {
+    Objects.requireNonNull(limits, "limits");
+    Objects.requireNonNull(side, "side");
     Check.positive(cp, "capability index Cp", "", "Cp = T / (6 sigma)");
     Check.within(cpk, -100, cp, "capability index Cpk", "", "Cpk is at most Cp, then the process is centred");
     double sigma = limits.tolerance().mm() / (6 * cp);
@@ -95,6 +102,7 @@ public record SizeDistribution(Shape shape, Length mean, Length standardDeviatio
    * @return the distribution
    */
   public static SizeDistribution uniform(LimitsOfSize limits) {
+    Objects.requireNonNull(limits, "limits");
     Length mean = limits.lower().plus(limits.upper()).times(0.5);
     return new SizeDistribution(Shape.UNIFORM, mean, new Length(limits.tolerance().mm() / Math.sqrt(12)));
   }
@@ -106,6 +114,7 @@ public record SizeDistribution(Shape shape, Length mean, Length standardDeviatio
    * @return share from 0 to 1
    */
   public double shareOutside(LimitsOfSize limits) {
+    Objects.requireNonNull(limits, "limits");
     return atMost(limits.lower()) + (1 - atMost(limits.upper()));
   }
 

@@ -14,6 +14,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What a fit becomes in production: the clearance of parts taken at random from two independent processes.
@@ -32,6 +33,12 @@ public record StatisticalFit(Fit fit, SizeDistribution hole, SizeDistribution sh
   /** A share of parts outside the limits above this is worth a warning: 0.27 % lies beyond ± 3 σ. */
   private static final double USUAL_SHARE = 0.0028;
 
+  public StatisticalFit {
+    Objects.requireNonNull(fit, "fit");
+    Objects.requireNonNull(hole, "hole");
+    Objects.requireNonNull(shaft, "shaft");
+  }
+
   /**
    * Normal processes in the middle of both tolerances.
    *
@@ -40,6 +47,7 @@ public record StatisticalFit(Fit fit, SizeDistribution hole, SizeDistribution sh
    * @return the statistical fit
    */
   public static StatisticalFit centred(Fit fit, double cp) {
+    Objects.requireNonNull(fit, "fit");
     return new StatisticalFit(
         fit, SizeDistribution.centred(fit.hole().limits(), cp), SizeDistribution.centred(fit.shaft().limits(), cp));
   }
@@ -51,6 +59,7 @@ public record StatisticalFit(Fit fit, SizeDistribution hole, SizeDistribution sh
    * @return the statistical fit
    */
   public static StatisticalFit uniform(Fit fit) {
+    Objects.requireNonNull(fit, "fit");
     return new StatisticalFit(
         fit, SizeDistribution.uniform(fit.hole().limits()), SizeDistribution.uniform(fit.shaft().limits()));
   }
@@ -89,6 +98,7 @@ public record StatisticalFit(Fit fit, SizeDistribution hole, SizeDistribution sh
    * @return probability from 0 to 1
    */
   public double probabilityBelow(Length clearance) {
+    Objects.requireNonNull(clearance, "clearance");
     return ClearanceDistributionKernel.probability(
         clearance.in(KnownUnits.UM), meanUm(), hole.deviationUm(), hole.isNormal(), shaft.deviationUm(), shaft.isNormal());
   }
@@ -101,13 +111,15 @@ public record StatisticalFit(Fit fit, SizeDistribution hole, SizeDistribution sh
    * @return probability from 0 to 1
    */
   public double probabilityBetween(Length least, Length greatest) {
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(greatest, "greatest");
     return Math.max(0, probabilityBelow(greatest) - probabilityBelow(least));
   }
 
   /**
    * Clearance that is not exceeded with a probability.
    *
-   * @param probability over 0 and under 1
+   * @param probability over 0 and under 1 (dimensionless)
    * @return the quantile; negative for an interference
    * @throws holdfast.quantity.InputException if the probability is not over 0 and under 1
    */

@@ -8,6 +8,7 @@ import holdfast.tables.Source;
 import holdfast.trace.Derivation;
 import holdfast.trace.Warning;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A tolerance class such as H7 or js6: the letter code of a fundamental deviation and the number of a standard
@@ -21,6 +22,12 @@ import java.util.List;
 public record ToleranceClass(Feature feature, DeviationLetter letter, ToleranceGrade grade) implements DeviationOrigin {
   private static final ToleranceClass[] ALL = all();
 
+  public ToleranceClass {
+    Objects.requireNonNull(feature, "feature");
+    Objects.requireNonNull(letter, "letter");
+    Objects.requireNonNull(grade, "grade");
+  }
+
   /**
    * Reads a tolerance class.
    *
@@ -29,6 +36,7 @@ public record ToleranceClass(Feature feature, DeviationLetter letter, ToleranceG
    * @throws InputException if the text is not a letter code and a grade
    */
   public static ToleranceClass of(String text) {
+    Objects.requireNonNull(text, "text");
     return ClassText.toleranceClass(text);
   }
 
@@ -49,6 +57,7 @@ public record ToleranceClass(Feature feature, DeviationLetter letter, ToleranceG
    * @throws InputException if the size is outside the tables or the class not defined for it
    */
   public LimitDeviations limitDeviations(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     int code = code();
     return new LimitDeviations(
         KnownUnits.UM.of(LimitDeviationsKernel.lower(nominalSize.mm(), code)),
@@ -63,6 +72,7 @@ public record ToleranceClass(Feature feature, DeviationLetter letter, ToleranceG
    * @throws InputException if the size is outside the tables or the class not defined for it
    */
   public TolerancedSize at(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return new TolerancedSize(nominalSize, limitDeviations(nominalSize), this);
   }
 
@@ -74,6 +84,7 @@ public record ToleranceClass(Feature feature, DeviationLetter letter, ToleranceG
    * @throws InputException if the size is outside the tables or the class not defined for it
    */
   public LimitsOfSize limitsOfSize(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return limitDeviations(nominalSize).at(nominalSize);
   }
 
@@ -85,6 +96,7 @@ public record ToleranceClass(Feature feature, DeviationLetter letter, ToleranceG
    * @throws InputException if the size is outside the tables
    */
   public boolean isDefinedFor(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return LimitDeviationsKernel.isDefined(nominalSize.mm(), code());
   }
 
@@ -95,6 +107,7 @@ public record ToleranceClass(Feature feature, DeviationLetter letter, ToleranceG
    * @return the same letter with that grade
    */
   public ToleranceClass withGrade(ToleranceGrade other) {
+    Objects.requireNonNull(other, "other");
     return at(IsoTables.classIndex(feature.index, letter.index, other.index));
   }
 
@@ -114,11 +127,13 @@ public record ToleranceClass(Feature feature, DeviationLetter letter, ToleranceG
 
   @Override
   public Derivation explain(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return IsoDerivation.of(this, nominalSize);
   }
 
   @Override
   public List<Warning> warnings(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return IsoDerivation.warnings(this, nominalSize);
   }
 

@@ -5,6 +5,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /** Standard tolerance grades IT01 to IT18, from fine to coarse (ISO 286-1:2010, Table 1). */
 public enum ToleranceGrade {
@@ -66,6 +67,7 @@ public enum ToleranceGrade {
    */
   @Source(document = "ISO 286-1:2010", locator = "Table 1")
   public Length tolerance(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     return KnownUnits.UM.of(LimitDeviationsKernel.standardTolerance(nominalSize.mm(), index));
   }
 
@@ -108,6 +110,7 @@ public enum ToleranceGrade {
    * @throws InputException if the text is not a grade
    */
   public static ToleranceGrade of(String text) {
+    Objects.requireNonNull(text, "text");
     String stripped = text.strip();
     String number = stripped.startsWith("IT") ? stripped.substring(2) : stripped;
     for (ToleranceGrade grade : ALL) {

@@ -8,6 +8,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A nominal size with limit deviations: one part of a fit.
@@ -18,6 +19,11 @@ import java.util.List;
  */
 public record TolerancedSize(Length nominalSize, LimitDeviations deviations, DeviationOrigin origin)
     implements Traced, Serializable {
+  public TolerancedSize {
+    Objects.requireNonNull(nominalSize, "nominalSize");
+    Objects.requireNonNull(deviations, "deviations");
+    Objects.requireNonNull(origin, "origin");
+  }
 
   /**
    * A size in a tolerance class of ISO 286, or with limit deviations as a drawing writes them.
@@ -28,6 +34,8 @@ public record TolerancedSize(Length nominalSize, LimitDeviations deviations, Dev
    * @throws holdfast.quantity.InputException if the text cannot be read or the class is not defined for the size
    */
   public static TolerancedSize of(Length nominalSize, String tolerance) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
+    Objects.requireNonNull(tolerance, "tolerance");
     if (DrawnDeviations.isWrittenLike(tolerance)) {
       DrawnDeviations drawn = DrawnDeviations.read(tolerance);
       return new TolerancedSize(nominalSize, drawn.deviations(), drawn);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.fleet;
 
+import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
@@ -8,11 +10,12 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Replacements on failure that are expected in a period.
  *
- * @param years length of the period
+ * @param years length of the period in years
  * @param positions the places
  * @param each expected replacements of each place, in the order of the places
  */
@@ -20,6 +23,14 @@ public record ExpectedReplacements(double years, List<FleetPosition> positions, 
     implements Traced, Serializable {
   // Keeps unmodifiable copies.
   public ExpectedReplacements {
+    Objects.requireNonNull(positions, "positions");
+    Objects.requireNonNull(each, "each");
+    Check.finite(years, "length of the period", "years");
+    if (each.size() != positions.size()) {
+      throw new InputException("expected replacements", each.size() + " numbers", positions.size() + " numbers",
+          "one for each place");
+    }
+    each.forEach(one -> Check.finite(one, "expected replacements of a place", ""));
     positions = List.copyOf(positions);
     each = List.copyOf(each);
   }

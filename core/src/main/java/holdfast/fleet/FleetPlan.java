@@ -9,6 +9,7 @@ import holdfast.tables.Source;
 import holdfast.tables.SourceRef;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -41,6 +42,8 @@ public final class FleetPlan {
    * @throws InputException if there is no place or the survival at 0 is not 1
    */
   public static FleetPlan of(DoubleUnaryOperator survival, List<FleetPosition> positions) {
+    Objects.requireNonNull(survival, "survival");
+    Objects.requireNonNull(positions, "positions");
     if (positions.isEmpty()) {
       throw new InputException("positions", "none", "at least one", "a fleet without places needs nothing");
     }
@@ -57,6 +60,7 @@ public final class FleetPlan {
    * @throws InputException if an argument is outside its range
    */
   public static FleetPlan ofLike(DoubleUnaryOperator survival, int count, double hoursPerYear) {
+    Objects.requireNonNull(survival, "survival");
     Check.within(count, 1, MOST, "number of places", "", "a fleet without places needs nothing; no works has more");
     List<FleetPosition> positions = new ArrayList<>();
     for (int i = 1; i <= count; i++) {
@@ -77,7 +81,7 @@ public final class FleetPlan {
   /**
    * Replacements on failure that are expected within some years from now, each failed roller replaced at once.
    *
-   * @param years length of the period, 0 or more
+   * @param years length of the period in years, 0 or more
    * @return the expectation, place by place
    * @throws InputException if the years are outside the range, or the survival function misbehaves
    */
@@ -95,7 +99,7 @@ public final class FleetPlan {
   /**
    * Places whose roller of today still runs after some years, replacements not counted.
    *
-   * @param years length of the period, 0 or more
+   * @param years length of the period in years, 0 or more
    * @return expected number, from 0 to the number of places; the others are the expected first failures
    * @throws InputException if the years are negative, or the survival function misbehaves
    */
@@ -123,7 +127,7 @@ public final class FleetPlan {
   /**
    * Probability that no roller of the group fails within some years after all were replaced together.
    *
-   * @param years length of the period, 0 or more
+   * @param years length of the period in years, 0 or more
    * @return product of the survivals
    * @throws InputException if the years are negative
    */

@@ -4,6 +4,7 @@ package holdfast.fleet;
 import holdfast.quantity.Check;
 import holdfast.quantity.OperatingTime;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A place in which a roller runs.
@@ -15,6 +16,8 @@ import java.io.Serializable;
 public record FleetPosition(String name, double hoursPerYear, OperatingTime age) implements Serializable {
   // Refuses more hours than a year has.
   public FleetPosition {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(age, "age");
     Check.overUpTo(hoursPerYear, 0, 8784, "running hours per year", "h", "a leap year has 8784 hours");
     Check.notNegative(age.hours(), "age of the roller", "h", "0 stands for a new one");
   }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.fleet;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
@@ -20,6 +21,13 @@ import java.util.List;
  */
 public record GroupReplacement(double years, double hours, double wanted, double reached, int places)
     implements Traced, Serializable {
+  public GroupReplacement {
+    Check.finite(years, "interval", "years");
+    Check.finite(hours, "running hours", "h");
+    Check.finite(wanted, "wanted reliability", "");
+    Check.finite(reached, "reliability reached", "");
+  }
+
   @Override
   public Derivation explain() {
     return Derivation.of("Interval of group replacement")

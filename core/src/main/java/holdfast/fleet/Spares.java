@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.fleet;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
@@ -12,17 +13,22 @@ import java.util.List;
 /**
  * Spares for a lead time.
  *
- * @param meanDemand expected failures in the lead time
- * @param wanted wanted service level
+ * @param meanDemand expected failures in the lead time (a count)
+ * @param wanted wanted service level (dimensionless)
  * @param stock least stock that reaches it
  */
 public record Spares(double meanDemand, double wanted, int stock) implements Traced, Serializable {
   private static final SourceRef POISSON = SourceRef.derived("distribution of Poisson: P(N ≤ s) = e^−m Σ m^k/k!, k from 0 to s");
 
+  public Spares {
+    Check.finite(meanDemand, "mean demand", "");
+    Check.finite(wanted, "wanted service level", "");
+  }
+
   /**
    * Spares for a mean demand.
    *
-   * @param meanDemand expected failures in the lead time, 0 up to 100000
+   * @param meanDemand expected failures in the lead time (a count), 0 up to 100000
    * @param serviceLevel wanted probability that the stock suffices, 0 or more and below 1
    * @return the spares
    * @throws holdfast.quantity.InputException if an argument is outside its range

@@ -19,7 +19,7 @@ public final class SparesKernel {
   /**
    * Probability that a demand is met from stock.
    *
-   * @param mean mean demand m, 0 up to 100000
+   * @param mean mean demand m (a count), 0 up to 100000
    * @param stock parts in stock s, 0 or more
    * @return P(N ≤ s), from 0 to 1
    * @throws InputException if an argument is outside its range
@@ -40,8 +40,8 @@ public final class SparesKernel {
   /**
    * Least stock that meets the demand with a wanted probability.
    *
-   * @param mean mean demand m, 0 up to 100000
-   * @param level wanted service level, 0 or more and below 1
+   * @param mean mean demand m (a count), 0 up to 100000
+   * @param level wanted service level (dimensionless), 0 or more and below 1
    * @return least s with P(N ≤ s) ≥ level
    * @throws InputException if an argument is outside its range
    */

@@ -41,7 +41,9 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
 
   // Refuses parts that were measured against another drawing than that of the plan.
   public Acceptance {
+    Objects.requireNonNull(bore, "bore");
     Objects.requireNonNull(plan, "plan");
+    Objects.requireNonNull(stud, "stud");
     Fit fit = plan.fit();
     if (!bore.drawing().equals(fit.hole())) {
       throw new InputException("bore", bore.drawing().toString(), fit.hole().toString(), "the plan asks for it");
@@ -61,6 +63,9 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
    * @throws InputException if readings or temperatures are missing (one error names all of them) or cannot be
    */
   public static Acceptance of(InstallationPlan plan, MeasuredPart bore, MeasuredPart stud) {
+    Objects.requireNonNull(plan, "plan");
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(stud, "stud");
     return of(plan, bore, stud, MeasuringScheme.usual());
   }
 
@@ -76,6 +81,8 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
    * @throws InputException if readings are missing or cannot be
    */
   public static Acceptance of(InstallationPlan plan, MeasuredPart bore, MeasuredPart stud, Temperature room) {
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(stud, "stud");
     return of(plan, bore.allAt(room), stud.allAt(room));
   }
 
@@ -90,6 +97,8 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
    * @throws InputException if readings or temperatures are missing (one error names all of them) or cannot be
    */
   public static Acceptance of(InstallationPlan plan, MeasuredPart bore, MeasuredPart stud, MeasuringScheme scheme) {
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(stud, "stud");
     List<String> missing = new ArrayList<>();
     bore.missing().forEach(name -> missing.add("bore: " + name));
     stud.missing().forEach(name -> missing.add("stud: " + name));

@@ -100,7 +100,8 @@ final class AcceptanceSection {
         .entry("Joint pressure, this pair", SeatSection.band(press.pressure(), units), press.sources())
         .entry("Press force, this pair", SeatSection.band(pressing.pressIn(), units) + ", friction " + pressing.friction(),
             pressing.sources())
-        .entry("Limits, this pair", pressed(press) ? SeatSection.limits(limits, units) : "none: smoothing takes the interference",
+        .entry("Limits, this pair", pressed(press)
+            ? SeatSection.limits(limits, units, "stud", "member") : "none: smoothing takes the interference",
             press.sources())
         .entry("Seat holds", SeatSection.band(holding.torque(), units), holding.sources())
         .entry("At work, this pair", "joint pressure " + SeatSection.band(work.pressure(), units), work.sources());

@@ -14,6 +14,7 @@ import holdfast.quantity.KinematicViscosity;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
 import holdfast.quantity.Temperature;
+import holdfast.seats.StudDuty;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
@@ -33,6 +34,8 @@ import java.util.Optional;
  * @param trackMisalignment angle between track and roller that the structure holds; null if it is not stated
  * @param feed the port through which the roller is greased; null for a roller lubricated for life
  * @param uprightAxis whether the axis of the roller stands upright
+ * @param surroundings dirt, water and vibration at the place, which shorten the life of the grease
+ * @param loadChange how the load on stud or pin changes; null if it is not stated, then its fatigue is not looked at
  */
 public record Duty(
     LoadSpectrum spectrum,
@@ -46,17 +49,21 @@ public record Duty(
     double trackHardness,
     Angle trackMisalignment,
     Port feed,
-    boolean uprightAxis)
+    boolean uprightAxis,
+    Surroundings surroundings,
+    StudDuty loadChange)
     implements Serializable {
 
   // Refuses a duty without load, speed or time.
   public Duty {
+    Objects.requireNonNull(wantedLife, "wantedLife");
     Objects.requireNonNull(spectrum, "spectrum");
     Objects.requireNonNull(reliability, "reliability");
     Objects.requireNonNull(workingTemperature, "workingTemperature");
     Objects.requireNonNull(viscosity, "viscosity");
     Objects.requireNonNull(contamination, "contamination");
     Objects.requireNonNull(track, "track");
+    Objects.requireNonNull(surroundings, "surroundings");
     if (spectrum.steps().stream().noneMatch(step -> step.load().newton() > 0 && step.speed().rpm() > 0)) {
       throw new InputException("load spectrum", "no step with load and speed", "at least one",
           "a roller without load, or one that stands, has no rating life");
@@ -88,6 +95,7 @@ public record Duty(
    * @return a builder
    */
   public static DutyBuilder of(LoadSpectrum steps) {
+    Objects.requireNonNull(steps, "steps");
     return new DutyBuilder(steps);
   }
 
@@ -147,6 +155,15 @@ public record Duty(
    */
   public Optional<Port> statedFeed() {
     return Optional.ofNullable(feed);
+  }
+
+  /**
+   * How the load on stud or pin changes, if it is stated.
+   *
+   * @return static, repeated or reversed
+   */
+  public Optional<StudDuty> statedLoadChange() {
+    return Optional.ofNullable(loadChange);
   }
 
   /**

@@ -10,6 +10,8 @@ import holdfast.quantity.Angle;
 import holdfast.quantity.KinematicViscosity;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.Temperature;
+import holdfast.seats.StudDuty;
+import java.util.Objects;
 
 /** Collects a duty. Not thread-safe. */
 public final class DutyBuilder extends Description<Duty> {
@@ -26,6 +28,8 @@ public final class DutyBuilder extends Description<Duty> {
   private Port feed;
   private boolean lubricationStated;
   private boolean uprightAxis;
+  private Surroundings surroundings = Surroundings.clean();
+  private StudDuty loadChange;
 
   DutyBuilder(LoadSpectrum spectrum) {
     this.spectrum = spectrum;
@@ -39,8 +43,8 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder life(OperatingTime hours, Reliability wanted) {
-    this.wantedLife = hours;
-    this.reliability = wanted;
+    this.wantedLife = Objects.requireNonNull(hours, "hours");
+    this.reliability = Objects.requireNonNull(wanted, "wanted");
     return this;
   }
 
@@ -62,7 +66,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder at(Temperature temperature) {
-    this.workingTemperature = temperature;
+    this.workingTemperature = Objects.requireNonNull(temperature, "temperature");
     return this;
   }
 
@@ -74,8 +78,8 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder lubricant(KinematicViscosity atWork, ContaminationLevel cleanness) {
-    this.viscosity = atWork;
-    this.contamination = cleanness;
+    this.viscosity = Objects.requireNonNull(atWork, "atWork");
+    this.contamination = Objects.requireNonNull(cleanness, "cleanness");
     return this;
   }
 
@@ -87,7 +91,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder track(ContactSurface surface, double hrc) {
-    this.track = surface;
+    this.track = Objects.requireNonNull(surface, "surface");
     this.trackHardness = hrc;
     return this;
   }
@@ -99,7 +103,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder trackMisalignment(Angle angle) {
-    this.trackMisalignment = angle;
+    this.trackMisalignment = Objects.requireNonNull(angle, "angle");
     return this;
   }
 
@@ -110,7 +114,7 @@ public final class DutyBuilder extends Description<Duty> {
    * @return this builder
    */
   public DutyBuilder greaseThrough(Port port) {
-    this.feed = port;
+    this.feed = Objects.requireNonNull(port, "port");
     this.lubricationStated = true;
     return this;
   }
@@ -133,6 +137,28 @@ public final class DutyBuilder extends Description<Duty> {
    */
   public DutyBuilder uprightAxis() {
     this.uprightAxis = true;
+    return this;
+  }
+
+  /**
+   * States dirt, water and vibration at the place. Clean, dry and quiet if they are not stated.
+   *
+   * @param place what they do to the grease
+   * @return this builder
+   */
+  public DutyBuilder surroundings(Surroundings place) {
+    this.surroundings = Objects.requireNonNull(place, "place");
+    return this;
+  }
+
+  /**
+   * States how the load on the stud changes, so that its fatigue is looked at. Optional.
+   *
+   * @param change static, repeated in one direction, or reversed
+   * @return this builder
+   */
+  public DutyBuilder loadChange(StudDuty change) {
+    this.loadChange = Objects.requireNonNull(change, "change");
     return this;
   }
 
@@ -162,7 +188,9 @@ public final class DutyBuilder extends Description<Duty> {
         trackHardness,
         trackMisalignment,
         feed,
-        uprightAxis);
+        uprightAxis,
+        surroundings,
+        loadChange);
   }
 
   /**

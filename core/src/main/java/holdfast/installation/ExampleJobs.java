@@ -12,6 +12,7 @@ import static holdfast.quantity.Units.kN;
 import static holdfast.quantity.Units.lbf;
 import static holdfast.quantity.Units.mm;
 import static holdfast.quantity.Units.mm2PerS;
+import static holdfast.quantity.Units.mmPerS;
 import static holdfast.quantity.Units.rpm;
 import static holdfast.quantity.Units.um;
 
@@ -30,6 +31,7 @@ import holdfast.rollers.RollerSeries;
 import holdfast.seats.FrictionBand;
 import holdfast.seats.Material;
 import holdfast.seats.OuterPart;
+import holdfast.seats.StudDuty;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,12 +44,13 @@ public final class ExampleJobs {
   /**
    * All example jobs by the names under which the executable jar knows them.
    *
-   * @return press-fit, slip-fit, impossible
+   * @return press-fit, slip-fit, yoke, impossible
    */
-  public static Map<String, InstallationPlan> all() {
-    Map<String, InstallationPlan> jobs = new LinkedHashMap<>();
+  public static Map<String, MountingPlan> all() {
+    Map<String, MountingPlan> jobs = new LinkedHashMap<>();
     jobs.put("press-fit", metricPressFit());
     jobs.put("slip-fit", inchSlipFit());
+    jobs.put("yoke", yokeInFork());
     jobs.put("impossible", impossible());
     return jobs;
   }
@@ -74,6 +77,8 @@ public final class ExampleJobs {
                 .at(degC(60))
                 .lubricant(mm2PerS(150), ContaminationLevel.SLIGHT_CONTAMINATION)
                 .track(ContactSurface.flat(), 45)
+                .surroundings(Surroundings.clean().dirt("severe, non-abrasive"))
+                .loadChange(StudDuty.REPEATED)
                 .greaseThrough(Port.HEAD))
         .build();
   }
@@ -93,10 +98,10 @@ public final class ExampleJobs {
         .greatestTorque(Nm(85))
         .interior(
             RollerInterior.describe()
-                .rollers(16, mm(3.5), mm(12), InteriorOrigin.STATED)
-                .pitchDiameter(mm(23), InteriorOrigin.STATED)
-                .clearance(um(20), InteriorOrigin.ESTIMATED)
-                .profile(RollerProfile.logarithmic(), InteriorOrigin.ESTIMATED)
+                .rollers(16, mm(3.5), mm(12), ValueOrigin.STATED)
+                .pitchDiameter(mm(23), ValueOrigin.STATED)
+                .clearance(um(20), ValueOrigin.ESTIMATED)
+                .profile(RollerProfile.logarithmic(), ValueOrigin.ESTIMATED)
                 .build());
   }
 
@@ -128,7 +133,8 @@ public final class ExampleJobs {
                 .bore("+0.0020/+0.0012 in", inch("3/4"))
                 .pressingFriction(FrictionBand.general())
                 .faceRunOut(inch("0.0004")))
-        .nut(Nut.onFace(inch("0.68"), inch("0.46")).friction(0.10, 0.16).wrench(inLbf(380), 0.04).reserve(1.2))
+        .nut(Nut.onFace(inch("0.68"), inch("0.46")).friction(0.10, 0.16).wrench(inLbf(380), 0.04).reserve(1.2)
+            .locking(NutLocking.LOCK_WASHER))
         .duty(
             Duty.of(
                     LoadSpectrum.builder()
@@ -141,8 +147,50 @@ public final class ExampleJobs {
                 .at(degF(130))
                 .lubricant(mm2PerS(90), ContaminationLevel.NORMAL_CLEANLINESS)
                 .track(ContactSurface.flat(), 40)
+                .surroundings(Surroundings.clean().dirt("light, non-abrasive").vibration(mmPerS(6)))
+                .loadChange(StudDuty.REPEATED)
                 .greaseThrough(Port.HEAD))
         .fleet(new FleetDuty(places, 0.5, 0.25, 0.95))
+        .build();
+  }
+
+  /**
+   * A yoke roller without cage on a pin that is pressed into a fork of cast steel and greased through its end.
+   *
+   * @return the plan
+   */
+  public static YokePlan yokeInFork() {
+    return YokePlan.of(
+            YokeRoller.named("yoke roller 52 x 24 (invented)")
+                .ring(mm(52), mm(24), mm(0))
+                .bore(mm(20), "0/-0.010 mm", mm(25))
+                .greaseHoleInRing()
+                .inside(RollerKind.FULL_COMPLEMENT_NEEDLE, false)
+                .ratings(LoadRatings.trackRoller(kN(21), kN(34), OuterRing.RIGID), ValueOrigin.ESTIMATED)
+                .temperatures(degC(-20), degC(120))
+                .trackCapacity(kN(14)))
+        .job("Larkmere rope walk, closing machine, tension fork (invented job, invented roller)")
+        .pin(
+            Pin.of("h6", Material.of("16MnCr5"))
+                .drilled(mm(4), mm(3), false)
+                .roughness(um(2))
+                .hardness(60)
+                .securedBy(PinSecuring.KEEPER_PLATE))
+        .fork(
+            Fork.named("tension fork")
+                .ears(OuterPart.ring(Material.of("C45+N"), mm(46)).withRoughness(um(4)), mm(12), mm(26))
+                .bore("N7")
+                .pressingFriction(FrictionBand.of(0.08, 0.20))
+                .ringClamped())
+        .duty(
+            Duty.of(kN(4.5), rpm(90))
+                .life(hours(8000), Reliability.ofPercent(90))
+                .staticSafety(2)
+                .at(degC(45))
+                .lubricant(mm2PerS(180), ContaminationLevel.NORMAL_CLEANLINESS)
+                .track(ContactSurface.flat(), 42)
+                .surroundings(Surroundings.clean().dirt("light, abrasive").moisture("occasional condensation"))
+                .greaseThrough(Port.HEAD))
         .build();
   }
 

@@ -37,21 +37,21 @@ final class FitPicture {
     this.scale = HEIGHT / (high - low);
   }
 
-  static Block.Picture of(Fit fit, SheetUnits units) {
-    return new FitPicture(fit, units).draw();
+  static Block.Picture of(Fit fit, SheetUnits units, String inner) {
+    return new FitPicture(fit, units).draw(inner);
   }
 
-  private Block.Picture draw() {
-    String title = "Tolerance zones of " + units.text(fit.nominalSize()) + " " + PartsSection.designation(fit)
+  private Block.Picture draw(String inner) {
+    String title = "Tolerance zones of " + units.text(fit.nominalSize()) + " " + PartsSection.designation(fit, inner)
         + ", to scale, deviations in " + unit.symbol();
     LimitDeviations bore = fit.hole().deviations();
     LimitDeviations stud = fit.shaft().deviations();
     String description =
-        "bore " + units.deviations(bore.upper(), bore.lower()) + ", stud " + units.deviations(stud.upper(), stud.lower())
+        "bore " + units.deviations(bore.upper(), bore.lower()) + ", " + inner + " " + units.deviations(stud.upper(), stud.lower())
             + " from the nominal size: " + fit.kind();
     List<Map<String, Object>> zones = new ArrayList<>();
     zones.add(zone("bore", bore, 110, "url(#hatch)"));
-    zones.add(zone("stud", stud, 250, "#ddd"));
+    zones.add(zone(inner, stud, 250, "#ddd"));
     String svg =
         Templates.render(
             "tolerance-zones.svg",

@@ -6,6 +6,7 @@ import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The places of the works that run this roller under this duty, and what is wanted of them.
@@ -20,6 +21,7 @@ public record FleetDuty(List<FleetPosition> positions, double reliability, doubl
 
   // Keeps an unmodifiable copy of the list.
   public FleetDuty {
+    Objects.requireNonNull(positions, "positions");
     positions = List.copyOf(positions);
     if (positions.isEmpty()) {
       throw new InputException("positions", "none", "at least one", "a fleet without places needs nothing");

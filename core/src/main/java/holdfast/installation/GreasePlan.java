@@ -1,17 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
-import holdfast.lubrication.FullComplementRule;
 import holdfast.lubrication.GreaseQuantity;
 import holdfast.lubrication.Openings;
 import holdfast.lubrication.Port;
 import holdfast.lubrication.PortPlan;
 import holdfast.lubrication.PortRequest;
-import holdfast.lubrication.Relubrication;
 import holdfast.lubrication.RelubricationInterval;
-import holdfast.lubrication.TemperatureRule;
 import holdfast.quantity.InputException;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -26,13 +24,19 @@ import java.util.Optional;
 public record GreasePlan(
     PortPlan ports, boolean openingsSeen, GreaseQuantity quantity, RelubricationInterval interval, String noInterval)
     implements Serializable {
+  public GreasePlan {
+    Objects.requireNonNull(ports, "ports");
+    Objects.requireNonNull(quantity, "quantity");
+    Objects.requireNonNull(noInterval, "noInterval");
+  }
 
   static GreasePlan of(InstallationPlan plan, Port feed) {
     StudRoller roller = plan.roller();
     PortPlan ports = PortPlan.of(request(plan, feed));
     GreaseQuantity quantity = GreaseQuantity.throughStud(roller.outsideDiameter(), roller.ringWidth());
     try {
-      return new GreasePlan(ports, roller.build().seenOpenings().isPresent(), quantity, interval(plan), "");
+      return new GreasePlan(ports, roller.build().seenOpenings().isPresent(), quantity,
+          GreaseInterval.of(roller, plan.duty()), "");
     } catch (InputException outside) {
       return new GreasePlan(ports, roller.build().seenOpenings().isPresent(), quantity, null, outside.getMessage());
     }
@@ -55,21 +59,6 @@ public record GreasePlan(
         build.eccentricCollar(),
         plan.member().feedHole(),
         feed);
-  }
-
-  /** The stud stands for the inner raceway: the interval of the true, somewhat larger raceway is a little shorter. */
-  private static RelubricationInterval interval(InstallationPlan plan) {
-    StudRoller roller = plan.roller();
-    Relubrication interval =
-        Relubrication.empirical(plan.duty().greatestSpeed(), roller.studDiameter(), roller.outsideDiameter())
-            .at(plan.duty().workingTemperature(), TemperatureRule.HALVE_PER_15_K_ABOVE_70);
-    if (roller.build().kind().fullComplement()) {
-      interval = interval.fullComplement(FullComplementRule.TENTH);
-    }
-    if (plan.duty().uprightAxis()) {
-      interval = interval.verticalAxis();
-    }
-    return interval.interval();
   }
 
   /**

@@ -1,43 +1,31 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
-import holdfast.bearings.BasicLife;
-import holdfast.bearings.Contamination;
-import holdfast.bearings.LoadSpectrum;
-import holdfast.bearings.Lubrication;
-import holdfast.bearings.PermissibleLoad;
-import holdfast.bearings.RatedLife;
-import holdfast.bearings.RatingLife;
-import holdfast.bearings.TrackRoller;
 import holdfast.fits.Fit;
 import holdfast.fits.FitKind;
 import holdfast.fits.MeasuredPart;
 import holdfast.fits.TolerancedSize;
-import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
-import holdfast.quantity.OperatingTime;
-import holdfast.quantity.RotationalSpeed;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Temperature;
 import holdfast.quantity.Torque;
-import holdfast.rollers.SpeedLimit;
 import holdfast.seats.InnerPart;
 import holdfast.seats.InterferenceFit;
 import holdfast.seats.SeatTilt;
 import holdfast.seats.ServiceState;
 import holdfast.seats.ShankSection;
 import holdfast.seats.StudDeflection;
+import holdfast.seats.StudFatigue;
+import holdfast.seats.StudFatigueCriterion;
 import holdfast.seats.StudLoad;
 import holdfast.seats.StudStrength;
 import holdfast.sheet.Sheet;
 import holdfast.sheet.SheetUnits;
-import holdfast.tables.SourceRef;
 import holdfast.threads.Friction;
 import holdfast.threads.PreloadBand;
 import holdfast.threads.ScrewThread;
 import holdfast.threads.Tightening;
 import holdfast.threads.TorqueWindow;
-import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -56,11 +44,9 @@ import java.util.Optional;
  */
 public record InstallationPlan(
     String job, StudRoller roller, MachineMember member, Nut nut, Duty duty, FleetDuty fleet, SheetUnits units)
-    implements Serializable {
+    implements MountingPlan {
   /** Parts are joined and tightened at the reference temperature of ISO 1. */
   static final Temperature SHOP = new Temperature(20);
-
-  private static final SourceRef MAKER = SourceRef.commonPractice("as stated by the maker of the roller");
 
   // Refuses a plan with a part left out.
   public InstallationPlan {
@@ -123,16 +109,13 @@ public record InstallationPlan(
    * @return the plan
    */
   public InstallationPlan withBore(String tolerance) {
+    Objects.requireNonNull(tolerance, "tolerance");
     return new InstallationPlan(job, roller, member.withBore(tolerance), nut, duty, fleet, units);
   }
 
-  /**
-   * The same job with a sheet in other units.
-   *
-   * @param sheetUnits the units
-   * @return the plan
-   */
+  @Override
   public InstallationPlan withUnits(SheetUnits sheetUnits) {
+    Objects.requireNonNull(sheetUnits, "sheetUnits");
     return new InstallationPlan(job, roller, member, nut, duty, fleet, sheetUnits);
   }
 
@@ -170,7 +153,8 @@ public record InstallationPlan(
     return Tightening.of(ScrewThread.of(roller.thread()))
         .bore(roller.greaseBore())
         .bearingFace(nut.faceOuter(), nut.faceInner())
-        .friction(nut.leastFriction(), nut.greatestFriction());
+        .friction(nut.leastFriction(), nut.greatestFriction())
+        .prevailing(nut.prevailing());
   }
 
   /**
@@ -256,6 +240,18 @@ public record InstallationPlan(
     return StudDeflection.ofSteel(shank(), load, member.seatLength());
   }
 
+  /**
+   * Fatigue of the stud by the straight line of Goodman, if the duty states how the load changes and the roller what its
+   * stud endures.
+   *
+   * @return the margins; empty if one of them is not stated
+   */
+  public Optional<StudFatigue> studFatigue() {
+    return duty.statedLoadChange()
+        .flatMap(change -> roller.knownEndurance().map(known ->
+            stud().fatigue(change, known.notchFactor(), known.material(), StudFatigueCriterion.GOODMAN)));
+  }
+
   private ShankSection shank() {
     return ShankSection.drilled(roller.studDiameter(), roller.greaseBore());
   }
@@ -292,114 +288,15 @@ public record InstallationPlan(
    * @throws InputException if readings are missing; one error names all of it
    */
   public Acceptance accept(MeasuredPart bore, MeasuredPart stud, Temperature room) {
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(room, "room");
     return Acceptance.of(this, bore, stud, room);
   }
 
-  /**
-   * The roller with the limits that its maker states.
-   *
-   * @return the roller as its calculation takes it
-   */
-  public TrackRoller trackRoller() {
-    MakersLimits limits = roller.limits();
-    return new TrackRoller(
-        roller.ratings(),
-        roller.outsideDiameter(),
-        roller.crowned(),
-        limits.turning(),
-        limits.standing(),
-        limits.stud(),
-        limits.trackAt40Hrc(),
-        limits.speed());
-  }
-
-  /**
-   * The loads that ratings, maker and track permit.
-   *
-   * @return all of them and the one that governs
-   */
-  public PermissibleLoad limits() {
-    return PermissibleLoad.of(
-        trackRoller(), duty.wantedLife(), duty.reliability(), duty.speed(), duty.staticSafety(), duty.trackHardness());
-  }
-
-  /**
-   * Every limit beside what the duty asks: load, stud, track, speed, temperature, tilt.
-   *
-   * @return the limits with their margins
-   */
+  @Override
   public PlanLimits allLimits() {
-    return PlanLimits.of(this);
-  }
-
-  /**
-   * Greatest speed: the maker's, or else by the published factor of the rolling elements.
-   *
-   * @return the limit for grease
-   */
-  public RotationalSpeed greatestSpeed() {
-    return roller.limits().statedSpeed().orElseGet(() -> speedLimit().limit());
-  }
-
-  List<SourceRef> speedSources() {
-    return roller.limits().statedSpeed().isPresent() ? List.of(MAKER) : speedLimit().sources();
-  }
-
-  private SpeedLimit speedLimit() {
-    SpeedLimit open = SpeedLimit.greased(roller.build().kind(), roller.studDiameter());
-    return roller.build().sealed() ? open.withSeals() : open;
-  }
-
-  /**
-   * Constant load with the same basic life as the duty.
-   *
-   * @return the load of a duty with one step
-   */
-  public Force meanLoad() {
-    return duty.spectrum().meanLoad(roller.ratings().family());
-  }
-
-  /**
-   * Modified rating life: lubrication and contamination counted.
-   *
-   * @return the life with the wanted reliability
-   */
-  public RatedLife modifiedLife() {
-    Contamination contamination = Contamination.of(duty.contamination());
-    if (!duty.constant()) {
-      return RatingLife.modified(roller.ratings(), duty.spectrum(), duty.reliability(), duty.viscosity(),
-          roller.meanDiameter(), contamination);
-    }
-    LoadSpectrum.Step step = duty.spectrum().steps().get(0);
-    return RatingLife.modified(
-        roller.ratings(), step.load(), duty.reliability(), lubrication(), contamination);
-  }
-
-  /**
-   * The lubricating film at the mean speed.
-   *
-   * @return lubrication with its viscosity ratio κ
-   */
-  public Lubrication lubrication() {
-    return Lubrication.of(duty.viscosity(), duty.speed(), roller.meanDiameter());
-  }
-
-  /**
-   * Hours after which the roller is replaced: the modified life with the wanted reliability.
-   *
-   * @return operating time of the duty
-   */
-  public OperatingTime replaceAfter() {
-    return modifiedLife().hours(duty.speed());
-  }
-
-  /**
-   * Life of the roller under the duty, 90 % and without lubrication.
-   *
-   * @return basic rating life under the mean load
-   */
-  public BasicLife life() {
-    return RatingLife.basic(roller.ratings(), meanLoad(), duty.reliability());
+    return StudLimits.of(this);
   }
 
   /**
@@ -411,29 +308,17 @@ public record InstallationPlan(
     return duty.statedFeed().map(feed -> GreasePlan.of(this, feed));
   }
 
-  /**
-   * Reasons not to install.
-   *
-   * @return what must be changed first; empty if nothing forbids the work
-   */
+  @Override
   public List<String> stops() {
     return Verdict.stops(this);
   }
 
-  /**
-   * The plan in plain names, numbers and units.
-   *
-   * @return what a maintenance system keeps or sends on
-   */
+  @Override
   public PlanSummary summary() {
     return PlanSummary.of(this);
   }
 
-  /**
-   * The sheet for the bench.
-   *
-   * @return the sheet; the same plan gives the same sheet
-   */
+  @Override
   public Sheet sheet() {
     return InstallationSheet.of(this);
   }

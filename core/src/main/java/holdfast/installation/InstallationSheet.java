@@ -39,15 +39,20 @@ final class InstallationSheet {
     sections.add(PriceSection.of(plan));
     WatchSection.of(plan).ifPresent(sections::add);
     sections.add(stops.isEmpty() ? signOff() : change());
+    return sheet(plan, sections);
+  }
+
+  /** The results speak metric; where the sheet speaks inches, their sentences are converted too. */
+  static Sheet sheet(MountingPlan plan, List<Section> sections) {
     TableSet tables = TableSet.bundled();
     return new Sheet(
         "Installation sheet",
         plan.job(),
-        sections,
+        sections.stream().map(section -> section.withText(plan.units()::prose)).toList(),
         List.of("Table set " + tables.version() + ", SHA-256 " + tables.digest()));
   }
 
-  private static Section isolate() {
+  static Section isolate() {
     return Section.of("Isolate and protect")
         .cautions(Cautions.about("isolate", 1, 4, 5, 7))
         .cautions(Cautions.about("stored energy", 1))
@@ -60,11 +65,11 @@ final class InstallationSheet {
         .build();
   }
 
-  private static Section change() {
+  static Section change() {
     return Section.of("Not released").blank("What was changed, by, date; then print a new sheet", "").build();
   }
 
-  private static Section signOff() {
+  static Section signOff() {
     return Section.of("Sign-off")
         .blank("Fitted by, date", "")
         .blank("Checked by, date", "")

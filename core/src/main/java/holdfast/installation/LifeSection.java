@@ -23,7 +23,7 @@ final class LifeSection {
 
   private LifeSection() {}
 
-  static Section of(InstallationPlan plan) {
+  static Section of(MountingPlan plan) {
     Duty duty = plan.duty();
     BasicLife basic = plan.life().at(Reliability.L10);
     RatedLife modified = plan.modifiedLife();
@@ -53,7 +53,7 @@ final class LifeSection {
         : " (aISO step by step)";
   }
 
-  private static String duty(InstallationPlan plan) {
+  private static String duty(MountingPlan plan) {
     SheetUnits u = plan.units();
     return plan.duty().spectrum().steps().stream()
         .map(step -> u.text(step.load()) + " at " + step.speed() + share(step))
@@ -65,7 +65,7 @@ final class LifeSection {
   }
 
   /** The modified life at 90 % is the characteristic life of the survival; the duty's hours are those of the places. */
-  private static void fleet(Section.Builder section, InstallationPlan plan) {
+  private static void fleet(Section.Builder section, MountingPlan plan) {
     FleetDuty fleet = plan.fleet();
     double l10Hours = plan.replaceAfter().hours() / plan.duty().reliability().a1();
     FleetPlan places = FleetPlan.of(h -> ReliabilityKernel.survival(h / l10Hours), fleet.positions());

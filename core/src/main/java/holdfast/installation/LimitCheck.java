@@ -8,6 +8,7 @@ import holdfast.quantity.Temperature;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -49,6 +50,13 @@ public record LimitCheck(
 
   // Keeps an unmodifiable copy; refuses to compare a force with a speed.
   public LimitCheck {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(demand, "demand");
+    Objects.requireNonNull(bound, "bound");
+    Objects.requireNonNull(permitted, "permitted");
+    Objects.requireNonNull(consequence, "consequence");
+    Objects.requireNonNull(reading, "reading");
+    Objects.requireNonNull(sources, "sources");
     sources = List.copyOf(sources);
     if (demand.getClass() != permitted.getClass()) {
       throw new InputException("permitted value of limit '" + name + "'", permitted.toString(), "of the kind of " + demand,

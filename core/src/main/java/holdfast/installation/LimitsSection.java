@@ -19,17 +19,36 @@ final class LimitsSection {
   private LimitsSection() {}
 
   static Section of(InstallationPlan plan) {
+    Section.Builder section = limits(plan);
+    section.entry("Tilt of the stud under load", plan.tilt().toString(), plan.tilt().sources());
+    return track(section, plan)
+        .warnings(plan.allLimits().warnings())
+        .warnings(plan.stud().warnings())
+        .warnings(plan.tilt().warnings())
+        .build();
+  }
+
+  static Section of(YokePlan plan) {
+    Section.Builder section = limits(plan);
+    String ring =
+        plan.ringTilt().map(tilt -> tilt.total() + " of the ring on the pin").orElse("none of the ring on the pin");
+    section
+        .entry("Tilt by the loosest pairs", plan.pinTilt().total() + " of the pin in the ears, " + ring,
+            plan.pinTilt().sources())
+        .entry("Stress of the pin", "bending " + plan.units().text(plan.strength().bending()) + ", shear "
+            + plan.units().text(plan.strength().shear()), plan.strength().sources());
+    return track(section, plan).warnings(plan.allLimits().warnings()).warnings(plan.strength().warnings()).build();
+  }
+
+  private static Section.Builder limits(MountingPlan plan) {
     Section.Builder section = Section.of("Limits and margins");
     PlanLimits limits = plan.allLimits();
     for (LimitCheck check : limits.checks()) {
       section.entry(label(check), text(check, plan.units()), check.sources());
     }
     LimitCheck governing = limits.governing();
-    section.entry("Governing limit",
+    return section.entry("Governing limit",
         governing.name() + ", " + Numbers.significant(governing.margin().getAsDouble(), 3) + " times", limits.sources());
-    section.entry("Tilt of the stud under load", plan.tilt().toString(), plan.tilt().sources());
-    track(section, plan);
-    return section.warnings(limits.warnings()).warnings(plan.stud().warnings()).warnings(plan.tilt().warnings()).build();
   }
 
   private static String label(LimitCheck check) {
@@ -44,8 +63,8 @@ final class LimitsSection {
         + (check.holds() ? "" : " — EXCEEDED");
   }
 
-  private static void track(Section.Builder section, InstallationPlan plan) {
-    StudRoller roller = plan.roller();
+  private static Section.Builder track(Section.Builder section, MountingPlan plan) {
+    MountedRoller roller = plan.roller();
     ContactSurface ring =
         roller.crowned()
             ? ContactSurface.crowned(roller.outsideDiameter(), roller.crownRadius())
@@ -53,15 +72,14 @@ final class LimitsSection {
     ContactPair pair = ContactPair.ofSteel(ring, plan.duty().track());
     if (!roller.crowned() && plan.duty().track().across() == 0) {
       LineContact contact = pair.line(plan.duty().load(), roller.ringWidth());
-      track(section, contact.peakPressure(), contact.largestShear(), contact, plan.units());
-    } else {
-      EllipticalContact contact = pair.ellipse(plan.duty().load(), roller.ringWidth());
-      track(section, contact.peakPressure(), contact.largestShear(), contact, plan.units());
+      return track(section, contact.peakPressure(), contact.largestShear(), contact, plan.units());
     }
+    EllipticalContact contact = pair.ellipse(plan.duty().load(), roller.ringWidth());
+    return track(section, contact.peakPressure(), contact.largestShear(), contact, plan.units());
   }
 
-  private static void track(Section.Builder section, Stress peak, StressPeak shear, Traced contact, SheetUnits u) {
-    section
+  private static Section.Builder track(Section.Builder section, Stress peak, StressPeak shear, Traced contact, SheetUnits u) {
+    return section
         .entry("Pressure on the track, peak", u.text(peak), contact.sources())
         .entry(
             "Largest shear in the track",

@@ -2,6 +2,7 @@
 package holdfast.installation;
 
 import holdfast.bearings.Lubrication;
+import holdfast.lubrication.GreaseQuantity;
 import holdfast.lubrication.LubricationGuide;
 import holdfast.lubrication.Port;
 import holdfast.lubrication.PortPlan;
@@ -9,7 +10,6 @@ import holdfast.lubrication.RelubricationInterval;
 import holdfast.quantity.Numbers;
 import holdfast.sheet.Block;
 import holdfast.sheet.Section;
-import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Cautions;
 import java.util.List;
@@ -24,27 +24,55 @@ final class LubricateSection {
   private LubricateSection() {}
 
   static Section of(InstallationPlan plan) {
-    Section.Builder section = Section.of("Lubricate");
-    film(section, plan);
+    Section.Builder section = film(plan);
     if (plan.greasing().isEmpty()) {
-      return section
-          .entry("Grease", "none later: the roller is lubricated for life. Do not grease a sealed roller by guess.", FOR_LIFE)
-          .build();
+      return forLife(section);
     }
     GreasePlan grease = plan.greasing().get();
     ports(section, grease);
-    quantity(section, grease, plan.units());
-    interval(section, grease);
+    return grease(section, plan, grease.quantity(), grease.interval(), grease.noInterval());
+  }
+
+  static Section of(YokePlan plan) {
+    Section.Builder section = film(plan);
+    if (plan.greasing().isEmpty()) {
+      return forLife(section);
+    }
+    PinGreasing grease = plan.greasing().get();
+    grease.obstacles().forEach(obstacle -> section.entry("Ways in", obstacle, PinGreasing.LOGIC));
+    grease.instructions().forEach(line -> section.entry("At the pin", line, PinGreasing.LOGIC));
+    return grease(section, plan, grease.quantity(), grease.interval(), grease.noInterval());
+  }
+
+  private static Section forLife(Section.Builder section) {
     return section
+        .entry("Grease", "none later: the roller is lubricated for life. Do not grease a sealed roller by guess.", FOR_LIFE)
+        .build();
+  }
+
+  private static Section grease(Section.Builder section, MountingPlan plan, GreaseQuantity quantity,
+      RelubricationInterval interval, String noInterval) {
+    section
+        .entry("First fill", guide("initial grease fill"), source("initial grease fill"))
+        .entry("At each greasing", plan.units().text(quantity.mass())
+            + ", slowly, with the roller turning, until fresh grease shows", quantity.sources());
+    if (interval == null) {
+      section.notice(Block.Weight.WARNING, "No interval by the formula: " + noInterval, RACEWAY);
+    } else {
+      interval(section, plan, interval);
+    }
+    return section
+        .entry("By the calendar", calendar(), source("relubrication interval"))
         .cautions(Cautions.about("grease", 1, 2, 3, 5))
         .blank("Grease used, grams, next date due", "")
         .build();
   }
 
-  private static void film(Section.Builder section, InstallationPlan plan) {
+  private static Section.Builder film(MountingPlan plan) {
     Lubrication film = plan.lubrication();
-    section
-        .entry("Viscosity at work", plan.duty().viscosity() + ", κ = " + Numbers.significant(film.kappa(), 3),
+    String diameter = plan.roller().knownInterior().isPresent() ? "" : " (mean of seat and outside diameter)";
+    return Section.of("Lubricate")
+        .entry("Viscosity at work", plan.duty().viscosity() + ", κ = " + Numbers.significant(film.kappa(), 3) + diameter,
             plan.modifiedLife().sources())
         .entry("Kind of grease", guide("grease type"), source("grease type"));
   }
@@ -78,29 +106,17 @@ final class LubricateSection {
     section.picture(PortPicture.of(grease.ports())).warnings(grease.ports().warnings());
   }
 
-  private static void quantity(Section.Builder section, GreasePlan grease, SheetUnits u) {
-    section
-        .entry("First fill", guide("initial grease fill"), source("initial grease fill"))
-        .entry("At each greasing", u.text(grease.quantity().mass())
-            + ", slowly, with the roller turning, until fresh grease shows", grease.quantity().sources());
-  }
-
-  private static void interval(Section.Builder section, GreasePlan grease) {
-    if (grease.knownInterval().isEmpty()) {
-      section.notice(Block.Weight.WARNING, "No interval by the formula: " + grease.noInterval(), RACEWAY);
-    } else {
-      RelubricationInterval interval = grease.interval();
-      String factors =
-          interval.factors().stream()
-              .map(factor -> factor.meaning() + " × " + Numbers.significant(factor.value(), 3))
-              .collect(Collectors.joining(", "));
-      section
-          .entry("Grease again", interval + " (" + Numbers.significant(interval.begin().interval().hours(), 3) + " h; "
-              + factors + ")", interval.sources())
-          .notice(Block.Weight.WARNING, "The stud stands for the raceway, whose diameter makers seldom state; a larger raceway"
-              + " means a somewhat shorter interval. The maker's interval goes first.", RACEWAY);
+  private static void interval(Section.Builder section, MountingPlan plan, RelubricationInterval interval) {
+    String factors =
+        interval.factors().stream()
+            .map(factor -> factor.meaning() + " × " + Numbers.significant(factor.value(), 3))
+            .collect(Collectors.joining(", "));
+    section.entry("Grease again", interval + " (" + Numbers.significant(interval.begin().interval().hours(), 3) + " h; "
+        + factors + ")", interval.sources());
+    if (plan.roller().knownInterior().isEmpty()) {
+      section.notice(Block.Weight.WARNING, "The seat stands for the raceway, whose diameter makers seldom state; a larger raceway"
+          + " means a somewhat shorter interval. The maker's interval goes first.", RACEWAY);
     }
-    section.entry("By the calendar", calendar(), source("relubrication interval"));
   }
 
   private static String calendar() {

@@ -34,6 +34,7 @@ public record MachineMember(
 
   // Refuses a seat without length.
   public MachineMember {
+    Objects.requireNonNull(seatLength, "seatLength");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(body, "body");
     Objects.requireNonNull(boreTolerance, "boreTolerance");
@@ -65,6 +66,7 @@ public record MachineMember(
    * @return a builder
    */
   public static Builder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name);
   }
 
@@ -75,6 +77,7 @@ public record MachineMember(
    * @return the member
    */
   public MachineMember withBore(String tolerance) {
+    Objects.requireNonNull(tolerance, "tolerance");
     return new MachineMember(name, body, tolerance, seatLength, pressingFriction, faceRunOut, feedHole);
   }
 
@@ -108,7 +111,7 @@ public record MachineMember(
      * @return this builder
      */
     public Builder body(OuterPart housing) {
-      this.body = housing;
+      this.body = Objects.requireNonNull(housing, "housing");
       return this;
     }
 
@@ -120,8 +123,8 @@ public record MachineMember(
      * @return this builder
      */
     public Builder bore(String tolerance, Length length) {
-      this.bore = tolerance;
-      this.seat = length;
+      this.bore = Objects.requireNonNull(tolerance, "tolerance");
+      this.seat = Objects.requireNonNull(length, "length");
       return this;
     }
 
@@ -132,7 +135,7 @@ public record MachineMember(
      * @return this builder
      */
     public Builder pressingFriction(FrictionBand band) {
-      this.friction = band;
+      this.friction = Objects.requireNonNull(band, "band");
       return this;
     }
 
@@ -143,7 +146,7 @@ public record MachineMember(
      * @return this builder
      */
     public Builder faceRunOut(Length greatest) {
-      this.runOut = greatest;
+      this.runOut = Objects.requireNonNull(greatest, "greatest");
       return this;
     }
 

@@ -10,8 +10,10 @@ import holdfast.tables.SourceRef;
 
 /** What to measure before the parts meet. */
 final class MeasureSection {
-  private static final SourceRef REFERENCE = SourceRef.memory("ISO 1", "reference temperature 20 °C");
-  private static final SourceRef STATIONS = SourceRef.commonPractice("three stations, two directions");
+  static final String HOW =
+      "Bring all parts and gauges to one temperature; sizes hold at 20 °C. Measure at three stations in two directions.";
+  static final SourceRef REFERENCE = SourceRef.memory("ISO 1", "reference temperature 20 °C");
+  static final SourceRef STATIONS = SourceRef.commonPractice("three stations, two directions");
 
   private MeasureSection() {}
 
@@ -19,11 +21,7 @@ final class MeasureSection {
     Fit fit = plan.fit();
     SheetUnits u = plan.units();
     return Section.of("Check before joining")
-        .notice(
-            Block.Weight.ADVICE,
-            "Bring stud, member and gauges to one temperature; sizes hold at 20 °C. Measure at three stations in two directions.",
-            REFERENCE,
-            STATIONS)
+        .notice(Block.Weight.ADVICE, HOW, REFERENCE, STATIONS)
         .blank("Bore, least and greatest", accept(fit.hole().limits(), u))
         .blank("Stud, least and greatest", accept(fit.shaft().limits(), u))
         .blank("Run-out of the face", plan.member().statedRunOut().map(runOut -> "at most " + u.text(runOut)).orElse(""))
@@ -33,7 +31,7 @@ final class MeasureSection {
         .build();
   }
 
-  private static String accept(LimitsOfSize limits, SheetUnits u) {
+  static String accept(LimitsOfSize limits, SheetUnits u) {
     return "accept " + u.limits(limits.lower(), limits.upper());
   }
 }

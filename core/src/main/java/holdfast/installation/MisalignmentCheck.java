@@ -7,6 +7,7 @@ import holdfast.quantity.Angle;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A lean or tilt against a published limit.
@@ -19,6 +20,12 @@ import java.util.List;
 public record MisalignmentCheck(MisalignmentLimit limit, String pair, Angle tilt, boolean passes) implements Serializable {
   private static final List<MisalignmentKind> INSIDE =
       List.of(MisalignmentKind.NEEDLE, MisalignmentKind.CYLINDRICAL_PROFILED);
+
+  public MisalignmentCheck {
+    Objects.requireNonNull(limit, "limit");
+    Objects.requireNonNull(pair, "pair");
+    Objects.requireNonNull(tilt, "tilt");
+  }
 
   static List<MisalignmentCheck> of(PricedPair pair, double loadShare) {
     List<MisalignmentCheck> checks = new ArrayList<>();

@@ -2,12 +2,14 @@
 package holdfast.installation;
 
 import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
 import holdfast.threads.BearingFace;
 import holdfast.threads.Friction;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -22,6 +24,8 @@ import java.util.Optional;
  * @param reserve factor on the preload that keeps the joint closed, for vibration and shock, 1 or more
  * @param engaged engaged length of thread without countersinks, over 0; null if stripping is not looked at
  * @param shearStrength shear strength of the nut, over 0; null with the engaged length
+ * @param locking what keeps the nut from working loose
+ * @param prevailing prevailing torque of a self-locking nut as measured while it is run down, over 0; 0 for all others
  */
 public record Nut(
     Length faceOuter,
@@ -32,11 +36,16 @@ public record Nut(
     double wrenchError,
     double reserve,
     Length engaged,
-    Stress shearStrength)
+    Stress shearStrength,
+    NutLocking locking,
+    Torque prevailing)
     implements Serializable {
 
   // Refuses at once a torque or an error that no wrench has, a face that is no ring and friction that is no band.
   public Nut {
+    Objects.requireNonNull(faceOuter, "faceOuter");
+    Objects.requireNonNull(faceInner, "faceInner");
+    Objects.requireNonNull(torque, "torque");
     BearingFace.of(faceOuter, faceInner);
     Friction.of(leastFriction, greatestFriction);
     Check.positive(torque.newtonMillimetre(), "tightening torque", "N·mm", "a nut that is not tightened holds nothing");
@@ -45,6 +54,17 @@ public record Nut(
     if (engaged != null) {
       Check.positive(engaged.mm(), "engaged length", "mm", "threads engage");
       Check.positive(shearStrength.megapascal(), "shear strength of the nut", "MPa", "a strength");
+    }
+    Objects.requireNonNull(locking, "locking");
+    if (locking.prevailing()) {
+      Check.positive(prevailing.newtonMillimetre(), "prevailing torque", "N·mm", "a self-locking nut turns hard: measure it");
+    } else if (prevailing.newtonMillimetre() != 0) {
+      throw new InputException("prevailing torque", prevailing.toString(), "0 with " + locking,
+          "only a self-locking nut turns hard before it touches");
+    }
+    if (torque.times(1 - wrenchError).compareTo(prevailing) <= 0) {
+      throw new InputException("tightening torque", torque.toString(), "with the wrench at its least, over the prevailing torque "
+          + prevailing, "the prevailing torque pulls nothing");
     }
   }
 
@@ -67,7 +87,9 @@ public record Nut(
       Torque torque,
       double wrenchError,
       double reserve) {
-    this(faceOuter, faceInner, leastFriction, greatestFriction, torque, wrenchError, reserve, null, null);
+    this(Objects.requireNonNull(faceOuter, "faceOuter"), Objects.requireNonNull(faceInner, "faceInner"), leastFriction,
+        greatestFriction, Objects.requireNonNull(torque, "torque"), wrenchError, reserve, null, null, NutLocking.NONE,
+        new Torque(0));
   }
 
   /**
@@ -78,6 +100,8 @@ public record Nut(
    * @return a builder
    */
   public static Builder onFace(Length outer, Length inner) {
+    Objects.requireNonNull(outer, "outer");
+    Objects.requireNonNull(inner, "inner");
     return new Builder(outer, inner);
   }
 
@@ -119,6 +143,8 @@ public record Nut(
     private Double reserve;
     private Length engaged;
     private Stress shearStrength;
+    private NutLocking locking = NutLocking.NONE;
+    private Torque prevailing = new Torque(0);
 
     private Builder(Length outer, Length inner) {
       this.outer = outer;
@@ -146,7 +172,7 @@ public record Nut(
      * @return this builder
      */
     public Builder wrench(Torque setting, double error) {
-      this.torque = setting;
+      this.torque = Objects.requireNonNull(setting, "setting");
       this.wrenchError = error;
       return this;
     }
@@ -170,8 +196,32 @@ public record Nut(
      * @return this builder
      */
     public Builder engaged(Length length, Stress shear) {
-      this.engaged = length;
-      this.shearStrength = shear;
+      this.engaged = Objects.requireNonNull(length, "length");
+      this.shearStrength = Objects.requireNonNull(shear, "shear");
+      return this;
+    }
+
+    /**
+     * States what keeps the nut from working loose. Optional: nothing but its preload if it is not stated.
+     *
+     * @param means the means, other than a self-locking nut
+     * @return this builder
+     */
+    public Builder locking(NutLocking means) {
+      this.locking = Objects.requireNonNull(means, "means");
+      this.prevailing = new Torque(0);
+      return this;
+    }
+
+    /**
+     * States a self-locking nut. Its prevailing torque comes on top of what pulls the stud.
+     *
+     * @param measured prevailing torque as measured while the nut is run down on this stud
+     * @return this builder
+     */
+    public Builder selfLocking(Torque measured) {
+      this.locking = NutLocking.SELF_LOCKING;
+      this.prevailing = Objects.requireNonNull(measured, "measured");
       return this;
     }
 
@@ -188,7 +238,8 @@ public record Nut(
     @Override
     Nut make() {
       return new Nut(
-          outer, inner, leastFriction, greatestFriction, torque, wrenchError, reserve, engaged, shearStrength);
+          outer, inner, leastFriction, greatestFriction, torque, wrenchError, reserve, engaged, shearStrength,
+          locking, prevailing);
     }
 
     /**

@@ -28,13 +28,18 @@ final class PartsSection {
             .entry("Roller", roller.name() + ", D " + u.text(roller.outsideDiameter()) + ", ring width "
                 + u.text(roller.ringWidth()) + (roller.crowned() ? ", crowned" : ", flat") + "; " + roller.build(), GIVEN)
             .entry("Stud", stud(roller, u), GIVEN)
-            .entry("Load ratings as stated", ratings(roller.ratings(), u), GIVEN)
+            .entry("Load ratings, " + roller.ratingsFrom(), ratings(roller.ratings(), u), GIVEN)
             .entry("Machine member", member(plan.member(), u), GIVEN)
             .entry("Bore " + plan.member().boreTolerance() + ", go … no-go", limits(fit.hole(), u), cells)
             .entry("Stud " + roller.studTolerance(), limits(fit.shaft(), u), cells)
-            .entry("Fit", u.text(fit.nominalSize()) + " " + designation(fit) + ": " + fit.kind() + ", " + span(fit, u), cells);
+            .entry("Fit",
+                u.text(fit.nominalSize()) + " " + designation(fit, "stud") + ": " + fit.kind() + ", " + span(fit, u), cells);
     face(section, plan);
-    return section.picture(FitPicture.of(fit, u)).warnings(fit.warnings()).build();
+    return section
+        .picture(FitPicture.of(fit, u, "stud"))
+        .warnings(fit.warnings())
+        .warnings(roller.ratingsFrom().warnings())
+        .build();
   }
 
   /** The face sets the stud straight, so its squareness belongs on the drawing. */
@@ -52,7 +57,7 @@ final class PartsSection {
             limit.source()));
   }
 
-  private static String ratings(LoadRatings ratings, SheetUnits u) {
+  static String ratings(LoadRatings ratings, SheetUnits u) {
     return "C = " + u.text(ratings.dynamic()) + ", C0 = " + u.text(ratings.staticRating())
         + ratings.knownFatigueLimit().map(limit -> ", Cu = " + u.text(limit)).orElse("") + "; " + ratings.outerRing();
   }
@@ -62,10 +67,10 @@ final class PartsSection {
   }
 
   /** Two classes are written as a fit; drawn deviations, which hold a slash themselves, one after the other. */
-  static String designation(Fit fit) {
+  static String designation(Fit fit, String inner) {
     String hole = fit.hole().designation();
     String shaft = fit.shaft().designation();
-    return (hole + shaft).contains("/") ? "bore " + hole + ", stud " + shaft : fit.designation();
+    return (hole + shaft).contains("/") ? "bore " + hole + ", " + inner + " " + shaft : fit.designation();
   }
 
   /** Clearance or interference, the smaller amount first. */

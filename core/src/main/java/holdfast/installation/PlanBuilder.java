@@ -46,8 +46,8 @@ public final class PlanBuilder {
   }
 
   /** Metric rollers are read in mm; inch rollers in both, because gauges and taps of both kinds lie about. */
-  static SheetUnits unitsOf(StudRoller roller) {
-    return roller != null && roller.build().system() == MeasureSystem.INCH ? SheetUnits.INCH_AND_METRIC : SheetUnits.METRIC;
+  static SheetUnits unitsOf(MountedRoller roller) {
+    return roller != null && roller.system() == MeasureSystem.INCH ? SheetUnits.INCH_AND_METRIC : SheetUnits.METRIC;
   }
 
   /**
@@ -57,7 +57,7 @@ public final class PlanBuilder {
    * @return this builder
    */
   public PlanBuilder job(String name) {
-    this.job = name;
+    this.job = Objects.requireNonNull(name, "name");
     return this;
   }
 
@@ -79,7 +79,7 @@ public final class PlanBuilder {
    * @return this builder
    */
   public PlanBuilder member(MachineMember.Builder description) {
-    this.member = description;
+    this.member = Objects.requireNonNull(description, "description");
     return this;
   }
 
@@ -101,7 +101,7 @@ public final class PlanBuilder {
    * @return this builder
    */
   public PlanBuilder nut(Nut.Builder description) {
-    this.nut = description;
+    this.nut = Objects.requireNonNull(description, "description");
     return this;
   }
 
@@ -123,7 +123,7 @@ public final class PlanBuilder {
    * @return this builder
    */
   public PlanBuilder duty(DutyBuilder description) {
-    this.duty = description;
+    this.duty = Objects.requireNonNull(description, "description");
     return this;
   }
 
@@ -134,7 +134,7 @@ public final class PlanBuilder {
    * @return this builder
    */
   public PlanBuilder fleet(FleetDuty places) {
-    this.fleet = places;
+    this.fleet = Objects.requireNonNull(places, "places");
     return this;
   }
 
@@ -145,7 +145,7 @@ public final class PlanBuilder {
    * @return this builder
    */
   public PlanBuilder units(SheetUnits sheetUnits) {
-    this.units = sheetUnits;
+    this.units = Objects.requireNonNull(sheetUnits, "sheetUnits");
     return this;
   }
 

@@ -2,9 +2,15 @@
 package holdfast.installation;
 
 import holdfast.bearings.Reliability;
+import holdfast.fits.Fit;
+import holdfast.fits.LimitsOfSize;
+import holdfast.lubrication.GreaseQuantity;
+import holdfast.lubrication.RelubricationInterval;
+import holdfast.quantity.Check;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Quantity;
 import holdfast.quantity.Unit;
+import holdfast.seats.FrictionBand;
 import holdfast.seats.InterferenceFit;
 import holdfast.seats.Pressing;
 import holdfast.tables.TableSet;
@@ -13,6 +19,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -46,7 +53,13 @@ public record PlanSummary(
    * @param value the number
    * @param unit its unit
    */
-  public record Value(String id, double value, String unit) implements Serializable {}
+  public record Value(String id, double value, String unit) implements Serializable {
+    public Value {
+      Objects.requireNonNull(id, "id");
+      Objects.requireNonNull(unit, "unit");
+      Check.finite(value, id, unit);
+    }
+  }
 
   /**
    * A limit.
@@ -59,10 +72,24 @@ public record PlanSummary(
    * @param holds whether the duty keeps it
    */
   public record Limit(String name, double demand, boolean atMost, double permitted, String unit, boolean holds)
-      implements Serializable {}
+      implements Serializable {
+    public Limit {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(unit, "unit");
+      Check.finite(demand, name, unit);
+      Check.finite(permitted, name, unit);
+    }
+  }
 
   // Keeps unmodifiable copies.
   public PlanSummary {
+    Objects.requireNonNull(job, "job");
+    Objects.requireNonNull(tableSet, "tableSet");
+    Objects.requireNonNull(digest, "digest");
+    Objects.requireNonNull(stops, "stops");
+    Objects.requireNonNull(values, "values");
+    Objects.requireNonNull(limits, "limits");
+    Objects.requireNonNull(warnings, "warnings");
     stops = List.copyOf(stops);
     values = List.copyOf(values);
     limits = List.copyOf(limits);
@@ -70,32 +97,31 @@ public record PlanSummary(
   }
 
   static PlanSummary of(InstallationPlan plan) {
+    return of(plan, values(plan));
+  }
+
+  static PlanSummary of(YokePlan plan) {
+    return of(plan, values(plan));
+  }
+
+  private static PlanSummary of(MountingPlan plan, List<Value> values) {
     PlanLimits limits = plan.allLimits();
     List<String> warnings = new ArrayList<>();
     limits.warnings().stream().map(Warning::message).forEach(warnings::add);
     plan.modifiedLife().warnings().stream().map(Warning::message).forEach(warnings::add);
+    plan.roller().ratingsFrom().warnings().stream().map(Warning::message).forEach(warnings::add);
     List<String> stops = plan.stops();
     TableSet tables = TableSet.bundled();
-    return new PlanSummary(plan.job(), tables.version(), tables.digest(), stops.isEmpty(), stops, values(plan),
+    return new PlanSummary(plan.job(), tables.version(), tables.digest(), stops.isEmpty(), stops, values,
         limits.checks().stream().map(PlanSummary::limit).toList(), warnings);
   }
 
   private static List<Value> values(InstallationPlan plan) {
     List<Value> values = new ArrayList<>();
-    add(values, "bore.lower-limit", plan.fit().hole().limits().lower(), KnownUnits.MM);
-    add(values, "bore.upper-limit", plan.fit().hole().limits().upper(), KnownUnits.MM);
-    add(values, "stud.lower-limit", plan.fit().shaft().limits().lower(), KnownUnits.MM);
-    add(values, "stud.upper-limit", plan.fit().shaft().limits().upper(), KnownUnits.MM);
-    add(values, "fit.clearance.least", plan.fit().minimumClearance(), KnownUnits.UM);
-    add(values, "fit.clearance.greatest", plan.fit().maximumClearance(), KnownUnits.UM);
-    Optional<InterferenceFit> seat = plan.seat();
-    if (seat.isPresent()) {
-      Pressing pressing = seat.get().pressing(plan.member().pressingFriction());
-      add(values, "press.pressure.least", seat.get().pressure().least(), KnownUnits.MPA);
-      add(values, "press.pressure.greatest", seat.get().pressure().greatest(), KnownUnits.MPA);
-      add(values, "press.force.least", pressing.pressIn().least(), KnownUnits.N);
-      add(values, "press.force.greatest", pressing.pressIn().greatest(), KnownUnits.N);
-    }
+    sizes(values, "bore", plan.fit().hole().limits());
+    sizes(values, "stud", plan.fit().shaft().limits());
+    fit(values, "fit", plan.fit());
+    press(values, plan.seat(), plan.member().pressingFriction());
     TorqueWindow window = plan.torqueWindow();
     add(values, "tighten.window.lowest", window.lowest(), KnownUnits.N_M);
     add(values, "tighten.window.highest", window.highest(), KnownUnits.N_M);
@@ -104,15 +130,55 @@ public record PlanSummary(
     add(values, "tighten.preload.greatest", plan.tightest().greatestPreload(), KnownUnits.N);
     add(values, "tighten.hold-at-head", plan.torqueToBeHeld(), KnownUnits.N_M);
     add(values, "tilt.stud", plan.tilt().total(), KnownUnits.MRAD);
+    life(values, plan);
+    plan.greasing().ifPresent(grease -> grease(values, grease.quantity(), grease.knownInterval()));
+    return values;
+  }
+
+  private static List<Value> values(YokePlan plan) {
+    List<Value> values = new ArrayList<>();
+    sizes(values, "ear", plan.earFit().hole().limits());
+    sizes(values, "roller-bore", plan.rollerFit().hole().limits());
+    sizes(values, "pin", plan.earFit().shaft().limits());
+    fit(values, "ear-fit", plan.earFit());
+    fit(values, "roller-fit", plan.rollerFit());
+    press(values, plan.ear(), plan.fork().pressingFriction());
+    add(values, "pin.bending", plan.strength().bending(), KnownUnits.MPA);
+    add(values, "pin.shear", plan.strength().shear(), KnownUnits.MPA);
+    add(values, "tilt.roller", plan.tilt(), KnownUnits.MRAD);
+    life(values, plan);
+    plan.greasing().ifPresent(grease -> grease(values, grease.quantity(), grease.knownInterval()));
+    return values;
+  }
+
+  private static void sizes(List<Value> values, String part, LimitsOfSize limits) {
+    add(values, part + ".lower-limit", limits.lower(), KnownUnits.MM);
+    add(values, part + ".upper-limit", limits.upper(), KnownUnits.MM);
+  }
+
+  private static void fit(List<Value> values, String name, Fit fit) {
+    add(values, name + ".clearance.least", fit.minimumClearance(), KnownUnits.UM);
+    add(values, name + ".clearance.greatest", fit.maximumClearance(), KnownUnits.UM);
+  }
+
+  private static void press(List<Value> values, Optional<InterferenceFit> seat, FrictionBand friction) {
+    if (seat.isPresent()) {
+      Pressing pressing = seat.get().pressing(friction);
+      add(values, "press.pressure.least", seat.get().pressure().least(), KnownUnits.MPA);
+      add(values, "press.pressure.greatest", seat.get().pressure().greatest(), KnownUnits.MPA);
+      add(values, "press.force.least", pressing.pressIn().least(), KnownUnits.N);
+      add(values, "press.force.greatest", pressing.pressIn().greatest(), KnownUnits.N);
+    }
+  }
+
+  private static void life(List<Value> values, MountingPlan plan) {
     add(values, "life.basic-l10", plan.life().at(Reliability.L10).hours(plan.duty().speed()), KnownUnits.H);
     add(values, "life.replace-after", plan.replaceAfter(), KnownUnits.H);
-    plan.greasing()
-        .ifPresent(
-            grease -> {
-              add(values, "grease.quantity", grease.quantity().mass(), KnownUnits.G);
-              grease.knownInterval().ifPresent(interval -> add(values, "grease.interval", interval.interval(), KnownUnits.H));
-            });
-    return values;
+  }
+
+  private static void grease(List<Value> values, GreaseQuantity quantity, Optional<RelubricationInterval> known) {
+    add(values, "grease.quantity", quantity.mass(), KnownUnits.G);
+    known.ifPresent(interval -> add(values, "grease.interval", interval.interval(), KnownUnits.H));
   }
 
   private static <Q extends Quantity<Q>> void add(List<Value> values, String id, Q quantity, Unit<Q> unit) {
@@ -131,6 +197,7 @@ public record PlanSummary(
       case "Stress" -> KnownUnits.MPA.symbol();
       case "RotationalSpeed" -> KnownUnits.RPM.symbol();
       case "Temperature" -> KnownUnits.DEG_C.symbol();
+      case "Length" -> KnownUnits.MM.symbol();
       case "Angle" -> KnownUnits.RAD.symbol();
       default -> throw new IllegalStateException("no limit is a " + name);
     };

@@ -25,7 +25,7 @@ final class PriceSection {
     for (String bore : bores(plan)) {
       section.entry("With bore " + bore, option(plan.withBore(bore)), CHOICE);
     }
-    plan.seatPrice().ifPresent(price -> section.picture(TiltPicture.of(price)).warnings(price.warnings()));
+    plan.seatPrice().ifPresent(price -> section.picture(TiltPicture.of(price, plan.units())).warnings(price.warnings()));
     return section.build();
   }
 

@@ -9,6 +9,7 @@ import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
 import holdfast.seats.SeatTilt;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -22,6 +23,12 @@ import java.util.Optional;
  */
 public record PricedPair(String name, SeatTilt seat, RacewayTilt tilt, TiltedLife life, TiltedLife nutTight)
     implements Serializable {
+  public PricedPair {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(seat, "seat");
+    Objects.requireNonNull(tilt, "tilt");
+    Objects.requireNonNull(life, "life");
+  }
 
   static Angle greatest(SeatTilt seat) {
     return seat.total().compareTo(seat.totalIfLoose()) > 0 ? seat.total() : seat.totalIfLoose();
@@ -52,6 +59,7 @@ public record PricedPair(String name, SeatTilt seat, RacewayTilt tilt, TiltedLif
    * @return hours
    */
   public OperatingTime recalledHours(RotationalSpeed speed) {
+    Objects.requireNonNull(speed, "speed");
     return new OperatingTime(BasicLifeKernel.hours(life.recalledLife(), speed.rpm()));
   }
 

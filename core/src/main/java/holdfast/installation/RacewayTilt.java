@@ -15,6 +15,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -36,6 +37,15 @@ public record RacewayTilt(
   private static final SourceRef HELD = SourceRef.derived("a flat ring taken to lie flat on its track: upper bound");
   private static final SourceRef ROCKS = SourceRef.derived("moment of the load about the middle of a leaning ring");
 
+  public RacewayTilt {
+    Objects.requireNonNull(studTilt, "studTilt");
+    Objects.requireNonNull(raceways, "raceways");
+    Objects.requireNonNull(ring, "ring");
+    Objects.requireNonNull(moment, "moment");
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(crownRadius, "crownRadius");
+  }
+
   /**
    * Shares the lean of a stud between ring and raceways.
    *
@@ -47,6 +57,10 @@ public record RacewayTilt(
    * @throws holdfast.quantity.InputException if a value is out of range
    */
   public static RacewayTilt of(TiltedBearing bearing, Force load, Angle studTilt, Length crownRadius) {
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(bearing, "bearing");
+    Objects.requireNonNull(studTilt, "studTilt");
+    Objects.requireNonNull(crownRadius, "crownRadius");
     Check.within(studTilt.radian(), 0, 0.2, "lean of the stud", "rad", "the geometry is that of small angles");
     Check.notNegative(crownRadius.mm(), "crown radius", "mm", "0 stands for a flat ring");
     Angle none = new Angle(0);

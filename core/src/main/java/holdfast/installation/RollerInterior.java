@@ -25,8 +25,8 @@ import java.util.TreeSet;
  * @param profileFrom origin of the profile
  */
 public record RollerInterior(
-    RollerSet rollers, Length clearance, InteriorOrigin rollersFrom, InteriorOrigin pitchFrom, InteriorOrigin clearanceFrom,
-    InteriorOrigin profileFrom)
+    RollerSet rollers, Length clearance, ValueOrigin rollersFrom, ValueOrigin pitchFrom, ValueOrigin clearanceFrom,
+    ValueOrigin profileFrom)
     implements Serializable {
 
   // Refuses a value without origin.
@@ -60,6 +60,15 @@ public record RollerInterior(
   }
 
   /**
+   * Diameter of the inner raceway.
+   *
+   * @return pitch diameter less the diameter of a roller
+   */
+  public Length innerRaceway() {
+    return rollers.pitchDiameter().minus(rollers.diameter());
+  }
+
+  /**
    * What is not known for sure.
    *
    * @return one warning that names all that is estimated; empty if everything is stated or measured
@@ -80,8 +89,8 @@ public record RollerInterior(
                 SourceRef.commonPractice("as stated for this roller")));
   }
 
-  private static void name(TreeSet<String> names, InteriorOrigin origin, String name) {
-    if (origin == InteriorOrigin.ESTIMATED) {
+  private static void name(TreeSet<String> names, ValueOrigin origin, String name) {
+    if (origin == ValueOrigin.ESTIMATED) {
       names.add(name);
     }
   }
@@ -98,15 +107,15 @@ public record RollerInterior(
     private Integer count;
     private Length diameter;
     private Length length;
-    private InteriorOrigin rollersFrom;
+    private ValueOrigin rollersFrom;
     private int rows = 1;
     private Length rowSpacing = new Length(0);
     private Length pitchDiameter;
-    private InteriorOrigin pitchFrom;
+    private ValueOrigin pitchFrom;
     private Length clearance;
-    private InteriorOrigin clearanceFrom;
+    private ValueOrigin clearanceFrom;
     private RollerProfile profile;
-    private InteriorOrigin profileFrom;
+    private ValueOrigin profileFrom;
 
     private Builder() {}
 
@@ -114,16 +123,16 @@ public record RollerInterior(
      * States the rollers or needles.
      *
      * @param z rollers of one row Z
-     * @param dwe roller diameter Dwe
+     * @param dwe roller diameter Dwe; null if it is not known yet
      * @param lwe effective roller length Lwe: without the rounded ends
      * @param origin where the values come from
      * @return this builder
      */
-    public Builder rollers(int z, Length dwe, Length lwe, InteriorOrigin origin) {
+    public Builder rollers(int z, Length dwe, Length lwe, ValueOrigin origin) {
       this.count = z;
       this.diameter = dwe;
-      this.length = lwe;
-      this.rollersFrom = origin;
+      this.length = Objects.requireNonNull(lwe, "lwe");
+      this.rollersFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 
@@ -136,7 +145,7 @@ public record RollerInterior(
      */
     public Builder rows(int number, Length spacing) {
       this.rows = number;
-      this.rowSpacing = spacing;
+      this.rowSpacing = Objects.requireNonNull(spacing, "spacing");
       return this;
     }
 
@@ -147,9 +156,9 @@ public record RollerInterior(
      * @param origin where the value comes from
      * @return this builder
      */
-    public Builder pitchDiameter(Length dpw, InteriorOrigin origin) {
-      this.pitchDiameter = dpw;
-      this.pitchFrom = origin;
+    public Builder pitchDiameter(Length dpw, ValueOrigin origin) {
+      this.pitchDiameter = Objects.requireNonNull(dpw, "dpw");
+      this.pitchFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 
@@ -160,9 +169,9 @@ public record RollerInterior(
      * @param origin where the value comes from
      * @return this builder
      */
-    public Builder clearance(Length play, InteriorOrigin origin) {
-      this.clearance = play;
-      this.clearanceFrom = origin;
+    public Builder clearance(Length play, ValueOrigin origin) {
+      this.clearance = Objects.requireNonNull(play, "play");
+      this.clearanceFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 
@@ -173,9 +182,9 @@ public record RollerInterior(
      * @param origin where it comes from
      * @return this builder
      */
-    public Builder profile(RollerProfile generatrix, InteriorOrigin origin) {
-      this.profile = generatrix;
-      this.profileFrom = origin;
+    public Builder profile(RollerProfile generatrix, ValueOrigin origin) {
+      this.profile = Objects.requireNonNull(generatrix, "generatrix");
+      this.profileFrom = Objects.requireNonNull(origin, "origin");
       return this;
     }
 

@@ -17,16 +17,29 @@ final class RunInSection {
   private RunInSection() {}
 
   static Section of(InstallationPlan plan) {
-    return Section.of("Run in")
-        .notice(Block.Weight.ADVICE,
-            "Turn the roller by hand a full circle: it turns freely and has no feel of notches. Then let the machine go through"
-                + " its whole stroke slowly: nothing touches, the roller never stops turning.", RUN_IN)
-        .blank("Ink pattern across the ring", plan.roller().crowned() ? "a band in the middle" : "even over the width")
-        .blank("Temperature of the roller", "settles; a rise after greasing drops again")
+    return turn(plan)
         .notice(Block.Weight.ADVICE,
             "After the first heat cycle, and after 24 to 100 hours, put the wrench on the nut again, with the machine isolated"
                 + " as in section 1.", SETTLE, INK, WARM)
         .blank("H4  Run-in released by; second tightening", plan.units().torqueUnit())
         .build();
+  }
+
+  static Section of(YokePlan plan) {
+    return turn(plan)
+        .notice(Block.Weight.ADVICE,
+            "After the first heat cycle, and after 24 to 100 hours, look at plates, rings and screws that secure the pin, with"
+                + " the machine isolated as in section 1: nothing has walked or turned.", SETTLE, INK, WARM)
+        .blank("H4  Run-in released by; second look at the pin", "")
+        .build();
+  }
+
+  private static Section.Builder turn(MountingPlan plan) {
+    return Section.of("Run in")
+        .notice(Block.Weight.ADVICE,
+            "Turn the roller by hand a full circle: it turns freely and has no feel of notches. Then let the machine go through"
+                + " its whole stroke slowly: nothing touches, the roller never stops turning.", RUN_IN)
+        .blank("Ink pattern across the ring", plan.roller().crowned() ? "a band in the middle" : "even over the width")
+        .blank("Temperature of the roller", "settles; a rise after greasing drops again");
   }
 }

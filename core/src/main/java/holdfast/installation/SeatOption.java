@@ -13,6 +13,7 @@ import holdfast.seats.FrictionBand;
 import holdfast.seats.InterferenceFit;
 import holdfast.seats.YieldRule;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -26,6 +27,12 @@ import java.util.Optional;
  */
 public record SeatOption(Fit fit, SeatPrice price, InterferenceFit press, FrictionBand friction, Torque throughStud)
     implements Serializable {
+  public SeatOption {
+    Objects.requireNonNull(fit, "fit");
+    Objects.requireNonNull(price, "price");
+    Objects.requireNonNull(friction, "friction");
+    Objects.requireNonNull(throughStud, "throughStud");
+  }
 
   /**
    * Kind of the fit.

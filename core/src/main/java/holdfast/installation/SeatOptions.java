@@ -12,6 +12,7 @@ import holdfast.seats.InterferenceFit;
 import holdfast.seats.OuterPart;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -23,6 +24,7 @@ import java.util.Optional;
 public record SeatOptions(List<SeatOption> options) implements Serializable {
   // Keeps an unmodifiable copy.
   public SeatOptions {
+    Objects.requireNonNull(options, "options");
     options = List.copyOf(options);
     if (options.isEmpty()) {
       throw new InputException("fits", "none", "one or more", "nothing to compare");
@@ -40,6 +42,7 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
    * @throws InputException for another class, for which no list is kept
    */
   public static List<String> usual(String studTolerance) {
+    Objects.requireNonNull(studTolerance, "studTolerance");
     return switch (studTolerance) {
       case "h7" -> List.of("H7", "K7", "S7");
       case "h6" -> List.of("H7", "K7", "P7");
@@ -83,6 +86,8 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
    * @throws InputException if a class cannot be read or a value is out of range
    */
   public static SeatOptions of(InstallationPlan plan, List<String> bores, RollerInterior interior) {
+    Objects.requireNonNull(plan, "plan");
+    Objects.requireNonNull(bores, "bores");
     StudRoller roller = plan.roller();
     MachineMember member = plan.member();
     InnerPart stud = InnerPart.hollow(roller.material(), roller.greaseBore()).withRoughness(roller.seatRoughness());
@@ -112,6 +117,11 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
    */
   public static SeatOptions of(SeatPriceBuilder price, List<Fit> fits, InnerPart stud, OuterPart member, Length seatLength,
       FrictionBand friction, Torque throughStud) {
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(price, "price");
+    Objects.requireNonNull(fits, "fits");
+    Objects.requireNonNull(member, "member");
+    Objects.requireNonNull(seatLength, "seatLength");
     return new SeatOptions(
         fits.stream()
             .map(fit -> {
@@ -129,6 +139,7 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
    * @return the option; empty if there is none
    */
   public Optional<SeatOption> option(String designation) {
+    Objects.requireNonNull(designation, "designation");
     return options.stream().filter(option -> option.fit().designation().equals(designation)).findFirst();
   }
 

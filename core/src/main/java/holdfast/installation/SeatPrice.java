@@ -6,6 +6,7 @@ import holdfast.bearings.LoadRatings;
 import holdfast.bearings.RatingLife;
 import holdfast.bearings.reference.TiltedBearing;
 import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
 import holdfast.tables.SourceRef;
@@ -15,6 +16,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -48,6 +50,14 @@ public record SeatPrice(
 
   // Keeps an unmodifiable copy.
   public SeatPrice {
+    Objects.requireNonNull(interior, "interior");
+    Objects.requireNonNull(bearing, "bearing");
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(pairs, "pairs");
+    if (pairs.isEmpty()) {
+      throw new InputException("pairs of stud and bore", "none", "at least one", "the loosest of them governs");
+    }
     pairs = List.copyOf(pairs);
   }
 
@@ -60,6 +70,8 @@ public record SeatPrice(
   public record Play(Derivation derivation, List<Warning> warnings) implements Serializable {
     // Keeps an unmodifiable copy.
     public Play {
+      Objects.requireNonNull(derivation, "derivation");
+      Objects.requireNonNull(warnings, "warnings");
       warnings = List.copyOf(warnings);
     }
   }
@@ -72,6 +84,8 @@ public record SeatPrice(
    * @return a builder; the inner ring stands still and the outer ring rotates until other motions are stated
    */
   public static SeatPriceBuilder of(RollerInterior interior, LoadRatings ratings) {
+    Objects.requireNonNull(interior, "interior");
+    Objects.requireNonNull(ratings, "ratings");
     return new SeatPriceBuilder(interior, ratings);
   }
 
@@ -85,6 +99,8 @@ public record SeatPrice(
    * @return a builder
    */
   public static SeatPriceBuilder of(InstallationPlan plan, RollerInterior interior) {
+    Objects.requireNonNull(plan, "plan");
+    Objects.requireNonNull(interior, "interior");
     StudRoller roller = plan.roller();
     SeatPriceBuilder price = of(interior, roller.ratings())
         .duty(plan.duty().constant() ? plan.duty().load() : plan.meanLoad(), plan.duty().speed())
@@ -148,6 +164,7 @@ public record SeatPrice(
    * @return hours
    */
   public OperatingTime hours(PricedPair pair) {
+    Objects.requireNonNull(pair, "pair");
     return alignedLife().hours(speed).times(pair.lifeRatio());
   }
 

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Collects what the price of a seat needs. It may be built again after a change. Not thread-safe. */
 public final class SeatPriceBuilder {
@@ -51,8 +52,8 @@ public final class SeatPriceBuilder {
    * @return this builder
    */
   public SeatPriceBuilder duty(Force radialLoad, RotationalSpeed ringSpeed) {
-    this.load = radialLoad;
-    this.speed = ringSpeed;
+    this.load = Objects.requireNonNull(radialLoad, "radialLoad");
+    this.speed = Objects.requireNonNull(ringSpeed, "ringSpeed");
     return this;
   }
 
@@ -64,8 +65,8 @@ public final class SeatPriceBuilder {
    * @return this builder
    */
   public SeatPriceBuilder rings(RingMotion innerRing, RingMotion outerRing) {
-    this.inner = innerRing;
-    this.outer = outerRing;
+    this.inner = Objects.requireNonNull(innerRing, "innerRing");
+    this.outer = Objects.requireNonNull(outerRing, "outerRing");
     return this;
   }
 
@@ -77,8 +78,8 @@ public final class SeatPriceBuilder {
    * @return this builder
    */
   public SeatPriceBuilder seat(Length studDiameter, Length length) {
-    this.stud = studDiameter;
-    this.seatLength = length;
+    this.stud = Objects.requireNonNull(studDiameter, "studDiameter");
+    this.seatLength = Objects.requireNonNull(length, "length");
     return this;
   }
 
@@ -89,7 +90,7 @@ public final class SeatPriceBuilder {
    * @return this builder
    */
   public SeatPriceBuilder ring(Length crown) {
-    this.crownRadius = crown;
+    this.crownRadius = Objects.requireNonNull(crown, "crown");
     return this;
   }
 
@@ -100,7 +101,7 @@ public final class SeatPriceBuilder {
    * @return this builder
    */
   public SeatPriceBuilder bending(Angle slope) {
-    this.bending = slope;
+    this.bending = Objects.requireNonNull(slope, "slope");
     return this;
   }
 
@@ -112,8 +113,8 @@ public final class SeatPriceBuilder {
    * @return this builder
    */
   public SeatPriceBuilder face(Length faceRunout, Length diameter) {
-    this.runout = faceRunout;
-    this.faceDiameter = diameter;
+    this.runout = Objects.requireNonNull(faceRunout, "faceRunout");
+    this.faceDiameter = Objects.requireNonNull(diameter, "diameter");
     return this;
   }
 
@@ -124,6 +125,7 @@ public final class SeatPriceBuilder {
    * @return this builder
    */
   public SeatPriceBuilder fit(Fit fit) {
+    Objects.requireNonNull(fit, "fit");
     return pairs(fit.maximumClearance(), fit.meanClearance(), fit.minimumClearance(), fit);
   }
 
@@ -134,6 +136,7 @@ public final class SeatPriceBuilder {
    * @return this builder
    */
   public SeatPriceBuilder fit(FitAtTemperature fit) {
+    Objects.requireNonNull(fit, "fit");
     Length most = fit.maximumClearance();
     Length least = fit.minimumClearance();
     return pairs(most, most.plus(least).times(0.5), least, fit);
@@ -146,6 +149,7 @@ public final class SeatPriceBuilder {
    * @return this builder
    */
   public SeatPriceBuilder fit(MeasuredFit fit) {
+    Objects.requireNonNull(fit, "fit");
     Length most = fit.maximumClearance().plus(fit.uncertainty());
     return pairs(most, fit.clearance(), fit.minimumClearance().minus(fit.uncertainty()), fit);
   }
@@ -157,6 +161,7 @@ public final class SeatPriceBuilder {
    * @return this builder
    */
   public SeatPriceBuilder clearance(Length clearance) {
+    Objects.requireNonNull(clearance, "clearance");
     this.clearances = new LinkedHashMap<>(Map.of("given pair", clearance));
     this.play = null;
     return this;

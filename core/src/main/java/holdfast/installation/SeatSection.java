@@ -3,7 +3,6 @@ package holdfast.installation;
 
 import holdfast.fits.FitKind;
 import holdfast.quantity.Quantity;
-import holdfast.quantity.Stress;
 import holdfast.seats.Band;
 import holdfast.seats.FitLimits;
 import holdfast.seats.InterferenceFit;
@@ -54,7 +53,8 @@ final class SeatSection {
             .entry("Joint pressure", band(seat.pressure(), u), seat.sources())
             .entry("Press force at the end of the stroke", band(pressing.pressIn(), u) + ", friction " + pressing.friction(),
                 pressing.sources())
-            .entry("Limits under the tightest pair", limits(seat.limits(YieldRule.VON_MISES), u), seat.sources())
+            .entry("Limits under the tightest pair",
+                limits(seat.limits(YieldRule.VON_MISES), u, "stud", "member"), seat.sources())
             .entry("Heating the member for a cold stud", heat.advice(), heat.sources());
     if (plan.fit().kind() == FitKind.TRANSITION) {
       section.entry("Tilt that the loosest pair allows", "up to " + plan.tilt().byClearance(), plan.tilt().sources());
@@ -86,19 +86,19 @@ final class SeatSection {
     return u.span(band.least(), band.greatest());
   }
 
-  static String limits(FitLimits limits, SheetUnits u) {
-    return "stud " + part(limits.stud(), u) + "; member " + part(limits.housing(), u);
+  static String limits(FitLimits limits, SheetUnits u, String inner, String outer) {
+    return inner + " " + part(limits.stud(), u) + "; " + outer + " " + part(limits.housing(), u);
   }
 
   /** Empty where smoothing leaves no pressure, so that the safety has no number. */
   static String safety(FitLimits.PartLimit limit) {
-    return Double.isFinite(limit.safety()) ? ", safety " + Numbers.significant(limit.safety(), 3) : "";
+    return limit.safety().isPresent() ? ", safety " + Numbers.significant(limit.safety().getAsDouble(), 3) : "";
   }
 
   private static String part(FitLimits.PartLimit limit, SheetUnits u) {
     return limit.pressure().isEmpty()
         ? limit.criterion()
-        : "up to " + u.text(new Stress(limit.limitPressure())) + " (" + limit.criterion() + ")"
+        : "up to " + u.text(limit.limitPressure()) + " (" + limit.criterion() + ")"
             + safety(limit);
   }
 }

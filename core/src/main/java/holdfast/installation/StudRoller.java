@@ -5,10 +5,10 @@ import holdfast.bearings.LoadRatings;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
-import holdfast.quantity.Temperature;
 import holdfast.quantity.Torque;
+import holdfast.rollers.MeasureSystem;
+import holdfast.rollers.RollerKind;
 import holdfast.seats.Material;
-import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -29,9 +29,11 @@ import java.util.Optional;
  * @param material material of the stud, with the yield strength that its core has
  * @param seatRoughness roughness Rz of the stud; 0 if it is not known, then no interference is lost to smoothing
  * @param build rolling elements, seals, head and openings
- * @param ratings load ratings as the maker states them
+ * @param ratings load ratings
+ * @param ratingsFrom where the ratings come from
  * @param limits other limits as the maker states them
  * @param interior its rollers and their play, for the price of a loose seat; null if they are not known
+ * @param endurance fatigue strength of the stud; null if it is not known
  */
 public record StudRoller(
     String name,
@@ -48,14 +50,30 @@ public record StudRoller(
     Length seatRoughness,
     RollerBuild build,
     LoadRatings ratings,
+    ValueOrigin ratingsFrom,
     MakersLimits limits,
-    RollerInterior interior)
-    implements Serializable {
+    RollerInterior interior,
+    StudEndurance endurance)
+    implements MountedRoller {
 
   // Refuses sizes that cannot belong to one roller.
   public StudRoller {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+    Objects.requireNonNull(ringWidth, "ringWidth");
+    Objects.requireNonNull(crownRadius, "crownRadius");
+    Objects.requireNonNull(flangeDiameter, "flangeDiameter");
+    Objects.requireNonNull(ringGap, "ringGap");
+    Objects.requireNonNull(studDiameter, "studDiameter");
+    Objects.requireNonNull(studTolerance, "studTolerance");
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(greaseBore, "greaseBore");
+    Objects.requireNonNull(material, "material");
+    Objects.requireNonNull(seatRoughness, "seatRoughness");
+    Objects.requireNonNull(ratings, "ratings");
     Objects.requireNonNull(build, "build");
     Objects.requireNonNull(limits, "limits");
+    Objects.requireNonNull(ratingsFrom, "ratingsFrom");
     Check.positive(outsideDiameter.mm(), "outside diameter D", "mm", "it is a size");
     Check.positive(ringWidth.mm(), "ring width", "mm", "it is a size");
     Check.notNegative(crownRadius.mm(), "crown radius", "mm", "0 stands for a flat ring");
@@ -86,52 +104,42 @@ public record StudRoller(
    * @return a builder
    */
   public static StudRollerBuilder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new StudRollerBuilder(name);
   }
 
-  /**
-   * Mean of stud and outside diameter: stands for the pitch diameter, which makers seldom state.
-   *
-   * @return (d1 + D)/2
-   */
-  public Length meanDiameter() {
-    return studDiameter.plus(outsideDiameter).times(0.5);
+  @Override
+  public Length seatDiameter() {
+    return studDiameter;
   }
 
-  /**
-   * Whether the outer ring is crowned.
-   *
-   * @return false for a flat ring
-   */
-  public boolean crowned() {
-    return crownRadius.mm() > 0;
+  @Override
+  public MeasureSystem system() {
+    return build.system();
   }
 
-  /**
-   * Lowest temperature that the roller may take.
-   *
-   * @return as its maker states it
-   */
-  public Temperature coldest() {
-    return limits.coldest();
+  @Override
+  public RollerKind kind() {
+    return build.kind();
   }
 
-  /**
-   * Highest temperature that the roller may take.
-   *
-   * @return as its maker states it
-   */
-  public Temperature hottest() {
-    return limits.hottest();
+  @Override
+  public boolean sealed() {
+    return build.sealed();
   }
 
-  /**
-   * Rollers and play, if they are known.
-   *
-   * @return the inside of the roller
-   */
+  @Override
   public Optional<RollerInterior> knownInterior() {
     return Optional.ofNullable(interior);
+  }
+
+  /**
+   * Fatigue strength of the stud, if it is known.
+   *
+   * @return the strength
+   */
+  public Optional<StudEndurance> knownEndurance() {
+    return Optional.ofNullable(endurance);
   }
 
   /**

@@ -1,26 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
-import holdfast.bearings.LoadRatings;
 import holdfast.lubrication.HeadForm;
 import holdfast.lubrication.Openings;
 import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
-import holdfast.quantity.RotationalSpeed;
-import holdfast.quantity.Temperature;
 import holdfast.quantity.Torque;
 import holdfast.rollers.MeasureSystem;
-import holdfast.rollers.RollerKind;
 import holdfast.rollers.RollerSize;
 import holdfast.seats.Material;
+import holdfast.seats.StudMaterial;
+import java.util.Objects;
 
 /** Collects the description of a stud roller. Not thread-safe. */
-public final class StudRollerBuilder extends Description<StudRoller> {
-  private final String name;
-  private Length outsideDiameter;
-  private Length ringWidth;
-  private Length crownRadius;
+public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRollerBuilder> {
   private Length flangeDiameter;
   private Length ringGap;
   private Length studDiameter;
@@ -29,26 +23,21 @@ public final class StudRollerBuilder extends Description<StudRoller> {
   private Length greaseBore;
   private Material material;
   private Length seatRoughness;
-  private MeasureSystem system = MeasureSystem.METRIC;
-  private RollerKind kind;
-  private boolean sealed;
   private HeadForm head;
   private boolean fittingInSocket;
   private boolean eccentricCollar;
   private Openings openings;
-  private LoadRatings ratings;
-  private Temperature coldest;
-  private Temperature hottest;
-  private Force turning;
-  private Force standing;
   private Force studLimit;
-  private Force trackAt40Hrc;
-  private RotationalSpeed speed;
   private Torque greatestTorque;
-  private RollerInterior interior;
+  private StudEndurance endurance;
 
   StudRollerBuilder(String name) {
-    this.name = name;
+    super(name);
+  }
+
+  @Override
+  StudRollerBuilder self() {
+    return this;
   }
 
   /**
@@ -62,6 +51,8 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @throws InputException if the size has no thread
    */
   public StudRollerBuilder size(RollerSize size, Length crown) {
+    Objects.requireNonNull(size, "size");
+    Objects.requireNonNull(crown, "crown");
     if (size.stud().threads().isEmpty()) {
       throw new InputException("threads of the stud", "none", "one or more", "the nut needs a thread");
     }
@@ -74,21 +65,6 @@ public final class StudRollerBuilder extends Description<StudRoller> {
   }
 
   /**
-   * States the outer ring.
-   *
-   * @param diameter outside diameter D
-   * @param width width of the ring
-   * @param crown radius of its crown; 0 mm for a flat ring
-   * @return this builder
-   */
-  public StudRollerBuilder ring(Length diameter, Length width, Length crown) {
-    this.outsideDiameter = diameter;
-    this.ringWidth = width;
-    this.crownRadius = crown;
-    return this;
-  }
-
-  /**
    * States the flange that is clamped against the machine member.
    *
    * @param diameter diameter of the flange
@@ -96,8 +72,8 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder flange(Length diameter, Length gap) {
-    this.flangeDiameter = diameter;
-    this.ringGap = gap;
+    this.flangeDiameter = Objects.requireNonNull(diameter, "diameter");
+    this.ringGap = Objects.requireNonNull(gap, "gap");
     return this;
   }
 
@@ -110,8 +86,8 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder stud(Length diameter, String tolerance) {
-    this.studDiameter = diameter;
-    this.studTolerance = tolerance;
+    this.studDiameter = Objects.requireNonNull(diameter, "diameter");
+    this.studTolerance = Objects.requireNonNull(tolerance, "tolerance");
     return this;
   }
 
@@ -122,7 +98,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder thread(String designation) {
-    this.thread = designation;
+    this.thread = Objects.requireNonNull(designation, "designation");
     return this;
   }
 
@@ -133,7 +109,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder greaseBore(Length diameter) {
-    this.greaseBore = diameter;
+    this.greaseBore = Objects.requireNonNull(diameter, "diameter");
     return this;
   }
 
@@ -145,21 +121,8 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder material(Material studMaterial, Length rz) {
-    this.material = studMaterial;
-    this.seatRoughness = rz;
-    return this;
-  }
-
-  /**
-   * States rolling elements and seals.
-   *
-   * @param rollingElements the kind of rolling elements
-   * @param contactSeals whether the roller has contact seals
-   * @return this builder
-   */
-  public StudRollerBuilder inside(RollerKind rollingElements, boolean contactSeals) {
-    this.kind = rollingElements;
-    this.sealed = contactSeals;
+    this.material = Objects.requireNonNull(studMaterial, "studMaterial");
+    this.seatRoughness = Objects.requireNonNull(rz, "rz");
     return this;
   }
 
@@ -170,7 +133,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder head(HeadForm form) {
-    this.head = form;
+    this.head = Objects.requireNonNull(form, "form");
     return this;
   }
 
@@ -204,55 +167,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder openings(Openings seen) {
-    this.openings = seen;
-    return this;
-  }
-
-  /**
-   * States the system of measures of fittings and ports. Metric if it is not stated.
-   *
-   * @param measures metric or inch
-   * @return this builder
-   */
-  public StudRollerBuilder system(MeasureSystem measures) {
-    this.system = measures;
-    return this;
-  }
-
-  /**
-   * States the load ratings.
-   *
-   * @param makersRatings as the maker states them
-   * @return this builder
-   */
-  public StudRollerBuilder ratings(LoadRatings makersRatings) {
-    this.ratings = makersRatings;
-    return this;
-  }
-
-  /**
-   * States the temperatures that the roller may take.
-   *
-   * @param lowest lowest temperature
-   * @param highest highest temperature
-   * @return this builder
-   */
-  public StudRollerBuilder temperatures(Temperature lowest, Temperature highest) {
-    this.coldest = lowest;
-    this.hottest = highest;
-    return this;
-  }
-
-  /**
-   * States what the outer ring bears. Optional.
-   *
-   * @param whileTurning greatest radial load while it turns
-   * @param atStandstill greatest radial load at standstill
-   * @return this builder
-   */
-  public StudRollerBuilder ringLimits(Force whileTurning, Force atStandstill) {
-    this.turning = whileTurning;
-    this.standing = atStandstill;
+    this.openings = Objects.requireNonNull(seen, "seen");
     return this;
   }
 
@@ -263,29 +178,7 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder studLimit(Force limit) {
-    this.studLimit = limit;
-    return this;
-  }
-
-  /**
-   * States what a track bears. Optional.
-   *
-   * @param at40Hrc load that a track of 40 HRC takes from this roller
-   * @return this builder
-   */
-  public StudRollerBuilder trackCapacity(Force at40Hrc) {
-    this.trackAt40Hrc = at40Hrc;
-    return this;
-  }
-
-  /**
-   * States the greatest speed. Optional: without it the published speed factor of the kind is taken.
-   *
-   * @param limit greatest speed of the outer ring
-   * @return this builder
-   */
-  public StudRollerBuilder speedLimit(RotationalSpeed limit) {
-    this.speed = limit;
+    this.studLimit = Objects.requireNonNull(limit, "limit");
     return this;
   }
 
@@ -296,35 +189,34 @@ public final class StudRollerBuilder extends Description<StudRoller> {
    * @return this builder
    */
   public StudRollerBuilder greatestTorque(Torque torque) {
-    this.greatestTorque = torque;
+    this.greatestTorque = Objects.requireNonNull(torque, "torque");
     return this;
   }
 
   /**
-   * States rollers and play. Optional: without it the sheet does not say what a loose seat costs in life.
+   * States what the stud endures. Optional: without it fatigue of the stud is compared with one catalogue's allowable
+   * stress only.
    *
-   * @param rollersAndPlay the inside of the roller, each value with its origin
+   * @param strengths endurance limit of the finished stud, tensile and yield strength
+   * @param notchFactor fatigue notch factor Kf at the mouth of the seat, 1 or more
    * @return this builder
+   * @throws InputException if the notch factor is out of range
    */
-  public StudRollerBuilder interior(RollerInterior rollersAndPlay) {
-    this.interior = rollersAndPlay;
+  public StudRollerBuilder endurance(StudMaterial strengths, double notchFactor) {
+    this.endurance = new StudEndurance(strengths, notchFactor);
     return this;
   }
 
   @Override
   void missing(Missing missing) {
+    super.missing(missing);
     missing
-        .need(name, "name")
-        .need(outsideDiameter, "ring")
         .need(flangeDiameter, "flange")
         .need(studDiameter, "stud")
         .need(thread, "thread")
         .need(greaseBore, "grease bore (0 mm for a solid stud)")
         .need(material, "material of the stud")
-        .need(kind, "inside (rolling elements and seals)")
-        .need(head, "head")
-        .need(ratings, "ratings")
-        .need(coldest, "temperatures");
+        .need(head, "head");
   }
 
   @Override
@@ -344,8 +236,10 @@ public final class StudRollerBuilder extends Description<StudRoller> {
         seatRoughness,
         new RollerBuild(system, kind, sealed, head, fittingInSocket, eccentricCollar, openings),
         ratings,
-        new MakersLimits(coldest, hottest, turning, standing, studLimit, trackAt40Hrc, speed, greatestTorque),
-        interior);
+        ratingsFrom,
+        limits(studLimit, greatestTorque),
+        interior,
+        endurance);
   }
 
   /**

@@ -10,6 +10,8 @@ import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Cautions;
 import holdfast.threads.PreloadBand;
+import holdfast.threads.PrevailingTorques;
+import holdfast.threads.ScrewThread;
 import holdfast.threads.TighteningState;
 import holdfast.threads.TorqueWindow;
 import java.util.ArrayList;
@@ -19,6 +21,9 @@ import java.util.Optional;
 /** Tightening of the nut on the drilled stud. */
 final class TightenSection {
   private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
+  private static final SourceRef LOCKING =
+      SourceRef.published("Rolling bearings catalogue C", "cam followers, mounting: locking of the nut under vibration");
+  private static final SourceRef PRACTICE = SourceRef.commonPractice("adhesive as a lubricant while it is wet");
   private static final SourceRef WRENCH = SourceRef.commonPractice("error of the wrench as a share of its setting");
 
   private static final SourceRef CHANGE = SourceRef.derived("the window computed again with this change alone");
@@ -44,15 +49,43 @@ final class TightenSection {
         .picture(WindowPicture.of(window, nut.torque(), u))
         .entry("Wrench setting",
             u.text(nut.torque()) + "; it may give " + u.span(nut.leastTorque(), nut.greatestTorque()), WRENCH)
+        .entry("Nut locked by", locked(plan), GIVEN)
         .entry("Friction in thread and face", nut.leastFriction() + " … " + nut.greatestFriction(), GIVEN)
         .entry("Preload, loosest … tightest", u.span(low.leastPreload(), high.greatestPreload()), high.sources())
         .entry("Stress in the drilled stud, at most", stress(plan, hardest), sources(plan, hardest))
         .entry("Hold at the head of the stud", held(plan), HOLD)
         .warnings(window.warnings())
         .cautions(window.cautions())
-        .cautions(Cautions.about("tighten", 2, 4, 9))
-        .blank("H3  Torque reached, wrench number", u.torqueUnit());
-    return section.build();
+        .cautions(Cautions.about("tighten", 2, 4, 9));
+    locking(section, plan);
+    return section.blank("H3  Torque reached, wrench number", u.torqueUnit()).build();
+  }
+
+  private static String locked(InstallationPlan plan) {
+    Nut nut = plan.nut();
+    return nut.locking() + (nut.locking().prevailing()
+        ? ", prevailing torque " + plan.units().text(nut.prevailing()) + ": the window and the setting include it" : "");
+  }
+
+  private static void locking(Section.Builder section, InstallationPlan plan) {
+    Nut nut = plan.nut();
+    if (plan.duty().surroundings().shaken() && nut.locking() == NutLocking.NONE) {
+      section.notice(Block.Weight.WARNING, "the place vibrates and nothing but the preload locks the nut: take double thin nuts,"
+          + " a spring washer, a lock washer or a self-locking nut", LOCKING);
+    }
+    if (nut.locking() == NutLocking.THREAD_LOCKER) {
+      section.notice(Block.Weight.ADVICE, "Take the friction of the thread locker from its own data; without them treat the"
+          + " thread as oiled.", PRACTICE);
+    }
+    if (!nut.locking().prevailing()) {
+      return;
+    }
+    section.cautions(Cautions.about("tighten", 5, 7));
+    for (PrevailingTorques.Entry least : PrevailingTorques.of(ScrewThread.of(plan.roller().thread()))) {
+      boolean worn = least.kind().startsWith("prevailing") && nut.prevailing().compareTo(least.least()) < 0;
+      section.entry("Locking nut, least torque", least.kind() + " " + plan.units().text(least.least())
+          + (worn ? "; the nut of this job has less: it is worn, take a new one" : ""), least.source());
+    }
   }
 
   private static String window(TorqueWindow window, SheetUnits u) {

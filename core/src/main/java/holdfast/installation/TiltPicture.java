@@ -8,11 +8,13 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Numbers;
 import holdfast.sheet.Block;
+import holdfast.sheet.SheetUnits;
 import holdfast.sheet.Templates;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Draws the life ratio against the tilt between the raceways for three loads, with marks at given tilts. */
 public final class TiltPicture {
@@ -26,6 +28,7 @@ public final class TiltPicture {
   private static final List<String> DASHES = List.of("none", "7 4", "1.5 3");
 
   private final TiltedBearing bearing;
+  private final SheetUnits units;
   private final List<Force> loads;
   private final List<Mark> marks;
   private final double end;
@@ -36,9 +39,15 @@ public final class TiltPicture {
    * @param label what it is, short
    * @param tilt tilt between the raceways, 0 or more
    */
-  public record Mark(String label, Angle tilt) {}
+  public record Mark(String label, Angle tilt) {
+    public Mark {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(tilt, "tilt");
+    }
+  }
 
-  private TiltPicture(TiltedBearing bearing, List<Force> loads, List<Mark> marks) {
+  private TiltPicture(TiltedBearing bearing, List<Force> loads, List<Mark> marks, SheetUnits units) {
+    this.units = units;
     this.bearing = bearing;
     this.loads = loads;
     this.marks = marks;
@@ -52,8 +61,16 @@ public final class TiltPicture {
    * @return the picture; the same price gives the same picture
    */
   public static Block.Picture of(SeatPrice price) {
+    Objects.requireNonNull(price, "price");
+    return of(price, SheetUnits.METRIC);
+  }
+
+  /** The same with loads in the units of a sheet. */
+  static Block.Picture of(SeatPrice price, SheetUnits units) {
     List<Mark> marks = price.pairs().stream().map(pair -> new Mark(pair.name(), pair.tilt().raceways())).toList();
-    return of(price.bearing(), List.of(price.load().times(0.5), price.load(), price.load().times(2)), marks);
+    return new TiltPicture(
+            price.bearing(), List.of(price.load().times(0.5), price.load(), price.load().times(2)), marks, units)
+        .draw();
   }
 
   /**
@@ -66,10 +83,13 @@ public final class TiltPicture {
    * @throws InputException if the loads are not three
    */
   public static Block.Picture of(TiltedBearing bearing, List<Force> loads, List<Mark> marks) {
+    Objects.requireNonNull(bearing, "bearing");
+    Objects.requireNonNull(loads, "loads");
+    Objects.requireNonNull(marks, "marks");
     if (loads.size() != 3) {
       throw new InputException("loads", loads.size() + " of them", "three", "the picture has three kinds of line");
     }
-    return new TiltPicture(bearing, List.copyOf(loads), List.copyOf(marks)).draw();
+    return new TiltPicture(bearing, List.copyOf(loads), List.copyOf(marks), SheetUnits.METRIC).draw();
   }
 
   private Block.Picture draw() {
@@ -79,9 +99,10 @@ public final class TiltPicture {
     for (int i = 0; i < loads.size(); i++) {
       Force load = loads.get(i);
       lines.add(
-          Map.of("path", path(load), "dash", DASHES.get(i), "load", load.toString(),
+          Map.of("path", path(load), "dash", DASHES.get(i), "load", units.text(load),
               "y", px(TOP + 16 + 18 * i), "text", px(TOP + 20 + 18 * i)));
-      words.append(load).append(": ").append(ratio(load, 1)).append(" at 1 mrad, ").append(ratio(load, 2)).append(" at 2 mrad; ");
+      words.append(
+          units.text(load) + ": " + ratio(load, 1) + " at 1 mrad, " + ratio(load, 2) + " at 2 mrad; ");
     }
     String description = words + String.join(", ", marks.stream().map(m -> m.label() + " at " + m.tilt()).toList());
     String svg =

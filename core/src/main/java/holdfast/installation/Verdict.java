@@ -29,7 +29,7 @@ final class Verdict {
     return List.copyOf(stops);
   }
 
-  private static void exceededLimits(InstallationPlan plan, List<String> stops) {
+  static void exceededLimits(MountingPlan plan, List<String> stops) {
     for (LimitCheck check : plan.allLimits().exceeded()) {
       if (check.consequence() == LimitCheck.Consequence.STOP) {
         stops.add("the limit '" + check.name() + "' is exceeded: the duty asks " + plan.units().text(check.demand())
@@ -46,7 +46,7 @@ final class Verdict {
         .map(ports -> "the roller would run dry: " + LubricateSection.obstacles(ports));
   }
 
-  private static Optional<String> shortLife(InstallationPlan plan) {
+  static Optional<String> shortLife(MountingPlan plan) {
     Duty duty = plan.duty();
     OperatingTime life = plan.replaceAfter();
     return life.compareTo(duty.wantedLife()) >= 0

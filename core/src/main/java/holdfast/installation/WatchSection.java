@@ -21,9 +21,28 @@ final class WatchSection {
   private WatchSection() {}
 
   static Optional<Section> of(InstallationPlan plan) {
+    Set<Margin> slim = slim(plan);
+    if (plan.torqueToBeHeld().newtonMillimetre() > 0) {
+      slim.add(Margin.HOLDING_TORQUE);
+    }
+    if (plan.fit().kind() == FitKind.CLEARANCE) {
+      slim.add(Margin.SEAT_CLEARANCE);
+    }
+    return of(slim);
+  }
+
+  static Optional<Section> of(YokePlan plan) {
+    Set<Margin> slim = slim(plan);
+    if (plan.earFit().kind() == FitKind.CLEARANCE) {
+      slim.add(Margin.SEAT_CLEARANCE);
+    }
+    return of(slim);
+  }
+
+  private static Optional<Section> of(Set<Margin> slim) {
     Section.Builder section = Section.of("Watch for");
     Set<String> seen = new LinkedHashSet<>();
-    for (Margin margin : slim(plan)) {
+    for (Margin margin : slim) {
       List<FailureMode> modes = FailureReading.linkedTo(margin);
       for (FailureMode mode : modes.subList(0, Math.min(1, modes.size()))) {
         if (seen.size() < MOST && seen.add(mode.symptom())) {
@@ -35,18 +54,12 @@ final class WatchSection {
     return seen.isEmpty() ? Optional.empty() : Optional.of(section.build());
   }
 
-  static Set<Margin> slim(InstallationPlan plan) {
+  private static Set<Margin> slim(MountingPlan plan) {
     Set<Margin> slim = new LinkedHashSet<>();
     for (LimitCheck check : plan.allLimits().checks()) {
       if (!check.holds() || check.margin().orElse(SLIM) < SLIM) {
         slim.add(check.reading());
       }
-    }
-    if (plan.torqueToBeHeld().newtonMillimetre() > 0) {
-      slim.add(Margin.HOLDING_TORQUE);
-    }
-    if (plan.fit().kind() == FitKind.CLEARANCE) {
-      slim.add(Margin.SEAT_CLEARANCE);
     }
     if (plan.lubrication().kappa() < 1) {
       slim.add(Margin.FILM);

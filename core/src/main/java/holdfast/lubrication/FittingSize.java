@@ -9,6 +9,7 @@ import holdfast.tables.TableSet;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Size of a grease fitting or plug by one catalogue.
@@ -18,6 +19,11 @@ import java.util.List;
  * @param source the catalogue
  */
 public record FittingSize(String size, boolean threaded, SourceRef source) implements Serializable {
+  public FittingSize {
+    Objects.requireNonNull(size, "size");
+    Objects.requireNonNull(source, "source");
+  }
+
   /**
    * Sizes for a roller by all catalogues that state one.
    *
@@ -27,6 +33,9 @@ public record FittingSize(String size, boolean threaded, SourceRef source) imple
    * @return the sizes; empty if no catalogue covers the roller; more than one where practices differ
    */
   public static List<FittingSize> of(MeasureSystem system, Length outsideDiameter, Length studDiameter) {
+    Objects.requireNonNull(system, "system");
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+    Objects.requireNonNull(studDiameter, "studDiameter");
     Table table = TableSet.bundled().table("installation/collected/2026/grease-fittings");
     List<FittingSize> sizes = new ArrayList<>();
     for (int row = 0; row < table.size(); row++) {

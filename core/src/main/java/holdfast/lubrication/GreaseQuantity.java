@@ -11,6 +11,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Grease for one relubrication.
@@ -22,6 +23,9 @@ import java.util.List;
 public record GreaseQuantity(Length outsideDiameter, Length width, GreaseRoute route) implements Traced, Serializable {
   // Refuses what the kernel refuses at once.
   public GreaseQuantity {
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+    Objects.requireNonNull(width, "width");
+    Objects.requireNonNull(route, "route");
     route.gram(outsideDiameter.mm(), width.mm());
   }
 
@@ -34,6 +38,7 @@ public record GreaseQuantity(Length outsideDiameter, Length width, GreaseRoute r
    * @throws holdfast.quantity.InputException if a size is not above zero
    */
   public static GreaseQuantity throughStud(Length outsideDiameter, Length ringWidth) {
+    Objects.requireNonNull(ringWidth, "ringWidth");
     return new GreaseQuantity(outsideDiameter, ringWidth, GreaseRoute.THROUGH_RING);
   }
 
@@ -44,6 +49,7 @@ public record GreaseQuantity(Length outsideDiameter, Length width, GreaseRoute r
    * @return the quantity
    */
   public static GreaseQuantity throughStud(RollerSize size) {
+    Objects.requireNonNull(size, "size");
     return throughStud(size.outsideDiameter(), size.ringWidth());
   }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.lubrication;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -43,6 +45,20 @@ public record LubricationGuide(
 
   // Keeps an unmodifiable copy.
   public LubricationGuide {
+    Objects.requireNonNull(topic, "topic");
+    Objects.requireNonNull(rule, "rule");
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(appliesTo, "appliesTo");
+    Objects.requireNonNull(condition, "condition");
+    Objects.requireNonNull(source, "source");
+    Objects.requireNonNull(confirmedBy, "confirmedBy");
+    Objects.requireNonNull(note, "note");
+    if (low != null) {
+      Check.finite(low, "low end of a range", unit);
+    }
+    if (high != null) {
+      Check.finite(high, "high end of a range", unit);
+    }
     confirmedBy = List.copyOf(confirmedBy);
   }
 

@@ -2,6 +2,7 @@
 package holdfast.lubrication;
 
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Why a wanted port cannot feed the roller, and what to change.
@@ -10,6 +11,11 @@ import java.io.Serializable;
  * @param remedy what to change
  */
 public record Obstacle(PortRule rule, String remedy) implements Serializable {
+  public Obstacle {
+    Objects.requireNonNull(rule, "rule");
+    Objects.requireNonNull(remedy, "remedy");
+  }
+
   /** Rule, source and remedy in one line. */
   @Override
   public String toString() {

@@ -7,6 +7,7 @@ import holdfast.quantity.Length;
 import holdfast.rollers.MeasureSystem;
 import holdfast.rollers.RollerSize;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Which openings a stud has, as drilled, whatever its head.
@@ -44,6 +45,9 @@ public record Openings(boolean axialBore, boolean head, boolean threadEnd, boole
    * @throws InputException if a diameter is not above zero
    */
   public static Openings usual(MeasureSystem system, Length studDiameter, Length outsideDiameter) {
+    Objects.requireNonNull(system, "system");
+    Objects.requireNonNull(studDiameter, "studDiameter");
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
     Check.positive(outsideDiameter.mm(), "outside diameter D", "mm", "it is a diameter");
     Check.positive(studDiameter.mm(), "stud diameter d1", "mm", "it is a diameter");
     return switch (rule(system, studDiameter, outsideDiameter)) {
@@ -62,6 +66,7 @@ public record Openings(boolean axialBore, boolean head, boolean threadEnd, boole
    * @return the openings by the published rules of size
    */
   public static Openings usual(RollerSize size) {
+    Objects.requireNonNull(size, "size");
     return usual(size.series().system(), size.stud().diameter(), size.outsideDiameter());
   }
 
@@ -84,6 +89,7 @@ public record Openings(boolean axialBore, boolean head, boolean threadEnd, boole
    * @return true if the stud has it
    */
   public boolean has(Port port) {
+    Objects.requireNonNull(port, "port");
     return switch (port) {
       case HEAD -> head;
       case THREAD_END -> threadEnd;

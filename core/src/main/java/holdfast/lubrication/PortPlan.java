@@ -9,6 +9,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
@@ -24,6 +25,10 @@ public record PortPlan(PortRequest request, List<PortState> ports, List<Obstacle
     implements Traced, Serializable {
   // Keeps unmodifiable copies.
   public PortPlan {
+    Objects.requireNonNull(request, "request");
+    Objects.requireNonNull(ports, "ports");
+    Objects.requireNonNull(obstacles, "obstacles");
+    Objects.requireNonNull(alternatives, "alternatives");
     ports = List.copyOf(ports);
     obstacles = List.copyOf(obstacles);
     alternatives = List.copyOf(alternatives);
@@ -36,6 +41,7 @@ public record PortPlan(PortRequest request, List<PortState> ports, List<Obstacle
    * @return the plan, possible or not
    */
   public static PortPlan of(PortRequest request) {
+    Objects.requireNonNull(request, "request");
     return PortLogic.plan(request);
   }
 
@@ -56,6 +62,7 @@ public record PortPlan(PortRequest request, List<PortState> ports, List<Obstacle
    * @throws InputException if the request is impossible
    */
   public PortState state(Port port) {
+    Objects.requireNonNull(port, "port");
     if (!possible()) {
       throw new InputException("request for a plan", request.toString(), "a possible one", obstacles.get(0).toString());
     }

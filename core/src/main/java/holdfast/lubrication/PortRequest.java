@@ -7,6 +7,7 @@ import holdfast.quantity.Length;
 import holdfast.rollers.MeasureSystem;
 import holdfast.rollers.RollerSize;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * What a port plan is asked for.
@@ -34,6 +35,12 @@ public record PortRequest(
     implements Serializable {
   // Refuses sizes that cannot be and a socket fitting without a socket.
   public PortRequest {
+    Objects.requireNonNull(system, "system");
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+    Objects.requireNonNull(studDiameter, "studDiameter");
+    Objects.requireNonNull(openings, "openings");
+    Objects.requireNonNull(headForm, "headForm");
+    Objects.requireNonNull(feed, "feed");
     Check.positive(studDiameter.mm(), "stud diameter d1", "mm", "it is a diameter");
     if (!(outsideDiameter.mm() > studDiameter.mm())) {
       throw new InputException("outside diameter D", outsideDiameter.toString(), "above d1 = " + studDiameter,
@@ -57,6 +64,7 @@ public record PortRequest(
    * @return the request
    */
   public static PortRequest of(RollerSize size, Port feed) {
+    Objects.requireNonNull(size, "size");
     return of(size.series().system(), size.outsideDiameter(), size.stud().diameter(), feed);
   }
 
@@ -71,6 +79,8 @@ public record PortRequest(
    * @throws InputException if a diameter is outside its range
    */
   public static PortRequest of(MeasureSystem system, Length outsideDiameter, Length studDiameter, Port feed) {
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+    Objects.requireNonNull(studDiameter, "studDiameter");
     return new PortRequest(system, outsideDiameter, studDiameter, Openings.usual(system, studDiameter, outsideDiameter),
         HeadForm.SLOT, false, false, false, feed);
   }
@@ -82,6 +92,7 @@ public record PortRequest(
    * @return the request
    */
   public PortRequest withOpenings(Openings found) {
+    Objects.requireNonNull(found, "found");
     return new PortRequest(system, outsideDiameter, studDiameter, found, headForm, fittingInSocket, eccentricCollar,
         seatFeedHole, feed);
   }
@@ -93,6 +104,7 @@ public record PortRequest(
    * @return the request
    */
   public PortRequest withHead(HeadForm form) {
+    Objects.requireNonNull(form, "form");
     return new PortRequest(system, outsideDiameter, studDiameter, openings, form, false, eccentricCollar, seatFeedHole, feed);
   }
 
@@ -133,6 +145,7 @@ public record PortRequest(
    * @return the request
    */
   public PortRequest withFeed(Port wanted) {
+    Objects.requireNonNull(wanted, "wanted");
     return new PortRequest(system, outsideDiameter, studDiameter, openings, headForm, fittingInSocket, eccentricCollar,
         seatFeedHole, wanted);
   }

@@ -3,6 +3,7 @@ package holdfast.lubrication;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What becomes of one port.
@@ -61,6 +62,11 @@ public record PortState(Port port, Use use, Part part, List<FittingSize> size, b
 
   // Keeps unmodifiable copies.
   public PortState {
+    Objects.requireNonNull(port, "port");
+    Objects.requireNonNull(use, "use");
+    Objects.requireNonNull(part, "part");
+    Objects.requireNonNull(size, "size");
+    Objects.requireNonNull(rules, "rules");
     size = List.copyOf(size);
     rules = List.copyOf(rules);
   }

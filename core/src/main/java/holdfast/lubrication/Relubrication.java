@@ -10,6 +10,7 @@ import holdfast.quantity.Temperature;
 import holdfast.tables.SourceRef;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What an interval of relubrication is computed from. Immutable. Begin with the interval of the maker's chart (best) or
@@ -54,6 +55,7 @@ public final class Relubrication {
    * @throws InputException if the interval is not above zero
    */
   public static Relubrication fromChart(OperatingTime interval) {
+    Objects.requireNonNull(interval, "interval");
     Check.positive(interval.hours(), "interval of the chart", "h", "it is a time");
     return new Relubrication(interval.hours(), "read from the chart", STATED, List.of(), false, List.of(), Double.NaN);
   }
@@ -69,6 +71,9 @@ public final class Relubrication {
    * @throws InputException if an argument is outside its range, or the speed is too high for the formula
    */
   public static Relubrication empirical(RotationalSpeed speed, Length raceway, Length outsideDiameter) {
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(raceway, "raceway");
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
     double n = RelubricationKernel.outerRingSpeed(speed.rpm(), outsideDiameter.mm(), raceway.mm());
     TradeFactor type = TradeFactor.of("bearing type", "cylindrical");
     double hours = RelubricationKernel.empirical(type.value(), n, raceway.mm());
@@ -85,6 +90,8 @@ public final class Relubrication {
    * @throws InputException if a correction for temperature was stated before
    */
   public Relubrication at(Temperature temperature, TemperatureRule rule) {
+    Objects.requireNonNull(temperature, "temperature");
+    Objects.requireNonNull(rule, "rule");
     return with(new Correction("kT", "temperature: " + rule, rule.expression(), rule.factor(temperature.celsius()), rule.source(),
         "T = " + temperature), temperature.celsius());
   }
@@ -97,6 +104,7 @@ public final class Relubrication {
    * @throws InputException if it was stated before
    */
   public Relubrication fullComplement(FullComplementRule rule) {
+    Objects.requireNonNull(rule, "rule");
     return with(new Correction("kv", "full complement: " + rule, "factor of the rule", rule.factor(), rule.source(), ""),
         celsius);
   }
@@ -119,6 +127,7 @@ public final class Relubrication {
    * @throws InputException if it doubles another correction
    */
   public Relubrication trade(TradeFactor factor) {
+    Objects.requireNonNull(factor, "factor");
     if (factor.factor().equals("bearing type")) {
       throw new InputException("trade factor", "bearing type", "Ft, Fc, Fm, Fv or Fp",
           "the begin holds the bearing type already");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.lubrication;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.Temperature;
@@ -12,6 +13,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * An interval of relubrication with its corrections. The maker's interval for the roller and its grease goes first.
@@ -39,6 +41,10 @@ public record RelubricationInterval(
       implements Serializable {
     // Keeps an unmodifiable copy.
     public Begin {
+      Objects.requireNonNull(interval, "interval");
+      Objects.requireNonNull(expression, "expression");
+      Objects.requireNonNull(source, "source");
+      Objects.requireNonNull(inputs, "inputs");
       inputs = List.copyOf(inputs);
     }
   }
@@ -54,13 +60,25 @@ public record RelubricationInterval(
    * @param input the number put in; empty if there is none
    */
   public record Factor(String symbol, String meaning, String expression, double value, SourceRef source, String input)
-      implements Serializable {}
+      implements Serializable {
+    public Factor {
+      Objects.requireNonNull(symbol, "symbol");
+      Objects.requireNonNull(meaning, "meaning");
+      Objects.requireNonNull(expression, "expression");
+      Objects.requireNonNull(source, "source");
+      Objects.requireNonNull(input, "input");
+      Check.finite(value, "value of the factor", "");
+    }
+  }
 
   private static final SourceRef CAP = SourceRef.published("Rolling bearings catalogue C",
       "pages 109 to 115, intervals above 30000 h");
 
   // Keeps an unmodifiable copy.
   public RelubricationInterval {
+    Objects.requireNonNull(begin, "begin");
+    Objects.requireNonNull(factors, "factors");
+    Objects.requireNonNull(interval, "interval");
     factors = List.copyOf(factors);
   }
 

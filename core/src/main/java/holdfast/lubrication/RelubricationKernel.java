@@ -27,7 +27,7 @@ public final class RelubricationKernel {
    * Empirical interval, {@code t = K (14·10⁶/(n √d) − 4 d)}. A result that is not above zero lies outside the formula.
    *
    * @param k factor K: bearing-type factor times corrections, over 0
-   * @param n speed, over 0
+   * @param n speed in rpm, over 0
    * @param d bore d in mm, over 0
    * @return interval in h
    * @throws InputException if an argument is not above zero, or the speed is too high for the formula
@@ -63,9 +63,9 @@ public final class RelubricationKernel {
    * Speed that stands for a turning outer ring where a rule counts with the mean diameter: {@code n' = n D / dm}, so that
    * {@code n' dm = n D}.
    *
-   * @param n speed of the outer ring, over 0
-   * @param outer outside diameter D, over d
-   * @param d bore or inner raceway d, over 0
+   * @param n speed of the outer ring in rpm, over 0
+   * @param outer outside diameter D in mm, over d
+   * @param d bore or inner raceway d in mm, over 0
    * @return speed n' in rpm
    * @throws InputException if an argument is outside its range
    */
@@ -79,9 +79,9 @@ public final class RelubricationKernel {
   /**
    * Input of the chart of intervals for a turning outer ring, {@code x = n D bf}. The chart itself is the maker's.
    *
-   * @param n speed of the outer ring, over 0
+   * @param n speed of the outer ring in rpm, over 0
    * @param outer outside diameter D in mm, over 0
-   * @param bearingFactor bf: 3 for needle rollers with cage, 4 for full-complement cylindrical rollers
+   * @param bearingFactor bf (dimensionless): 3 for needle rollers with cage, 4 for full-complement cylindrical rollers
    * @return x in mm/min
    * @throws InputException if an argument is not above zero
    */
@@ -95,7 +95,7 @@ public final class RelubricationKernel {
   /**
    * Temperature factor of the first rule: half per 15 K above 70 °C; below, double per 15 K, once at most.
    *
-   * @param celsius temperature of the bearing, from -273.15
+   * @param celsius temperature of the bearing in °C, from -273.15
    * @return factor on the interval at 70 °C
    * @throws InputException if the temperature is below absolute zero or not finite
    */
@@ -108,7 +108,7 @@ public final class RelubricationKernel {
   /**
    * Temperature factor of the second rule, for needle bearings: divide by 1.5 per 10 K above 80 °C; 1 below.
    *
-   * @param celsius temperature of the bearing, from -273.15
+   * @param celsius temperature of the bearing in °C, from -273.15
    * @return factor on the interval up to 80 °C
    * @throws InputException if the temperature is below absolute zero or not finite
    */

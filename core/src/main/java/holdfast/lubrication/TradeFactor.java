@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.lubrication;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
@@ -8,6 +9,7 @@ import holdfast.tables.TableSet;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A factor of the empirical interval: bearing type, or one of the recalled trade factors Ft (housing temperature), Fc
@@ -19,6 +21,13 @@ import java.util.List;
  * @param source document, locator and provenance
  */
 public record TradeFactor(String factor, String condition, double value, SourceRef source) implements Serializable {
+  public TradeFactor {
+    Objects.requireNonNull(factor, "factor");
+    Objects.requireNonNull(condition, "condition");
+    Objects.requireNonNull(source, "source");
+    Check.finite(value, "value of the factor", "");
+  }
+
   /**
    * All factors.
    *

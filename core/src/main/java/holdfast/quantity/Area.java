@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Objects;
+
 /**
  * An area.
  *
@@ -20,6 +22,7 @@ public record Area(double mm2) implements Linear<Area> {
    * @throws InputException if the side is 0
    */
   public Length dividedBy(Length side) {
+    Objects.requireNonNull(side, "side");
     return new Length(mm2 / Check.nonZero(side.base(), "side", "mm", "an area cannot be divided by 0"));
   }
 

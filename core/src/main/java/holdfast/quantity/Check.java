@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Objects;
+
 /**
  * Checks of arguments in kernels. Every comparison is written so that NaN fails it. Nothing is allocated unless a
  * check fails.
@@ -8,6 +10,8 @@ package holdfast.quantity;
  * <p>A number may be as large as {@link #GREATEST} and a divisor as small as {@link #LEAST}. No dimension, force or life
  * of a machine comes near either, and the products, quotients and powers that the formulas form of such numbers stay
  * finite, so that no infinity arises inside.
+ *
+ * <p>The texts of a check are read only when it refuses; then a missing one is refused by its name.
  */
 public final class Check {
   /** Greatest size of a number that is taken, in whatever base unit. */
@@ -23,7 +27,7 @@ public final class Check {
   /**
    * Requires a finite number no larger than {@link #GREATEST} either way.
    *
-   * @param value the number
+   * @param value the number in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @return the number
@@ -39,7 +43,7 @@ public final class Check {
   /**
    * Requires a finite number other than zero, its size from {@link #LEAST} to {@link #GREATEST}.
    *
-   * @param value the number
+   * @param value the number in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limit
@@ -59,7 +63,7 @@ public final class Check {
   /**
    * Requires a number above zero, from {@link #LEAST} to {@link #GREATEST}.
    *
-   * @param value the number
+   * @param value the number in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limit
@@ -79,7 +83,7 @@ public final class Check {
   /**
    * Requires a number from zero to {@link #GREATEST}.
    *
-   * @param value the number
+   * @param value the number in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limit
@@ -99,9 +103,9 @@ public final class Check {
   /**
    * Requires a number in a closed interval.
    *
-   * @param value the number
-   * @param from least permitted value
-   * @param to greatest permitted value
+   * @param value the number in the unit named
+   * @param from least permitted value in the unit named
+   * @param to greatest permitted value in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limits
@@ -119,9 +123,9 @@ public final class Check {
   /**
    * Requires a number over a lower end, up to and including an upper end.
    *
-   * @param value the number
-   * @param over the value must be greater than this
-   * @param upTo greatest permitted value
+   * @param value the number in the unit named
+   * @param over the value, in the unit named, must be greater than this
+   * @param upTo greatest permitted value in the unit named
    * @param parameter its name
    * @param unit its unit, empty for a pure number
    * @param reason why, or the source of the limits
@@ -156,6 +160,6 @@ public final class Check {
   }
 
   private static String suffix(String unit) {
-    return unit.isEmpty() ? "" : " " + unit;
+    return Objects.requireNonNull(unit, "unit").isEmpty() ? "" : " " + unit;
   }
 }

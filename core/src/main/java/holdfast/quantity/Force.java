@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Objects;
+
 /**
  * A force.
  *
@@ -19,6 +21,7 @@ public record Force(double newton) implements Linear<Force> {
    * @return force · arm
    */
   public Torque times(Length arm) {
+    Objects.requireNonNull(arm, "arm");
     return new Torque(newton * arm.base());
   }
 
@@ -30,6 +33,7 @@ public record Force(double newton) implements Linear<Force> {
    * @throws InputException if the area is 0
    */
   public Stress over(Area area) {
+    Objects.requireNonNull(area, "area");
     return new Stress(newton / Check.nonZero(area.base(), "area", "mm²", "a force on no area makes no stress"));
   }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Objects;
+
 /**
  * Input outside the domain of a calculation. The message reads: parameter, value, permitted range, and why.
  * Its text is English in every locale.
@@ -23,10 +25,10 @@ public final class InputException extends IllegalArgumentException {
    */
   public InputException(String parameter, String value, String permitted, String reason) {
     super(parameter + " (" + value + ") must be " + permitted + "; " + reason);
-    this.parameter = parameter;
-    this.value = value;
-    this.permitted = permitted;
-    this.reason = reason;
+    this.parameter = Objects.requireNonNull(parameter, "parameter");
+    this.value = Objects.requireNonNull(value, "value");
+    this.permitted = Objects.requireNonNull(permitted, "permitted");
+    this.reason = Objects.requireNonNull(reason, "reason");
   }
 
   /**

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Objects;
+
 /**
  * A length, a size, a deviation or a displacement.
  *
@@ -19,6 +21,7 @@ public record Length(double mm) implements Linear<Length> {
    * @return this · other
    */
   public Area times(Length other) {
+    Objects.requireNonNull(other, "other");
     return new Area(mm * other.mm);
   }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Objects;
+
 /**
  * A quantity with a true zero, so that sums, differences and multiples mean something.
  *
@@ -13,7 +15,7 @@ public sealed interface Linear<Q extends Linear<Q>> extends Quantity<Q>
   /**
    * Makes a quantity of this kind.
    *
-   * @param base value in the base unit
+   * @param base value in the base unit, mm for a length
    * @return the quantity
    * @throws InputException if the value is not finite or this kind cannot have it
    */
@@ -26,6 +28,7 @@ public sealed interface Linear<Q extends Linear<Q>> extends Quantity<Q>
    * @return this + other
    */
   default Q plus(Q other) {
+    Objects.requireNonNull(other, "other");
     return withBase(base() + other.base());
   }
 
@@ -36,6 +39,7 @@ public sealed interface Linear<Q extends Linear<Q>> extends Quantity<Q>
    * @return this - other
    */
   default Q minus(Q other) {
+    Objects.requireNonNull(other, "other");
     return withBase(base() - other.base());
   }
 
@@ -69,6 +73,7 @@ public sealed interface Linear<Q extends Linear<Q>> extends Quantity<Q>
    * @throws InputException if the other is zero
    */
   default double ratio(Q other) {
+    Objects.requireNonNull(other, "other");
     Check.nonZero(other.base(), "divisor of a ratio", "", "a quantity cannot be divided by 0");
     return Check.finite(base() / other.base(), "ratio", "");
   }

@@ -2,6 +2,7 @@
 package holdfast.quantity;
 
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A physical quantity: immutable, finite, comparable with its own kind. Two quantities are equal if their values in
@@ -26,6 +27,7 @@ public sealed interface Quantity<Q extends Quantity<Q>> extends Comparable<Q>, S
    * @return a finite number
    */
   default double in(Unit<Q> unit) {
+    Objects.requireNonNull(unit, "unit");
     return unit.fromBase(base());
   }
 
@@ -37,6 +39,7 @@ public sealed interface Quantity<Q extends Quantity<Q>> extends Comparable<Q>, S
    * @return for example {@code "25.40 mm"}
    */
   default String text(Unit<Q> unit, int decimals) {
+    Objects.requireNonNull(unit, "unit");
     return Numbers.fixed(in(unit), decimals) + " " + unit.symbol();
   }
 
@@ -47,6 +50,7 @@ public sealed interface Quantity<Q extends Quantity<Q>> extends Comparable<Q>, S
    * @return for example {@code "25.4 mm"}
    */
   default String exactly(Unit<Q> unit) {
+    Objects.requireNonNull(unit, "unit");
     return Numbers.shortest(in(unit)) + " " + unit.symbol();
   }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Objects;
+
 /**
  * A stress, a pressure or a modulus of elasticity.
  *
@@ -19,6 +21,7 @@ public record Stress(double megapascal) implements Linear<Stress> {
    * @return stress · area
    */
   public Force times(Area area) {
+    Objects.requireNonNull(area, "area");
     return new Force(megapascal * area.base());
   }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Objects;
+
 /**
  * A temperature on the Celsius scale. Temperatures do not add; their difference is a
  * {@link TemperatureDifference}.
@@ -32,6 +34,7 @@ public record Temperature(double celsius) implements Quantity<Temperature> {
    * @return this + rise
    */
   public Temperature plus(TemperatureDifference rise) {
+    Objects.requireNonNull(rise, "rise");
     return new Temperature(celsius + rise.kelvin());
   }
 
@@ -42,6 +45,7 @@ public record Temperature(double celsius) implements Quantity<Temperature> {
    * @return this - drop
    */
   public Temperature minus(TemperatureDifference drop) {
+    Objects.requireNonNull(drop, "drop");
     return new Temperature(celsius - drop.kelvin());
   }
 
@@ -52,6 +56,7 @@ public record Temperature(double celsius) implements Quantity<Temperature> {
    * @return this - other
    */
   public TemperatureDifference minus(Temperature other) {
+    Objects.requireNonNull(other, "other");
     return new TemperatureDifference(celsius - other.celsius);
   }
 

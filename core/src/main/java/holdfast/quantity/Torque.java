@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Objects;
+
 /**
  * A torque or a moment. It is not work, though the units look alike.
  *
@@ -20,6 +22,7 @@ public record Torque(double newtonMillimetre) implements Linear<Torque> {
    * @throws InputException if the arm is 0
    */
   public Force over(Length arm) {
+    Objects.requireNonNull(arm, "arm");
     return new Force(newtonMillimetre / Check.nonZero(arm.base(), "lever arm", "mm", "no force without an arm makes a torque"));
   }
 

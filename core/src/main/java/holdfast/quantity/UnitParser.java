@@ -2,6 +2,7 @@
 package holdfast.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -18,7 +19,7 @@ final class UnitParser {
   private UnitParser() {}
 
   static <Q extends Quantity<Q>> Q parse(String text, String parameter, List<Unit<Q>> units) {
-    String stripped = normal(text);
+    String stripped = normal(Objects.requireNonNull(text, "text"));
     int split = unitStart(stripped);
     String unitText = stripped.substring(split);
     String numberText = stripped.substring(0, split).strip();

@@ -3,6 +3,8 @@ package holdfast.quantity;
 
 import static holdfast.quantity.KnownUnits.*;
 
+import java.util.Objects;
+
 /**
  * Factories of quantities, named by unit symbol, for static import: {@code import static holdfast.quantity.Units.*;}
  * then {@code mm(25)}, {@code kN(2.1)}, {@code inch("5/8")}.
@@ -403,6 +405,7 @@ public final class Units {
    * @throws InputException if the text is not such a number
    */
   public static Length inch(String text) {
+    Objects.requireNonNull(text, "text");
     return INCH.of(UnitParser.number(text, "size in inches"));
   }
 }

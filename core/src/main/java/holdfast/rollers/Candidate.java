@@ -4,6 +4,7 @@ package holdfast.rollers;
 import holdfast.quantity.Length;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
@@ -15,6 +16,8 @@ import java.util.stream.Collectors;
 public record Candidate(RollerSize size, List<Difference> differences) implements Serializable {
   // Keeps an unmodifiable copy.
   public Candidate {
+    Objects.requireNonNull(size, "size");
+    Objects.requireNonNull(differences, "differences");
     differences = List.copyOf(differences);
   }
 

@@ -6,6 +6,7 @@ import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Permitted deviations from a nominal dimension, as a catalogue prints them.
@@ -16,6 +17,8 @@ import java.io.Serializable;
 public record Deviations(Length lower, Length upper) implements Serializable {
   // Refuses deviations in the wrong order.
   public Deviations {
+    Objects.requireNonNull(lower, "lower");
+    Objects.requireNonNull(upper, "upper");
     if (upper.compareTo(lower) < 0) {
       throw new InputException("upper deviation", upper.toString(), "at least " + lower, "it is not below the lower");
     }

@@ -4,6 +4,7 @@ package holdfast.rollers;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A measured dimension against a tabulated one.
@@ -13,6 +14,12 @@ import java.io.Serializable;
  * @param tabulated the nominal value of the table
  */
 public record Difference(String dimension, Length measured, Length tabulated) implements Serializable {
+  public Difference {
+    Objects.requireNonNull(dimension, "dimension");
+    Objects.requireNonNull(measured, "measured");
+    Objects.requireNonNull(tabulated, "tabulated");
+  }
+
   /**
    * How far the measured value is from the table.
    *

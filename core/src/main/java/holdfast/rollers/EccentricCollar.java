@@ -14,6 +14,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The eccentric collar of a stud-type track roller: how far it adjusts and with which torque. Angles count from the
@@ -28,6 +29,8 @@ public record EccentricCollar(Force rating, Length eccentricity) implements Trac
 
   // Refuses a roller without rating and a collar that adjusts nothing.
   public EccentricCollar {
+    Objects.requireNonNull(rating, "rating");
+    Objects.requireNonNull(eccentricity, "eccentricity");
     Check.positive(rating.newton(), "basic dynamic load rating C", "N", "a rating is a force above zero");
     Check.positive(eccentricity.mm(), "eccentricity e", "mm", "a collar without eccentricity adjusts nothing");
   }
@@ -51,6 +54,8 @@ public record EccentricCollar(Force rating, Length eccentricity) implements Trac
    * @throws InputException if an argument is outside its range
    */
   public Force load(Torque torque, Angle angle) {
+    Objects.requireNonNull(torque, "torque");
+    Objects.requireNonNull(angle, "angle");
     return new Force(EccentricKernel.load(torque.base(), eccentricity.mm(), angle.radian()));
   }
 
@@ -62,6 +67,7 @@ public record EccentricCollar(Force rating, Length eccentricity) implements Trac
    * @throws InputException if the angle is outside its range
    */
   public Length height(Angle angle) {
+    Objects.requireNonNull(angle, "angle");
     return new Length(EccentricKernel.height(eccentricity.mm(), angle.radian()));
   }
 

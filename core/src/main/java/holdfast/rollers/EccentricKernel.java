@@ -20,8 +20,8 @@ public final class EccentricKernel {
   /**
    * Torque at which the roller is loaded with a tenth of C against its track, {@code T = 0.1 · C · e · cos 45°}.
    *
-   * @param c basic dynamic load rating C, over 0
-   * @param e eccentricity, over 0
+   * @param c basic dynamic load rating C in N, over 0
+   * @param e eccentricity in mm, over 0
    * @return torque, in the unit of C times the unit of e
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
@@ -34,8 +34,8 @@ public final class EccentricKernel {
    * Load of the roller on its track that a torque on the stud makes, without friction, {@code F = T / (e · cos α)} with
    * α the angle of the eccentricity from the track.
    *
-   * @param torque torque T, 0 or more
-   * @param e eccentricity, over 0
+   * @param torque torque T in N·mm, 0 or more
+   * @param e eccentricity in mm, over 0
    * @param angle α in rad, from -45° to 45°
    * @return load
    * @throws holdfast.quantity.InputException if an argument is outside its range
@@ -50,7 +50,7 @@ public final class EccentricKernel {
   /**
    * Change of height from the middle of the stroke, {@code h = e · sin α}.
    *
-   * @param e eccentricity, over 0
+   * @param e eccentricity in mm, over 0
    * @param angle angle α from the middle in rad, from -45° to 45°
    * @return height, in the unit of e
    * @throws holdfast.quantity.InputException if an argument is outside its range

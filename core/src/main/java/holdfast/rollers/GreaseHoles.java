@@ -3,6 +3,7 @@ package holdfast.rollers;
 
 import holdfast.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -15,6 +16,9 @@ import java.util.Optional;
  */
 public record GreaseHoles(Length axialDiameter, String fitting, Length radialDiameter, Length radialOffset)
     implements Serializable {
+  public GreaseHoles {
+    Objects.requireNonNull(fitting, "fitting");
+  }
 
   /**
    * Whether the stud is drilled along its axis.

@@ -8,6 +8,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -21,6 +22,9 @@ import java.util.stream.Collectors;
 public record Identification(Length tolerance, List<Candidate> candidates, Candidate closest) implements Serializable {
   // Keeps an unmodifiable copy.
   public Identification {
+    Objects.requireNonNull(tolerance, "tolerance");
+    Objects.requireNonNull(candidates, "candidates");
+    Objects.requireNonNull(closest, "closest");
     candidates = List.copyOf(candidates);
   }
 

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 
 /**
@@ -42,6 +43,7 @@ public final class MeasuredRoller {
    * @throws InputException if the diameter is not above zero
    */
   public static MeasuredRoller outsideDiameter(Length diameter) {
+    Objects.requireNonNull(diameter, "diameter");
     return new MeasuredRoller(Map.of()).with("outside diameter", diameter);
   }
 
@@ -53,6 +55,7 @@ public final class MeasuredRoller {
    * @throws InputException if the diameter is not above zero
    */
   public static MeasuredRoller studOnly(Length diameter) {
+    Objects.requireNonNull(diameter, "diameter");
     return new MeasuredRoller(Map.of()).with("stud diameter", diameter);
   }
 
@@ -64,6 +67,7 @@ public final class MeasuredRoller {
    * @throws InputException if the width is not above zero
    */
   public MeasuredRoller ringWidth(Length width) {
+    Objects.requireNonNull(width, "width");
     return with("ring width", width);
   }
 
@@ -75,6 +79,7 @@ public final class MeasuredRoller {
    * @throws InputException if the diameter is not above zero
    */
   public MeasuredRoller stud(Length diameter) {
+    Objects.requireNonNull(diameter, "diameter");
     return with("stud diameter", diameter);
   }
 
@@ -86,6 +91,7 @@ public final class MeasuredRoller {
    * @throws InputException if the length is not above zero
    */
   public MeasuredRoller studLength(Length length) {
+    Objects.requireNonNull(length, "length");
     return with("stud length", length);
   }
 
@@ -97,6 +103,7 @@ public final class MeasuredRoller {
    * @throws InputException if the length is not above zero
    */
   public MeasuredRoller threadLength(Length length) {
+    Objects.requireNonNull(length, "length");
     return with("thread length", length);
   }
 
@@ -115,6 +122,7 @@ public final class MeasuredRoller {
    * @throws InputException if the tolerance is outside its range
    */
   public Identification identify(Length tolerance) {
+    Objects.requireNonNull(tolerance, "tolerance");
     Check.overUpTo(tolerance.mm(), 0, 5, "tolerance of identification", "mm",
         "beyond it every roller resembles every other");
     List<Candidate> all = new ArrayList<>();

@@ -17,11 +17,11 @@ public final class RingAccelerationKernel {
    * Force at the rim of a ring whose surface goes from rest to a speed over a distance with constant acceleration
    * {@code a = v²/(2 s)}: {@code T = m/2 · (1 + (d/D)²) · a}, from the moment of inertia {@code m (D² + d²)/8}.
    *
-   * @param mass mass m of the ring, over 0
-   * @param outside outside diameter D, over 0
-   * @param bore bore d, from 0 to below D
-   * @param speed surface speed v that is reached, 0 or more
-   * @param distance distance s along the track, over 0
+   * @param mass mass m of the ring in g, over 0
+   * @param outside outside diameter D in mm, over 0
+   * @param bore bore d in mm, from 0 to below D
+   * @param speed surface speed v that is reached in mm/s, 0 or more
+   * @param distance distance s along the track in mm, over 0
    * @return force in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -42,7 +42,7 @@ public final class RingAccelerationKernel {
   /**
    * Least load on the track under which friction brings a force, {@code F = T/μ}.
    *
-   * @param rimForce force T at the rim, 0 or more
+   * @param rimForce force T at the rim in N, 0 or more
    * @param friction coefficient of friction μ between track and ring, over 0
    * @return load in N
    * @throws holdfast.quantity.InputException if an argument is outside its range

@@ -16,8 +16,8 @@ public final class RollerGeometryKernel {
    * Length of the plain shank, {@code stud length − thread length}. The machine member must be thicker than this (or a
    * washer must fill the difference), else the nut runs up against the shank.
    *
-   * @param studLength length of the stud from the face, over 0
-   * @param threadLength length of the thread, over 0 and below the stud length
+   * @param studLength length of the stud from the face in mm, over 0
+   * @param threadLength length of the thread in mm, over 0 and below the stud length
    * @return shank length in mm
    * @throws InputException if a length is outside its range
    */
@@ -33,9 +33,9 @@ public final class RollerGeometryKernel {
   /**
    * Length over all, {@code ring width + 2 · overhang + stud length}.
    *
-   * @param ringWidth width of the outer ring, over 0
-   * @param overhang distance by which each flange stands before the ring, 0 or more
-   * @param studLength length of the stud from the face, over 0
+   * @param ringWidth width of the outer ring in mm, over 0
+   * @param overhang distance by which each flange stands before the ring in mm, 0 or more
+   * @param studLength length of the stud from the face in mm, over 0
    * @return length in mm
    * @throws InputException if a length is outside its range
    */

@@ -6,6 +6,7 @@ import holdfast.quantity.Length;
 import holdfast.tables.SourceRef;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** The series of stud-type track rollers whose boundary dimensions are tabulated. */
@@ -54,6 +55,7 @@ public enum RollerSeries {
    * @throws InputException if the series does not have it; the message names the neighbours
    */
   public RollerSize size(Length outsideDiameter) {
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
     for (RollerSize size : sizes()) {
       if (Math.abs(size.outsideDiameter().mm() - outsideDiameter.mm()) <= SAME) {
         return size;
@@ -71,6 +73,7 @@ public enum RollerSeries {
    * @return the sizes; empty if the series has no such stud
    */
   public List<RollerSize> withStud(Length diameter) {
+    Objects.requireNonNull(diameter, "diameter");
     return sizes().stream().filter(s -> Math.abs(s.stud().diameter().mm() - diameter.mm()) <= SAME).toList();
   }
 
@@ -113,6 +116,8 @@ public enum RollerSeries {
    * @return the sizes; empty if no series of the system has it. An inch diameter comes with both studs.
    */
   public static List<RollerSize> byOutsideDiameter(Length outsideDiameter, MeasureSystem system) {
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+    Objects.requireNonNull(system, "system");
     return all().stream()
         .filter(s -> s.series().system == system)
         .filter(s -> Math.abs(s.outsideDiameter().mm() - outsideDiameter.mm()) <= SAME)
@@ -127,6 +132,8 @@ public enum RollerSeries {
    * @return the sizes; empty if no series of the system has such a stud
    */
   public static List<RollerSize> byStud(Length diameter, MeasureSystem system) {
+    Objects.requireNonNull(diameter, "diameter");
+    Objects.requireNonNull(system, "system");
     return all().stream()
         .filter(s -> s.series().system == system)
         .filter(s -> Math.abs(s.stud().diameter().mm() - diameter.mm()) <= SAME)

@@ -5,6 +5,7 @@ import holdfast.quantity.Length;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -41,6 +42,16 @@ public record RollerSize(
     implements Serializable {
   // Keeps an unmodifiable copy.
   public RollerSize {
+    Objects.requireNonNull(series, "series");
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+    Objects.requireNonNull(ringWidth, "ringWidth");
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(holes, "holes");
+    Objects.requireNonNull(faceDiameter, "faceDiameter");
+    Objects.requireNonNull(tolerances, "tolerances");
+    Objects.requireNonNull(source, "source");
+    Objects.requireNonNull(confirmedBy, "confirmedBy");
+    Objects.requireNonNull(note, "note");
     confirmedBy = List.copyOf(confirmedBy);
   }
 

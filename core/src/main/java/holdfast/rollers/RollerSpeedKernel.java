@@ -15,9 +15,9 @@ public final class RollerSpeedKernel {
   /**
    * Speed of a roller that rolls on a cam without slip, {@code n = n_cam · D_cam / D}.
    *
-   * @param camRpm speed of the cam, 0 or more
-   * @param camDiameter diameter of the cam at the contact, over 0
-   * @param rollerDiameter outside diameter D of the roller, over 0
+   * @param camRpm speed of the cam in rpm, 0 or more
+   * @param camDiameter diameter of the cam at the contact in mm, over 0
+   * @param rollerDiameter outside diameter D of the roller in mm, over 0
    * @return speed of the roller in rpm
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -32,7 +32,7 @@ public final class RollerSpeedKernel {
    * Speed of a roller that rolls along a track without slip, {@code n = 60 v / (π D)}.
    *
    * @param speed surface speed v in mm/s, 0 or more
-   * @param rollerDiameter outside diameter D of the roller, over 0
+   * @param rollerDiameter outside diameter D of the roller in mm, over 0
    * @return speed of the roller in rpm
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -45,8 +45,8 @@ public final class RollerSpeedKernel {
   /**
    * Speed for the life of a bearing both of whose rings may turn: the speed of one ring relative to the other.
    *
-   * @param innerRpm speed of the inner ring, with sign
-   * @param outerRpm speed of the outer ring, with sign
+   * @param innerRpm speed of the inner ring in rpm, with sign
+   * @param outerRpm speed of the outer ring in rpm, with sign
    * @return |ne - ni| in rpm
    * @throws holdfast.quantity.InputException if a speed is not finite
    */
@@ -61,7 +61,7 @@ public final class RollerSpeedKernel {
    * Limit of speed from a speed factor, {@code n = (d1·n) / d1}.
    *
    * @param factor limit of d1·n in mm·rpm, over 0
-   * @param studDiameter stud diameter d1, over 0
+   * @param studDiameter stud diameter d1 in mm, over 0
    * @param axialLoad whether an axial load acts; then one tenth of the factor holds
    * @return speed in rpm
    * @throws holdfast.quantity.InputException if an argument is not above zero
@@ -78,8 +78,8 @@ public final class RollerSpeedKernel {
    * slides.
    *
    * @param friction coefficient of friction μ between track and ring, over 0
-   * @param load load F on the track, 0 or more
-   * @param rollerDiameter outside diameter D of the roller, over 0
+   * @param load load F on the track in N, 0 or more
+   * @param rollerDiameter outside diameter D of the roller in mm, over 0
    * @return moment in N·mm
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */

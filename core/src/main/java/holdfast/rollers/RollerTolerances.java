@@ -2,6 +2,7 @@
 package holdfast.rollers;
 
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Deviations of the dimensions of a track roller, as the catalogues print them.
@@ -12,4 +13,11 @@ import java.io.Serializable;
  * @param stud diameter of the shank
  */
 public record RollerTolerances(Deviations crownedRing, Deviations cylindricalRing, Deviations ringWidth, Deviations stud)
-    implements Serializable {}
+    implements Serializable {
+  public RollerTolerances {
+    Objects.requireNonNull(crownedRing, "crownedRing");
+    Objects.requireNonNull(cylindricalRing, "cylindricalRing");
+    Objects.requireNonNull(ringWidth, "ringWidth");
+    Objects.requireNonNull(stud, "stud");
+  }
+}

@@ -12,6 +12,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The start of a roller by its track: from rest to a speed over a distance, with constant acceleration. A load that is too
@@ -29,6 +30,15 @@ public record RollingStart(
     implements Traced, Serializable {
   private static final SourceRef RING = SourceRef.derived("moment of inertia of a hollow cylinder, constant acceleration");
 
+  public RollingStart {
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+    Objects.requireNonNull(ringBore, "ringBore");
+    Objects.requireNonNull(ringMass, "ringMass");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(distance, "distance");
+    Objects.requireNonNull(rimForce, "rimForce");
+  }
+
   /**
    * A start.
    *
@@ -41,6 +51,11 @@ public record RollingStart(
    * @throws InputException if an argument is outside its range
    */
   public static RollingStart of(Length outsideDiameter, Length ringBore, Mass ringMass, Speed speed, Length distance) {
+    Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+    Objects.requireNonNull(ringBore, "ringBore");
+    Objects.requireNonNull(ringMass, "ringMass");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(distance, "distance");
     double force =
         RingAccelerationKernel.rimForce(
             ringMass.base(), outsideDiameter.mm(), ringBore.mm(), speed.mmPerS(), distance.mm());

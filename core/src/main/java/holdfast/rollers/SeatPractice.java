@@ -5,6 +5,7 @@ import holdfast.quantity.Length;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * One practice for the hole in the machine member.
@@ -28,6 +29,11 @@ public record SeatPractice(String designation, boolean toleranceClass, Deviation
               SourceRef.published("Cam follower catalogue F", "technical section, pages 40 to 45, hole for the stud")),
           new SeatPractice("F7", true, null,
               SourceRef.published("Needle roller bearing catalogue A", "cam follower pages, fit of inch studs")));
+
+  public SeatPractice {
+    Objects.requireNonNull(designation, "designation");
+    Objects.requireNonNull(source, "source");
+  }
 
   /** For example {@code "F7"}. */
   @Override

@@ -10,6 +10,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Limit of speed of a stud-type track roller from its speed factor. The maker's own limit for the roller goes first.
@@ -33,6 +34,8 @@ public record SpeedLimit(RollerKind kind, Length studDiameter, boolean oil, bool
 
   // Refuses a stud without diameter at once.
   public SpeedLimit {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(studDiameter, "studDiameter");
     RollerSpeedKernel.limit(kind.speedFactor(oil), studDiameter.mm(), axialLoad);
   }
 

@@ -4,6 +4,7 @@ package holdfast.rollers;
 import holdfast.quantity.Length;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Dimensions of the stud of a track roller.
@@ -21,6 +22,12 @@ public record StudSize(
     implements Serializable {
   // Keeps an unmodifiable copy.
   public StudSize {
+    Objects.requireNonNull(diameter, "diameter");
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(threadLength, "threadLength");
+    Objects.requireNonNull(overhang, "overhang");
+    Objects.requireNonNull(threads, "threads");
+    Objects.requireNonNull(socket, "socket");
     threads = List.copyOf(threads);
   }
 

@@ -5,6 +5,7 @@ import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import java.util.Objects;
 
 /** Adhesion coefficients of steel studs from the bundled tables; all of them recalled. */
 public final class Adhesion {
@@ -23,6 +24,7 @@ public final class Adhesion {
    * @throws InputException if the table holds no such pair
    */
   public static FrictionBand pressed(MaterialGroup housing, boolean lubricated) {
+    Objects.requireNonNull(housing, "housing");
     String condition = lubricated ? "lubricated" : "dry";
     double least = Double.POSITIVE_INFINITY;
     double greatest = 0;
@@ -47,6 +49,7 @@ public final class Adhesion {
    * @throws InputException if the table holds no such pair
    */
   public static FrictionBand shrunk(MaterialGroup housing, boolean degreased) {
+    Objects.requireNonNull(housing, "housing");
     for (int row = 0; row < SHRUNK.size(); row++) {
       String condition = SHRUNK.text(row, "condition");
       boolean dry = !condition.startsWith("oil-injection");

@@ -5,6 +5,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Quantity;
 import holdfast.quantity.Unit;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * The least and the greatest value that a quantity can take.
@@ -16,6 +17,8 @@ import java.io.Serializable;
 public record Band<Q extends Quantity<Q>>(Q least, Q greatest) implements Serializable {
   // Refuses ends in the wrong order.
   public Band {
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(greatest, "greatest");
     if (greatest.compareTo(least) < 0) {
       throw new InputException("greatest value of a band", greatest.toString(), "at least " + least, "it is not below the least");
     }
@@ -28,6 +31,7 @@ public record Band<Q extends Quantity<Q>>(Q least, Q greatest) implements Serial
    * @return true if least ≤ value ≤ greatest
    */
   public boolean contains(Q value) {
+    Objects.requireNonNull(value, "value");
     return least.compareTo(value) <= 0 && value.compareTo(greatest) <= 0;
   }
 
@@ -39,6 +43,7 @@ public record Band<Q extends Quantity<Q>>(Q least, Q greatest) implements Serial
    * @return for example {@code "2108 lbf … 5270 lbf"}
    */
   public String text(Unit<Q> unit, int decimals) {
+    Objects.requireNonNull(unit, "unit");
     return least.text(unit, decimals) + " … " + greatest.text(unit, decimals);
   }
 

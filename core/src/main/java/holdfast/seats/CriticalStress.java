@@ -4,6 +4,7 @@ package holdfast.seats;
 import holdfast.quantity.Length;
 import holdfast.quantity.Stress;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Stresses at a place of a fit. Tension is positive; the axial stress is zero (free ends).
@@ -14,6 +15,13 @@ import java.io.Serializable;
  * @param hoop hoop stress σ_θ
  */
 public record CriticalStress(Place place, Length radius, Stress radial, Stress hoop) implements Serializable {
+  public CriticalStress {
+    Objects.requireNonNull(place, "place");
+    Objects.requireNonNull(radius, "radius");
+    Objects.requireNonNull(radial, "radial");
+    Objects.requireNonNull(hoop, "hoop");
+  }
+
   /** The radii at which stresses of a fit are greatest. */
   public enum Place {
     /** On the axis of a solid stud. */

@@ -6,6 +6,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /** Joint pressures at which stud or housing reach their elastic limit. Pressures and strengths in MPa. */
 @Source(document = "derivation", locator = "yield theories on the stresses of a thick ring", provenance = Provenance.DERIVED)
@@ -21,12 +22,13 @@ public final class ElasticLimitKernel {
    * {@code h = (1+Q²)/(1-Q²)}.
    *
    * @param rule theory of yield
-   * @param yield yield strength R, over 0
-   * @param hoopFactor hoop stress at the bore over the pressure h, 1 or more
+   * @param yield yield strength R in MPa, over 0
+   * @param hoopFactor hoop stress at the bore over the pressure h (dimensionless), 1 or more
    * @return limit pressure in MPa
    * @throws InputException if a value is out of range
    */
   public static double housingPressure(YieldRule rule, double yield, double hoopFactor) {
+    Objects.requireNonNull(rule, "rule");
     Check.positive(yield, "yield strength of the housing", "MPa", "a strength");
     checkHoop(hoopFactor);
     return switch (rule) {
@@ -41,12 +43,13 @@ public final class ElasticLimitKernel {
    * shear {@code R·(1-Q²)/√3}. Solid: von Mises and Tresca {@code R}, modified shear {@code 2R/√3}.
    *
    * @param rule theory of yield
-   * @param yield yield strength R, over 0
-   * @param holeRatio Q = hole over joint diameter, 0 (solid) to less than 1
+   * @param yield yield strength R in MPa, over 0
+   * @param holeRatio Q = hole over joint diameter (dimensionless), 0 (solid) to less than 1
    * @return limit pressure in MPa
    * @throws InputException if a value is out of range
    */
   public static double studPressure(YieldRule rule, double yield, double holeRatio) {
+    Objects.requireNonNull(rule, "rule");
     Check.positive(yield, "yield strength of the stud", "MPa", "a strength");
     if (!(holeRatio >= 0 && holeRatio < 1)) {
       throw new InputException(
@@ -62,8 +65,8 @@ public final class ElasticLimitKernel {
   /**
    * Pressure at which the hoop stress at the bore of a brittle housing reaches its tensile strength, {@code R_m/h}.
    *
-   * @param tensile tensile strength R_m, over 0
-   * @param hoopFactor hoop stress at the bore over the pressure h, 1 or more
+   * @param tensile tensile strength R_m in MPa, over 0
+   * @param hoopFactor hoop stress at the bore over the pressure h (dimensionless), 1 or more
    * @return limit pressure in MPa
    * @throws InputException if a value is out of range
    */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.seats;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
@@ -12,6 +13,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A fit whose housing may yield round its bore, at the greatest effective interference. The housing is elastic and
@@ -20,8 +22,8 @@ import java.util.List;
  * @param fit the fit
  * @param rule theory of yield: Tresca or modified shear stress
  * @param yieldDifference difference k of hoop and radial stress in the plastic zone
- * @param ratio joint over outside diameter Q of the (equivalent) ring
- * @param plasticRatio radius of the plastic zone over joint radius ζ; 1 if the housing stays elastic
+ * @param ratio joint over outside diameter Q of the (equivalent) ring (dimensionless)
+ * @param plasticRatio radius of the plastic zone over joint radius ζ (dimensionless); 1 if the housing stays elastic
  * @param pressure joint pressure
  */
 public record ElasticPlasticFit(
@@ -29,6 +31,15 @@ public record ElasticPlasticFit(
     implements Traced, Serializable {
   private static final SourceRef METHOD = SourceRef.memory("DIN 7190-1:2017", "elastic-plastic interference fits");
   private static final double USUAL_SHARE = 0.3;
+
+  public ElasticPlasticFit {
+    Objects.requireNonNull(fit, "fit");
+    Objects.requireNonNull(rule, "rule");
+    Objects.requireNonNull(yieldDifference, "yieldDifference");
+    Objects.requireNonNull(pressure, "pressure");
+    Check.finite(ratio, "diameter ratio Q", "");
+    Check.finite(plasticRatio, "plastic radius over joint radius", "");
+  }
 
   /**
    * Computes the fit at its greatest effective interference.
@@ -39,6 +50,8 @@ public record ElasticPlasticFit(
    * @throws InputException if the housing is brittle, its yield strength unknown, or the rule von Mises
    */
   public static ElasticPlasticFit of(InterferenceFit fit, YieldRule rule) {
+    Objects.requireNonNull(fit, "fit");
+    Objects.requireNonNull(rule, "rule");
     Material housing = fit.housing().material();
     if (housing.brittle()) {
       throw new InputException(
@@ -163,7 +176,7 @@ public record ElasticPlasticFit(
       warnings.add(
           new Warning("exhausted", "the housing carries no more pressure; the interference only enlarges it", METHOD));
     }
-    FitLimits.PartLimit stud = FitLimits.stud(fit, rule, pressure.base());
+    FitLimits.PartLimit stud = FitLimits.stud(fit, rule, pressure);
     if (stud.exceeded()) {
       warnings.add(new Warning("stud-yields", "the stud yields too (" + stud + "); the method no longer holds", METHOD));
     }

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.seats;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * How far the joint pressure of parts of unequal length departs from the closed form, which knows no ends: the range over
@@ -14,12 +16,12 @@ import java.io.Serializable;
  * pressure of the closed form.
  *
  * @param layout which part is shorter
- * @param middleLeast least pressure at mid-length, MPa
- * @param middleGreatest greatest pressure at mid-length, MPa
- * @param meanLeast least mean pressure, MPa
- * @param meanGreatest greatest mean pressure, MPa
- * @param nearEndLeast least pressure at a twentieth of the diameter from the end, MPa
- * @param nearEndGreatest greatest pressure at a twentieth of the diameter from the end, MPa
+ * @param middleLeast least pressure at mid-length, a ratio
+ * @param middleGreatest greatest pressure at mid-length, a ratio
+ * @param meanLeast least mean pressure, a ratio
+ * @param meanGreatest greatest mean pressure, a ratio
+ * @param nearEndLeast least pressure at a twentieth of the diameter from the end, a ratio
+ * @param nearEndGreatest greatest pressure at a twentieth of the diameter from the end, a ratio
  */
 public record EndEffect(
     Layout layout,
@@ -30,6 +32,16 @@ public record EndEffect(
     double nearEndLeast,
     double nearEndGreatest)
     implements Serializable {
+  public EndEffect {
+    Objects.requireNonNull(layout, "layout");
+    Check.finite(middleLeast, "least pressure at mid-length", "");
+    Check.finite(middleGreatest, "greatest pressure at mid-length", "");
+    Check.finite(meanLeast, "least mean pressure", "");
+    Check.finite(meanGreatest, "greatest mean pressure", "");
+    Check.finite(nearEndLeast, "least pressure near the end", "");
+    Check.finite(nearEndGreatest, "greatest pressure near the end", "");
+  }
+
   /** Which of both parts ends first. */
   public enum Layout {
     /** Both parts end together: the closed form is exact (within 0.03 % of the finite elements). */
@@ -58,6 +70,7 @@ public record EndEffect(
    * @return the range over the computed cases; 1 throughout for parts of equal length
    */
   public static EndEffect of(Layout layout) {
+    Objects.requireNonNull(layout, "layout");
     if (layout == Layout.EQUAL) {
       return new EndEffect(layout, 1, 1, 1, 1, 1, 1);
     }

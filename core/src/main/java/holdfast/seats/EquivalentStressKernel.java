@@ -14,8 +14,8 @@ public final class EquivalentStressKernel {
   /**
    * Von Mises stress in plane stress, {@code √(σ_θ² + σ_r² - σ_θ·σ_r)}.
    *
-   * @param hoop σ_θ
-   * @param radial σ_r
+   * @param hoop σ_θ in MPa
+   * @param radial σ_r in MPa
    * @return equivalent stress, 0 or more
    * @throws holdfast.quantity.InputException if a stress is beyond ±1e9 MPa
    */
@@ -28,9 +28,9 @@ public final class EquivalentStressKernel {
   /**
    * Von Mises stress of three principal stresses.
    *
-   * @param first a principal stress
-   * @param second another
-   * @param third the third
+   * @param first a principal stress in MPa
+   * @param second another in MPa
+   * @param third the third in MPa
    * @return equivalent stress, 0 or more
    * @throws holdfast.quantity.InputException if a stress is beyond ±1e9 MPa
    */
@@ -47,8 +47,8 @@ public final class EquivalentStressKernel {
   /**
    * Tresca stress in plane stress: the greatest difference among σ_θ, σ_r and 0.
    *
-   * @param hoop σ_θ
-   * @param radial σ_r
+   * @param hoop σ_θ in MPa
+   * @param radial σ_r in MPa
    * @return equivalent stress, 0 or more; twice the greatest shear stress
    * @throws holdfast.quantity.InputException if a stress is beyond ±1e9 MPa
    */
@@ -59,9 +59,9 @@ public final class EquivalentStressKernel {
   /**
    * Tresca stress of three principal stresses: their greatest difference.
    *
-   * @param first a principal stress
-   * @param second another
-   * @param third the third
+   * @param first a principal stress in MPa
+   * @param second another in MPa
+   * @param third the third in MPa
    * @return equivalent stress, 0 or more; twice the greatest shear stress
    * @throws holdfast.quantity.InputException if a stress is beyond ±1e9 MPa
    */

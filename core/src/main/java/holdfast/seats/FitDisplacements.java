@@ -4,6 +4,7 @@ package holdfast.seats;
 import holdfast.quantity.Length;
 import holdfast.quantity.Stress;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Changes of diameter under a joint pressure; growth is positive.
@@ -16,6 +17,13 @@ import java.io.Serializable;
  */
 public record FitDisplacements(Stress pressure, Length hole, Length stud, Length bore, Length outside)
     implements Serializable {
+  public FitDisplacements {
+    Objects.requireNonNull(pressure, "pressure");
+    Objects.requireNonNull(hole, "hole");
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(outside, "outside");
+  }
 
   static FitDisplacements at(InterferenceFit fit, Stress pressure) {
     double p = pressure.base();

@@ -4,6 +4,8 @@ package holdfast.seats;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import java.io.Serializable;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -15,87 +17,110 @@ import java.util.OptionalDouble;
  * @param housing limit of the housing
  */
 public record FitLimits(YieldRule rule, Stress greatestPressure, PartLimit stud, PartLimit housing) implements Serializable {
+  public FitLimits {
+    Objects.requireNonNull(rule, "rule");
+    Objects.requireNonNull(greatestPressure, "greatestPressure");
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(housing, "housing");
+  }
 
   /**
    * Limit of one part.
    *
    * @param criterion what sets the limit: the theory of yield, tensile strength, or what is unknown
-   * @param limitPressure joint pressure at the limit in MPa; NaN if the strength is unknown
-   * @param safety limit pressure over the greatest pressure; NaN if unknown, infinite without pressure
+   * @param limitPressure joint pressure at the limit; null if the strength is unknown
+   * @param greatestPressure greatest joint pressure of the fit
    * @param brittle whether the limit is fracture, not yield
    */
-  public record PartLimit(String criterion, double limitPressure, double safety, boolean brittle) implements Serializable {
+  public record PartLimit(String criterion, Stress limitPressure, Stress greatestPressure, boolean brittle)
+      implements Serializable {
+    public PartLimit {
+      Objects.requireNonNull(criterion, "criterion");
+      Objects.requireNonNull(greatestPressure, "greatestPressure");
+    }
+
     /**
      * Joint pressure at the limit.
      *
-     * @return MPa; empty if the strength is unknown
+     * @return the pressure; empty if the strength is unknown
      */
-    public OptionalDouble pressure() {
-      return Double.isNaN(limitPressure) ? OptionalDouble.empty() : OptionalDouble.of(limitPressure);
+    public Optional<Stress> pressure() {
+      return Optional.ofNullable(limitPressure);
+    }
+
+    /**
+     * Limit pressure over the greatest pressure.
+     *
+     * @return the safety, a ratio; empty if the strength is unknown or nothing presses
+     */
+    public OptionalDouble safety() {
+      double safety = limitPressure == null ? Double.POSITIVE_INFINITY : limitPressure.base() / greatestPressure.base();
+      return Double.isFinite(safety) ? OptionalDouble.of(safety) : OptionalDouble.empty();
     }
 
     /**
      * Whether the tightest pair stays below the limit.
      *
-     * @return true if the safety is known and at least 1
+     * @return true if the strength is known and the pressure is not above the limit
      */
     public boolean holds() {
-      return safety >= 1;
+      return limitPressure != null && greatestPressure.base() <= limitPressure.base();
     }
 
     /**
      * Whether the tightest pair is beyond the limit.
      *
-     * @return true if the safety is known and below 1
+     * @return true if the strength is known and the pressure is above the limit
      */
     public boolean exceeded() {
-      return safety < 1;
+      return limitPressure != null && greatestPressure.base() > limitPressure.base();
     }
 
     @Override
     public String toString() {
-      return Double.isNaN(limitPressure)
+      return limitPressure == null
           ? criterion
-          : criterion + ": limit " + Numbers.fixed(limitPressure, 1) + " MPa, safety " + Numbers.significant(safety, 3);
+          : criterion + ": limit " + Numbers.fixed(limitPressure.base(), 1) + " MPa"
+              + (safety().isPresent() ? ", safety " + Numbers.significant(safety().getAsDouble(), 3) : ", nothing presses");
     }
   }
 
   static FitLimits of(InterferenceFit fit, YieldRule rule) {
-    double p = fit.pressure().greatest().base();
-    return new FitLimits(rule, new Stress(p), stud(fit, rule, p), housing(fit, rule, p));
+    Stress pressure = fit.pressure().greatest();
+    return new FitLimits(rule, pressure, stud(fit, rule, pressure), housing(fit, rule, pressure));
   }
 
-  static PartLimit stud(InterferenceFit fit, YieldRule rule, double p) {
+  static PartLimit stud(InterferenceFit fit, YieldRule rule, Stress pressure) {
     Material material = fit.stud().material();
     if (material.yieldStrength().isEmpty()) {
-      return new PartLimit("yield strength of " + material.name() + " unknown", Double.NaN, Double.NaN, false);
+      return new PartLimit("yield strength of " + material.name() + " unknown", null, pressure, false);
     }
     double limit =
         ElasticLimitKernel.studPressure(
             rule, material.yieldStrength().get().base(), fit.stud().hole().mm() / fit.interference().joint().mm());
-    return new PartLimit(rule.toString(), limit, limit / p, false);
+    return new PartLimit(rule.toString(), new Stress(limit), pressure, false);
   }
 
-  static PartLimit housing(InterferenceFit fit, YieldRule rule, double p) {
+  static PartLimit housing(InterferenceFit fit, YieldRule rule, Stress pressure) {
     Material material = fit.housing().material();
     double joint = fit.interference().joint().mm();
     double hoop = fit.housing().shape().hoopFactor(joint);
     double outline = fit.housing().shape().outlineFactor(joint);
     if (material.brittle()) {
       if (material.tensileStrength().isEmpty()) {
-        return new PartLimit("tensile strength of " + material.name() + " unknown", Double.NaN, Double.NaN, true);
+        return new PartLimit("tensile strength of " + material.name() + " unknown", null, pressure, true);
       }
       // Near an edge the outline can be stressed higher than the bore.
       double limit =
           ElasticLimitKernel.brittleHousingPressure(material.tensileStrength().get().base(), Math.max(hoop, outline));
-      return new PartLimit("greatest principal stress", limit, limit / p, true);
+      return new PartLimit("greatest principal stress", new Stress(limit), pressure, true);
     }
     if (material.yieldStrength().isEmpty()) {
-      return new PartLimit("yield strength of " + material.name() + " unknown", Double.NaN, Double.NaN, false);
+      return new PartLimit("yield strength of " + material.name() + " unknown", null, pressure, false);
     }
     double yield = material.yieldStrength().get().base();
     double limit = Math.min(ElasticLimitKernel.housingPressure(rule, yield, hoop), outline == 0 ? yield : yield / outline);
-    return new PartLimit(rule.toString(), limit, limit / p, false);
+    return new PartLimit(rule.toString(), new Stress(limit), pressure, false);
   }
 
   @Override

@@ -68,7 +68,7 @@ final class FitWarnings {
               SourceRef.derived("a limit needs a strength")));
     } else if (limit.exceeded()) {
       String pressure = Numbers.fixed(limits.greatestPressure().base(), 1) + " MPa";
-      String limitText = Numbers.fixed(limit.limitPressure(), 1) + " MPa (" + limit.criterion() + ")";
+      String limitText = Numbers.fixed(limit.limitPressure().base(), 1) + " MPa (" + limit.criterion() + ")";
       warnings.add(
           limit.brittle()
               ? new Warning(

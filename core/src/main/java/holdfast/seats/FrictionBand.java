@@ -6,6 +6,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A band of coefficients of friction or adhesion of a joint. The low end is taken for what must hold, the high end for
@@ -18,6 +19,7 @@ import java.io.Serializable;
 public record FrictionBand(double least, double greatest, SourceRef source) implements Serializable {
   // Refuses negative coefficients and ends in the wrong order.
   public FrictionBand {
+    Objects.requireNonNull(source, "source");
     Check.notNegative(least, "least coefficient of friction", "", "friction resists");
     if (!(greatest >= least && greatest <= Check.GREATEST)) {
       throw new InputException(

@@ -13,6 +13,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What friction in a joint holds: from the loosest pair with the least adhesion to the tightest with the greatest.
@@ -26,6 +27,13 @@ import java.util.List;
 public record Holding(Band<Stress> pressure, Length joint, Length length, FrictionBand adhesion)
     implements Traced, Serializable {
   private static final SourceRef FRICTION = SourceRef.published("shrink fit slides", "force and torque of an interference fit");
+
+  public Holding {
+    Objects.requireNonNull(pressure, "pressure");
+    Objects.requireNonNull(joint, "joint");
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(adhesion, "adhesion");
+  }
 
   /**
    * Axial force at which the joint slips.
@@ -56,6 +64,8 @@ public record Holding(Band<Stress> pressure, Length joint, Length length, Fricti
    * @return holding force of the loosest pair over the resultant; infinite without load
    */
   public double safety(Force force, Torque torque) {
+    Objects.requireNonNull(force, "force");
+    Objects.requireNonNull(torque, "torque");
     double resultant = PressForceKernel.resultant(force.base(), torque.base(), joint.mm());
     return resultant == 0 ? Double.POSITIVE_INFINITY : axialForce().least().base() / resultant;
   }
@@ -68,6 +78,7 @@ public record Holding(Band<Stress> pressure, Length joint, Length length, Fricti
    * @throws holdfast.quantity.InputException if the torque is negative
    */
   public boolean turnsWhileTightened(Torque throughStud) {
+    Objects.requireNonNull(throughStud, "throughStud");
     return torqueToBeHeld(throughStud).base() > 0;
   }
 
@@ -79,6 +90,7 @@ public record Holding(Band<Stress> pressure, Length joint, Length length, Fricti
    * @throws holdfast.quantity.InputException if the torque is negative
    */
   public Torque torqueToBeHeld(Torque throughStud) {
+    Objects.requireNonNull(throughStud, "throughStud");
     Check.notNegative(throughStud.base(), "torque through the stud", "N·mm", "state its size");
     return new Torque(Math.max(0, throughStud.base() - torque().least().base()));
   }

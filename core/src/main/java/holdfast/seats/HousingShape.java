@@ -10,6 +10,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Shape of a housing round its bore.
@@ -44,6 +45,8 @@ public record HousingShape(Kind kind, Length size) implements Serializable {
 
   // Refuses shapes without a size.
   public HousingShape {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(size, "size");
     if (kind != Kind.WIDE) {
       Check.positive(size.mm(), "size of the housing", "mm", "the housing needs a wall");
     }
@@ -56,6 +59,7 @@ public record HousingShape(Kind kind, Length size) implements Serializable {
    * @return the shape
    */
   public static HousingShape ring(Length outside) {
+    Objects.requireNonNull(outside, "outside");
     return new HousingShape(Kind.RING, outside);
   }
 
@@ -66,6 +70,7 @@ public record HousingShape(Kind kind, Length size) implements Serializable {
    * @return the shape
    */
   public static HousingShape leverEye(Length outside) {
+    Objects.requireNonNull(outside, "outside");
     return ring(outside);
   }
 
@@ -85,6 +90,7 @@ public record HousingShape(Kind kind, Length size) implements Serializable {
    * @return the shape
    */
   public static HousingShape nearEdge(Length distance) {
+    Objects.requireNonNull(distance, "distance");
     return new HousingShape(Kind.EDGE, distance);
   }
 
@@ -95,6 +101,7 @@ public record HousingShape(Kind kind, Length size) implements Serializable {
    * @return the shape
    */
   public static HousingShape block(Length side) {
+    Objects.requireNonNull(side, "side");
     return new HousingShape(Kind.BLOCK, side);
   }
 
@@ -106,6 +113,7 @@ public record HousingShape(Kind kind, Length size) implements Serializable {
    * @throws holdfast.quantity.InputException if the joint has no size
    */
   public double wallFactor(Length joint) {
+    Objects.requireNonNull(joint, "joint");
     double d = SeatChecks.joint(joint.mm());
     return switch (kind) {
       case WIDE -> Double.POSITIVE_INFINITY;
@@ -122,6 +130,7 @@ public record HousingShape(Kind kind, Length size) implements Serializable {
    * @throws holdfast.quantity.InputException if an edge or block is too small for the joint
    */
   public double equivalentDiameter(Length joint) {
+    Objects.requireNonNull(joint, "joint");
     return pressureDiameter(SeatChecks.joint(joint.mm()));
   }
 

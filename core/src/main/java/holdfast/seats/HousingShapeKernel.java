@@ -31,7 +31,7 @@ public final class HousingShapeKernel {
    * Outside diameter, over the bore diameter, of the ring whose bore grows under pressure as that near an edge. Linear
    * between the finite-element results in the ratio to 2x.
    *
-   * @param x edge distance over bore diameter, 0.75 or more
+   * @param x edge distance over bore diameter (dimensionless), 0.75 or more
    * @return ratio of the equivalent ring; greater than 2x, for the plate helps on the other side
    * @throws InputException under 0.75
    */
@@ -46,7 +46,7 @@ public final class HousingShapeKernel {
   /**
    * Greatest hoop stress at a bore near an edge, {@code (4x²+1)/(4x²-1)}: that of a ring of outside diameter 2e.
    *
-   * @param x edge distance over bore diameter, 0.75 or more
+   * @param x edge distance over bore diameter (dimensionless), 0.75 or more
    * @return stress over pressure
    * @throws InputException under 0.75
    */
@@ -60,7 +60,7 @@ public final class HousingShapeKernel {
    * Stress along a straight edge at its point nearest to the bore, {@code 4/(4x²-1)}. It exceeds the hoop stress at the
    * bore where x is under 0.866.
    *
-   * @param x edge distance over bore diameter, 0.75 or more
+   * @param x edge distance over bore diameter (dimensionless), 0.75 or more
    * @return stress over pressure
    * @throws InputException under 0.75
    */
@@ -72,7 +72,7 @@ public final class HousingShapeKernel {
   /**
    * Outside diameter, over the bore diameter, of the ring whose bore grows under pressure as that of a square block.
    *
-   * @param x half side over bore diameter, 0.75 or more
+   * @param x half side over bore diameter (dimensionless), 0.75 or more
    * @return ratio of the equivalent ring
    * @throws InputException under 0.75
    */
@@ -88,7 +88,7 @@ public final class HousingShapeKernel {
    * Greatest hoop stress at the bore of a square block, on the diagonal: the finite-element results over those of a ring
    * of outside diameter w, linear between.
    *
-   * @param x half side over bore diameter, 0.75 or more
+   * @param x half side over bore diameter (dimensionless), 0.75 or more
    * @return stress over pressure
    * @throws InputException under 0.75
    */
@@ -105,7 +105,7 @@ public final class HousingShapeKernel {
    * Stress along the side of a square block at its middle: the finite-element results over {@link #edgeOutline}, linear
    * between.
    *
-   * @param x half side over bore diameter, 0.75 or more
+   * @param x half side over bore diameter (dimensionless), 0.75 or more
    * @return stress over pressure
    * @throws InputException under 0.75
    */

@@ -3,6 +3,7 @@ package holdfast.seats;
 
 import holdfast.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * The inner part of an interference fit: a stud, solid or with a grease hole along its axis.
@@ -14,6 +15,9 @@ import java.io.Serializable;
 public record InnerPart(Material material, Length hole, Length roughness) implements Serializable {
   // Refuses negative sizes; whether the hole leaves a wall shows when the joint diameter is known.
   public InnerPart {
+    Objects.requireNonNull(material, "material");
+    Objects.requireNonNull(hole, "hole");
+    Objects.requireNonNull(roughness, "roughness");
     SeatChecks.gap(hole.mm(), "hole of the stud", "0 means solid");
     SeatChecks.gap(roughness.mm(), "roughness of the stud", "a roughness height");
   }
@@ -48,6 +52,7 @@ public record InnerPart(Material material, Length hole, Length roughness) implem
    * @throws holdfast.quantity.InputException if the height is negative
    */
   public InnerPart withRoughness(Length rz) {
+    Objects.requireNonNull(rz, "rz");
     return new InnerPart(material, hole, rz);
   }
 

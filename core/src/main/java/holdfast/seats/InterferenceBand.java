@@ -7,6 +7,7 @@ import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Least and greatest diametral interference of a joint at 20 °C, from a fit, from limits or from measured parts.
@@ -18,6 +19,9 @@ import java.io.Serializable;
 public record InterferenceBand(Length joint, Length least, Length greatest) implements Serializable {
   // Refuses clearance fits: there is nothing to compute.
   public InterferenceBand {
+    Objects.requireNonNull(joint, "joint");
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(greatest, "greatest");
     Check.positive(joint.mm(), "joint diameter", "mm", "a joint has a size");
     if (greatest.compareTo(least) < 0) {
       throw new InputException("greatest interference", greatest.toString(), "at least " + least, "it is not below the least");
@@ -52,6 +56,7 @@ public record InterferenceBand(Length joint, Length least, Length greatest) impl
    * @throws InputException if it is a clearance fit
    */
   public static InterferenceBand of(Fit fit) {
+    Objects.requireNonNull(fit, "fit");
     return new InterferenceBand(fit.nominalSize(), fit.maximumClearance().negated(), fit.minimumClearance().negated());
   }
 
@@ -65,6 +70,9 @@ public record InterferenceBand(Length joint, Length least, Length greatest) impl
    * @throws InputException if the parts have clearance
    */
   public static InterferenceBand ofMeasured(Length stud, Length bore, Length uncertainty) {
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(uncertainty, "uncertainty");
     Check.notNegative(uncertainty.mm(), "uncertainty of the measurement", "mm", "it widens the band");
     Length measured = stud.minus(bore);
     return new InterferenceBand(bore, measured.minus(uncertainty), measured.plus(uncertainty));
@@ -78,6 +86,7 @@ public record InterferenceBand(Length joint, Length least, Length greatest) impl
    * @throws InputException if the parts have clearance
    */
   public static InterferenceBand of(MeasuredFit measured) {
+    Objects.requireNonNull(measured, "measured");
     return new InterferenceBand(
         measured.drawing().nominalSize(),
         measured.maximumClearance().plus(measured.uncertainty()).negated(),

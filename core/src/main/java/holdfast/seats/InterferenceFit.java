@@ -32,6 +32,10 @@ public record InterferenceFit(
 
   // Refuses a hole that is not smaller than the stud and a housing that is not larger.
   public InterferenceFit {
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(housing, "housing");
+    Objects.requireNonNull(interference, "interference");
+    Objects.requireNonNull(length, "length");
     Objects.requireNonNull(smoothing, "smoothing");
     SeatChecks.size(length.mm(), "joint length", "a joint has a length");
     ThickRingKernel.checkHole(stud.hole().mm(), interference.joint().mm());
@@ -49,6 +53,7 @@ public record InterferenceFit(
    * @throws holdfast.quantity.InputException if it is a clearance fit or the parts have no wall
    */
   public static InterferenceFit of(InnerPart stud, OuterPart housing, Fit fit, Length length) {
+    Objects.requireNonNull(fit, "fit");
     return of(stud, housing, InterferenceBand.of(fit), length);
   }
 
@@ -73,6 +78,7 @@ public record InterferenceFit(
    * @return the fit
    */
   public InterferenceFit withSmoothing(RoughnessRule rule) {
+    Objects.requireNonNull(rule, "rule");
     return new InterferenceFit(stud, housing, interference, length, rule);
   }
 
@@ -121,6 +127,7 @@ public record InterferenceFit(
    * @throws holdfast.quantity.InputException if the pressure is negative
    */
   public List<CriticalStress> stresses(Stress pressure) {
+    Objects.requireNonNull(pressure, "pressure");
     return FitStresses.at(this, Check.notNegative(pressure.base(), "joint pressure", "MPa", "a joint cannot pull"));
   }
 
@@ -140,6 +147,7 @@ public record InterferenceFit(
    * @return the limits
    */
   public FitLimits limits(YieldRule rule) {
+    Objects.requireNonNull(rule, "rule");
     return FitLimits.of(this, rule);
   }
 
@@ -151,6 +159,7 @@ public record InterferenceFit(
    * @throws holdfast.quantity.InputException if the housing is brittle, its yield strength unknown, or the rule von Mises
    */
   public ElasticPlasticFit elasticPlastic(YieldRule rule) {
+    Objects.requireNonNull(rule, "rule");
     return ElasticPlasticFit.of(this, rule);
   }
 
@@ -162,6 +171,8 @@ public record InterferenceFit(
    * @return interference and pressure at these temperatures
    */
   public ServiceState atWork(Temperature studTemperature, Temperature housingTemperature) {
+    Objects.requireNonNull(studTemperature, "studTemperature");
+    Objects.requireNonNull(housingTemperature, "housingTemperature");
     return ServiceState.of(this, studTemperature, housingTemperature, new RotationalSpeed(0));
   }
 
@@ -175,6 +186,9 @@ public record InterferenceFit(
    * @throws holdfast.quantity.InputException if a density is unknown or the housing has no end
    */
   public ServiceState atWork(Temperature studTemperature, Temperature housingTemperature, RotationalSpeed speed) {
+    Objects.requireNonNull(studTemperature, "studTemperature");
+    Objects.requireNonNull(housingTemperature, "housingTemperature");
+    Objects.requireNonNull(speed, "speed");
     return ServiceState.of(this, studTemperature, housingTemperature, speed);
   }
 
@@ -195,6 +209,7 @@ public record InterferenceFit(
    * @return forces, work and cautions
    */
   public Pressing pressing(FrictionBand friction) {
+    Objects.requireNonNull(friction, "friction");
     return Pressing.of(this, friction);
   }
 
@@ -205,6 +220,7 @@ public record InterferenceFit(
    * @return from the loosest pair with the least friction to the tightest with the greatest
    */
   public Band<Force> pressInForce(FrictionBand friction) {
+    Objects.requireNonNull(friction, "friction");
     return pressing(friction).pressIn();
   }
 

@@ -20,10 +20,10 @@ public final class InternalClearanceKernel {
    * Growth of the inner raceway by the fit on the shaft, {@code U·k·(1-k0²)/(1-k²·k0²)} with {@code k = d/F} and
    * {@code k0 = d_0/d}.
    *
-   * @param interference effective interference U on the shaft, 0 or more
-   * @param bore bore d of the ring
-   * @param raceway raceway diameter F of the ring, over d
-   * @param shaftHole hole d_0 of the shaft, 0 to less than d
+   * @param interference effective interference U on the shaft in mm, 0 or more
+   * @param bore bore d of the ring in mm
+   * @param raceway raceway diameter F of the ring in mm, over d
+   * @param shaftHole hole d_0 of the shaft in mm, 0 to less than d
    * @return growth of the raceway diameter in mm, taken from the clearance
    * @throws InputException if a value is out of range
    */
@@ -40,10 +40,10 @@ public final class InternalClearanceKernel {
    * Closing of the outer raceway by the fit in the housing, {@code U·h·(1-h0²)/(1-h²·h0²)} with {@code h = E_r/D} and
    * {@code h0 = D/D_H}.
    *
-   * @param interference effective interference U in the housing, 0 or more
-   * @param outside outside diameter D of the ring
-   * @param raceway raceway diameter E_r of the ring, over 0 and less than D
-   * @param housingOutside outside D_H of the housing, over D, infinite for a thick housing
+   * @param interference effective interference U in the housing in mm, 0 or more
+   * @param outside outside diameter D of the ring in mm
+   * @param raceway raceway diameter E_r of the ring in mm, over 0 and less than D
+   * @param housingOutside outside D_H of the housing in mm, over D, infinite for a thick housing
    * @return closing of the raceway diameter in mm, taken from the clearance
    * @throws InputException if a value is out of range
    */
@@ -62,8 +62,8 @@ public final class InternalClearanceKernel {
    *
    * @param expansion α of the rings in 1/K, 0 or more
    * @param difference inner less outer ring temperature in K
-   * @param innerRaceway F, over 0
-   * @param outerRaceway E_r, over F
+   * @param innerRaceway F in mm, over 0
+   * @param outerRaceway E_r in mm, over F
    * @return clearance taken in mm; negative if the outer ring is warmer
    * @throws InputException if a value is out of range
    */

@@ -55,6 +55,7 @@ public final class Material implements Serializable {
    * @throws InputException if the table does not hold it, or holds it in more than one condition
    */
   public static Material of(String name) {
+    Objects.requireNonNull(name, "name");
     return MaterialTable.find(name, "");
   }
 
@@ -67,6 +68,8 @@ public final class Material implements Serializable {
    * @throws InputException if the table does not hold it, or more than one condition begins so
    */
   public static Material of(String name, String condition) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(condition, "condition");
     return MaterialTable.find(name, condition);
   }
 
@@ -87,6 +90,7 @@ public final class Material implements Serializable {
    * @return a builder
    */
   public static Builder named(String name, SourceRef source) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name, source);
   }
 
@@ -272,6 +276,7 @@ public final class Material implements Serializable {
      * @return this builder
      */
     public Builder condition(String value) {
+      Objects.requireNonNull(value, "value");
       condition = value.strip();
       return this;
     }
@@ -284,6 +289,8 @@ public final class Material implements Serializable {
      * @return this builder
      */
     public Builder kind(MaterialGroup materialGroup, Ductility materialDuctility) {
+      Objects.requireNonNull(materialGroup, "materialGroup");
+      Objects.requireNonNull(materialDuctility, "materialDuctility");
       group = Objects.requireNonNull(materialGroup, "group");
       ductility = Objects.requireNonNull(materialDuctility, "ductility");
       return this;
@@ -298,6 +305,7 @@ public final class Material implements Serializable {
      * @throws InputException outside these ranges
      */
     public Builder elastic(Stress modulus, double ratio) {
+      Objects.requireNonNull(modulus, "modulus");
       ThickRingKernel.checkElastic(modulus.base(), ratio, name);
       elasticModulus = modulus;
       poissonRatio = ratio;
@@ -312,6 +320,7 @@ public final class Material implements Serializable {
      * @throws InputException if the coefficient is negative
      */
     public Builder expansion(ThermalExpansion coefficient) {
+      Objects.requireNonNull(coefficient, "coefficient");
       Check.notNegative(
           coefficient.base(), "coefficient of thermal expansion", "1/K", "housing and stud materials grow when warmed");
       thermalExpansion = coefficient;
@@ -338,6 +347,7 @@ public final class Material implements Serializable {
      * @throws InputException outside this range
      */
     public Builder yieldStrength(Stress strength) {
+      Objects.requireNonNull(strength, "strength");
       yieldStrength = Check.positive(strength.base(), "yield strength", "MPa", "leave it out if it is unknown");
       return this;
     }
@@ -350,6 +360,7 @@ public final class Material implements Serializable {
      * @throws InputException outside this range
      */
     public Builder tensileStrength(Stress strength) {
+      Objects.requireNonNull(strength, "strength");
       tensileStrength = Check.positive(strength.base(), "tensile strength", "MPa", "leave it out if it is unknown");
       return this;
     }
@@ -361,6 +372,7 @@ public final class Material implements Serializable {
      * @return this builder
      */
     public Builder note(String value) {
+      Objects.requireNonNull(value, "value");
       note = value.strip();
       return this;
     }

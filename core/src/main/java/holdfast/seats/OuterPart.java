@@ -3,6 +3,7 @@ package holdfast.seats;
 
 import holdfast.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * The outer part of an interference fit: the housing.
@@ -14,6 +15,9 @@ import java.io.Serializable;
 public record OuterPart(Material material, HousingShape shape, Length roughness) implements Serializable {
   // Refuses a negative roughness.
   public OuterPart {
+    Objects.requireNonNull(material, "material");
+    Objects.requireNonNull(shape, "shape");
+    Objects.requireNonNull(roughness, "roughness");
     SeatChecks.gap(roughness.mm(), "roughness of the housing bore", "a roughness height");
   }
 
@@ -36,6 +40,7 @@ public record OuterPart(Material material, HousingShape shape, Length roughness)
    * @return the housing
    */
   public static OuterPart ring(Material material, Length outside) {
+    Objects.requireNonNull(outside, "outside");
     return of(material, HousingShape.ring(outside));
   }
 
@@ -57,6 +62,7 @@ public record OuterPart(Material material, HousingShape shape, Length roughness)
    * @throws holdfast.quantity.InputException if the height is negative
    */
   public OuterPart withRoughness(Length rz) {
+    Objects.requireNonNull(rz, "rz");
     return new OuterPart(material, shape, rz);
   }
 

@@ -6,6 +6,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * A housing that yields round its bore: elastic, perfectly plastic, plane stress, greatest-shear flow. In the plastic
@@ -34,6 +35,7 @@ public final class PlasticRingKernel {
    * @throws InputException for von Mises, which has no closed solution here, or a strength out of range
    */
   public static double yieldDifference(YieldRule rule, double yield) {
+    Objects.requireNonNull(rule, "rule");
     Check.positive(yield, "yield strength of the housing", "MPa", "a strength");
     return switch (rule) {
       case TRESCA -> yield;
@@ -48,8 +50,8 @@ public final class PlasticRingKernel {
   /**
    * Joint pressure that drives the plastic zone to a radius, {@code k/2·(2·ln ζ - Q²ζ² + 1)}.
    *
-   * @param plasticRatio ζ, from 1 to {@link #greatestPlasticRatio}
-   * @param ratio Q, 0 to less than 1
+   * @param plasticRatio ζ (dimensionless), from 1 to {@link #greatestPlasticRatio}
+   * @param ratio Q (dimensionless), 0 to less than 1
    * @param yieldDifference k in MPa, over 0
    * @return p in MPa
    * @throws InputException if a value is out of range
@@ -65,7 +67,7 @@ public final class PlasticRingKernel {
    * Greatest pressure that the housing carries: fully plastic {@code k·ln(1/Q)}, but not over k, beyond which the bore
    * flows axially.
    *
-   * @param ratio Q, 0 to less than 1
+   * @param ratio Q (dimensionless), 0 to less than 1
    * @param yieldDifference k in MPa, over 0
    * @return p in MPa
    * @throws InputException if a value is out of range
@@ -78,7 +80,7 @@ public final class PlasticRingKernel {
   /**
    * Ratio ζ at the greatest pressure: 1/Q for housings thinner than {@code 1/Q = e}, else where the pressure reaches k.
    *
-   * @param ratio Q, 0 to less than 1
+   * @param ratio Q (dimensionless), 0 to less than 1
    * @return ζ, over 1
    * @throws InputException if the ratio is out of range
    */
@@ -91,7 +93,7 @@ public final class PlasticRingKernel {
    * Ratio ζ of the plastic zone under a pressure.
    *
    * @param pressure p in MPa, from 0 to {@link #fullyPlasticPressure}
-   * @param ratio Q, 0 to less than 1
+   * @param ratio Q (dimensionless), 0 to less than 1
    * @param yieldDifference k in MPa, over 0
    * @return ζ; 1 while the ring is elastic
    * @throws InputException if a value is out of range
@@ -105,8 +107,8 @@ public final class PlasticRingKernel {
   /**
    * Share of the housing's cross-section that is plastic, {@code (ζ²-1)·Q²/(1-Q²)}. A usual limit is 0.3.
    *
-   * @param plasticRatio ζ, 1 or more
-   * @param ratio Q, 0 to less than 1
+   * @param plasticRatio ζ (dimensionless), 1 or more
+   * @param ratio Q (dimensionless), 0 to less than 1
    * @return share, 0 to 1
    * @throws InputException if a value is out of range
    */
@@ -120,12 +122,12 @@ public final class PlasticRingKernel {
    * Diametral interference that drives the plastic zone to a radius:
    * {@code D·(p·(K_I - (1-ν_A)/E_A) + k·ζ²/E_A)}.
    *
-   * @param plasticRatio ζ, from 1 to {@link #greatestPlasticRatio}
-   * @param ratio Q of the housing, 0 to less than 1
+   * @param plasticRatio ζ (dimensionless), from 1 to {@link #greatestPlasticRatio}
+   * @param ratio Q of the housing (dimensionless), 0 to less than 1
    * @param joint joint diameter D in mm, over 0
    * @param innerCompliance K_I of the stud in 1/MPa, over 0; see {@link ThickRingKernel#innerCompliance}
    * @param outerModulus E_A of the housing in MPa
-   * @param outerPoisson ν_A of the housing
+   * @param outerPoisson ν_A of the housing (dimensionless)
    * @param yieldDifference k in MPa, over 0
    * @return U in mm
    * @throws InputException if a value is out of range
@@ -151,11 +153,11 @@ public final class PlasticRingKernel {
    * Ratio ζ of the plastic zone of an interference, the inverse of {@link #interference}, by bisection.
    *
    * @param interference diametral interference U in mm, 0 or more
-   * @param ratio Q of the housing, 0 to less than 1
+   * @param ratio Q of the housing (dimensionless), 0 to less than 1
    * @param joint joint diameter D in mm, over 0
    * @param innerCompliance K_I of the stud in 1/MPa, over 0
    * @param outerModulus E_A of the housing in MPa
-   * @param outerPoisson ν_A of the housing
+   * @param outerPoisson ν_A of the housing (dimensionless)
    * @param yieldDifference k in MPa, over 0
    * @return ζ; 1 while the housing is elastic; {@link #greatestPlasticRatio} once it is fully plastic
    * @throws InputException if a value is out of range
@@ -191,9 +193,9 @@ public final class PlasticRingKernel {
   /**
    * Radial stress in the housing: plastic {@code -p + k·ln(x)} for x up to ζ, elastic beyond.
    *
-   * @param x radius over joint radius, from 1 to 1/Q
-   * @param plasticRatio ζ, from 1 to {@link #greatestPlasticRatio}
-   * @param ratio Q, 0 to less than 1
+   * @param x radius over joint radius (dimensionless), from 1 to 1/Q
+   * @param plasticRatio ζ (dimensionless), from 1 to {@link #greatestPlasticRatio}
+   * @param ratio Q (dimensionless), 0 to less than 1
    * @param yieldDifference k in MPa, over 0
    * @return σ_r in MPa
    * @throws InputException if a value is out of range
@@ -211,9 +213,9 @@ public final class PlasticRingKernel {
   /**
    * Hoop stress in the housing: plastic {@code σ_r + k} for x up to ζ, elastic beyond.
    *
-   * @param x radius over joint radius, from 1 to 1/Q
-   * @param plasticRatio ζ, from 1 to {@link #greatestPlasticRatio}
-   * @param ratio Q, 0 to less than 1
+   * @param x radius over joint radius (dimensionless), from 1 to 1/Q
+   * @param plasticRatio ζ (dimensionless), from 1 to {@link #greatestPlasticRatio}
+   * @param ratio Q (dimensionless), 0 to less than 1
    * @param yieldDifference k in MPa, over 0
    * @return σ_θ in MPa
    * @throws InputException if a value is out of range

@@ -17,9 +17,9 @@ public final class PressForceKernel {
   /**
    * Axial force at which the joint slips, {@code F = μ·p·π·D·l}; also the force at the end of the pressing stroke.
    *
-   * @param pressure joint pressure p, 0 or more
-   * @param joint joint diameter D, over 0
-   * @param length joint length l, over 0
+   * @param pressure joint pressure p in MPa, 0 or more
+   * @param joint joint diameter D in mm, over 0
+   * @param length joint length l in mm, over 0
    * @param friction coefficient of friction or adhesion μ, 0 or more
    * @return F in N
    * @throws holdfast.quantity.InputException if a value is out of range
@@ -35,9 +35,9 @@ public final class PressForceKernel {
   /**
    * Torque at which the joint slips, {@code T = μ·p·π·D²·l/2}.
    *
-   * @param pressure joint pressure p, 0 or more
-   * @param joint joint diameter D, over 0
-   * @param length joint length l, over 0
+   * @param pressure joint pressure p in MPa, 0 or more
+   * @param joint joint diameter D in mm, over 0
+   * @param length joint length l in mm, over 0
    * @param friction coefficient of friction or adhesion μ, 0 or more
    * @return T in N·mm
    * @throws holdfast.quantity.InputException if a value is out of range
@@ -51,7 +51,7 @@ public final class PressForceKernel {
    *
    * @param force axial force F in N
    * @param torque torque T in N·mm
-   * @param joint joint diameter D, over 0
+   * @param joint joint diameter D in mm, over 0
    * @return resultant in N, 0 or more
    * @throws holdfast.quantity.InputException if a value is out of range
    */
@@ -66,8 +66,8 @@ public final class PressForceKernel {
    * Pressure that holds a resultant with a safety, {@code p = S·F/(μ·π·D·l)}; the inverse of {@link #axialForce}.
    *
    * @param resultant force F to be held in N, 0 or more
-   * @param joint joint diameter D, over 0
-   * @param length joint length l, over 0
+   * @param joint joint diameter D in mm, over 0
+   * @param length joint length l in mm, over 0
    * @param friction coefficient of friction or adhesion μ, over 0
    * @param safety safety S against slipping, over 0
    * @return p in MPa

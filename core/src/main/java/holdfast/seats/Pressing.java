@@ -15,6 +15,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Pressing a stud in. The force grows about in proportion to the stroke and is greatest at its end.
@@ -27,6 +28,13 @@ import java.util.List;
 public record Pressing(InterferenceFit fit, FrictionBand friction, Band<Force> pressIn, Work greatestWork)
     implements Traced, Serializable {
   private static final SourceRef FORCE = SourceRef.published("shrink fit slides", "force of an interference fit");
+
+  public Pressing {
+    Objects.requireNonNull(fit, "fit");
+    Objects.requireNonNull(friction, "friction");
+    Objects.requireNonNull(pressIn, "pressIn");
+    Objects.requireNonNull(greatestWork, "greatestWork");
+  }
 
   static Pressing of(InterferenceFit fit, FrictionBand friction) {
     double greatest = force(fit, fit.pressure().greatest().base(), friction.greatest());
@@ -44,6 +52,7 @@ public record Pressing(InterferenceFit fit, FrictionBand friction, Band<Force> p
    * @return the band
    */
   public Band<Force> pressOut(FrictionBand adhesion) {
+    Objects.requireNonNull(adhesion, "adhesion");
     return of(fit, adhesion).pressIn();
   }
 
@@ -55,6 +64,7 @@ public record Pressing(InterferenceFit fit, FrictionBand friction, Band<Force> p
    * @throws holdfast.quantity.InputException if the length is out of range
    */
   public Band<Force> at(Length joined) {
+    Objects.requireNonNull(joined, "joined");
     double share =
         Check.within(joined.mm(), 0, fit.length().mm(), "length already joined", "mm", "part of the joint length")
             / fit.length().mm();

@@ -54,6 +54,21 @@ public record RequiredInterference(
   private static final SourceRef FRICTION = SourceRef.published("shrink fit slides", "force and torque of an interference fit");
   private static final SourceRef RING = SourceRef.published("Boresi & Schmidt", "chapter 11, thick-wall cylinders");
 
+  public RequiredInterference {
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(housing, "housing");
+    Objects.requireNonNull(joint, "joint");
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(smoothing, "smoothing");
+    Objects.requireNonNull(resultant, "resultant");
+    Objects.requireNonNull(requiredPressure, "requiredPressure");
+    Objects.requireNonNull(allowedPressure, "allowedPressure");
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(greatest, "greatest");
+    Check.finite(adhesion, "coefficient of adhesion", "");
+    Check.finite(safety, "safety against slipping", "");
+  }
+
   /**
    * Starts from the parts.
    *
@@ -83,6 +98,7 @@ public record RequiredInterference(
    * @return true if its interferences lie between both ends
    */
   public boolean suits(Fit fit) {
+    Objects.requireNonNull(fit, "fit");
     return fit.maximumClearance().negated().compareTo(least) >= 0 && fit.minimumClearance().negated().compareTo(greatest) <= 0;
   }
 
@@ -109,6 +125,7 @@ public record RequiredInterference(
    * @throws InputException if no interference will do
    */
   public List<Fit> fits(BiFunction<Length, Band<Length>, List<Fit>> selector) {
+    Objects.requireNonNull(selector, "selector");
     if (!possible()) {
       throw new InputException(
           "required interference",
@@ -206,8 +223,8 @@ public record RequiredInterference(
      * @return this builder
      */
     public Builder hold(Force axial, Torque torsion) {
-      force = axial;
-      torque = torsion;
+      force = Objects.requireNonNull(axial, "axial");
+      torque = Objects.requireNonNull(torsion, "torsion");
       return this;
     }
 
@@ -220,6 +237,7 @@ public record RequiredInterference(
      * @throws InputException if a value is out of range
      */
     public Builder adhesion(FrictionBand band, double slipSafety) {
+      Objects.requireNonNull(band, "band");
       adhesion = Check.positive(band.least(), "least coefficient of adhesion", "", "without adhesion nothing holds");
       safety = Check.positive(slipSafety, "safety against slipping", "", "it multiplies the load");
       return this;
@@ -232,6 +250,7 @@ public record RequiredInterference(
      * @return this builder
      */
     public Builder smoothing(RoughnessRule value) {
+      Objects.requireNonNull(value, "value");
       smoothing = Objects.requireNonNull(value, "smoothing");
       return this;
     }
@@ -246,6 +265,7 @@ public record RequiredInterference(
      * @throws InputException if the safety is out of range
      */
     public Builder limit(YieldRule yieldRule, double againstLimit) {
+      Objects.requireNonNull(yieldRule, "yieldRule");
       rule = Objects.requireNonNull(yieldRule, "rule");
       partSafety = Check.positive(againstLimit, "safety against the limit", "", "it divides the limit");
       return this;
@@ -264,8 +284,9 @@ public record RequiredInterference(
       InterferenceFit one = probe(stud, housing, joint, length, smoothing);
       double resultant = PressForceKernel.resultant(force.base(), torque.base(), joint.mm());
       double required = PressForceKernel.pressureToHold(resultant, joint.mm(), length.mm(), adhesion, safety);
+      Stress any = new Stress(required);
       double allowed =
-          Math.min(limit(FitLimits.stud(one, rule, 1)), limit(FitLimits.housing(one, rule, 1))) / partSafety;
+          Math.min(limit(FitLimits.stud(one, rule, any)), limit(FitLimits.housing(one, rule, any))) / partSafety;
       double loss = one.smoothingLoss().mm();
       return new RequiredInterference(
           stud,
@@ -283,7 +304,7 @@ public record RequiredInterference(
     }
 
     private static double limit(FitLimits.PartLimit part) {
-      return part.pressure()
+      return part.pressure().map(Stress::base)
           .orElseThrow(
               () -> new InputException("limit of a part", part.criterion(), "a known strength", "it bounds the interference"));
     }

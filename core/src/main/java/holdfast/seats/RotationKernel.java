@@ -23,12 +23,12 @@ public final class RotationKernel {
    * Growth of the bore of a turning ring, {@code 2u = ρω²·D/(4E)·((3+ν)·c² + (1-ν)·b²)} with radii b of the joint and c
    * outside.
    *
-   * @param joint joint diameter D
-   * @param outside outside diameter, over D and finite
-   * @param density ρ, over 0
-   * @param modulus E
-   * @param poisson ν
-   * @param speed speed, any sign
+   * @param joint joint diameter D in mm
+   * @param outside outside diameter in mm, over D and finite
+   * @param density ρ in kg/m³, over 0
+   * @param modulus E in MPa
+   * @param poisson ν (dimensionless)
+   * @param speed speed in rpm, any sign
    * @return growth of the diameter in mm
    * @throws InputException if a value is out of range
    */
@@ -41,12 +41,12 @@ public final class RotationKernel {
    * Growth of a turning stud at the joint, {@code 2u = ρω²·D/(4E)·((3+ν)·a² + (1-ν)·b²)} with radii a of the hole and b
    * of the joint.
    *
-   * @param joint joint diameter D
-   * @param hole hole of the stud, 0 to less than D
-   * @param density ρ, over 0
-   * @param modulus E
-   * @param poisson ν
-   * @param speed speed, any sign
+   * @param joint joint diameter D in mm
+   * @param hole hole of the stud in mm, 0 to less than D
+   * @param density ρ in kg/m³, over 0
+   * @param modulus E in MPa
+   * @param poisson ν (dimensionless)
+   * @param speed speed in rpm, any sign
    * @return growth of the diameter in mm
    * @throws InputException if a value is out of range
    */
@@ -61,11 +61,11 @@ public final class RotationKernel {
   /**
    * Hoop stress at the bore of a turning ring without pressure, {@code ρω²/4·((3+ν)·c² + (1-ν)·b²)}.
    *
-   * @param joint joint diameter D
-   * @param outside outside diameter, over D and finite
-   * @param density ρ, over 0
-   * @param poisson ν
-   * @param speed speed, any sign
+   * @param joint joint diameter D in mm
+   * @param outside outside diameter in mm, over D and finite
+   * @param density ρ in kg/m³, over 0
+   * @param poisson ν (dimensionless)
+   * @param speed speed in rpm, any sign
    * @return stress in MPa
    * @throws InputException if a value is out of range
    */
@@ -80,16 +80,16 @@ public final class RotationKernel {
   /**
    * Interference lost at speed: growth of the bore less growth of the stud.
    *
-   * @param joint joint diameter D
-   * @param hole hole of the stud, 0 to less than D
-   * @param outside outside diameter of the housing, over D and finite
-   * @param innerDensity ρ of the stud
-   * @param innerModulus E of the stud
-   * @param innerPoisson ν of the stud
-   * @param outerDensity ρ of the housing
-   * @param outerModulus E of the housing
-   * @param outerPoisson ν of the housing
-   * @param speed speed, any sign
+   * @param joint joint diameter D in mm
+   * @param hole hole of the stud in mm, 0 to less than D
+   * @param outside outside diameter of the housing in mm, over D and finite
+   * @param innerDensity ρ of the stud in kg/m³
+   * @param innerModulus E of the stud in MPa
+   * @param innerPoisson ν of the stud (dimensionless)
+   * @param outerDensity ρ of the housing in kg/m³
+   * @param outerModulus E of the housing in MPa
+   * @param outerPoisson ν of the housing (dimensionless)
+   * @param speed speed in rpm, any sign
    * @return diametral loss in mm; negative if the stud grows more
    * @throws InputException if a value is out of range
    */

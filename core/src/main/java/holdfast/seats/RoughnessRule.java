@@ -3,6 +3,7 @@ package holdfast.seats;
 
 import holdfast.quantity.Length;
 import holdfast.tables.SourceRef;
+import java.util.Objects;
 
 /** Which rule gives the interference lost to smoothing. The editions differ by a factor of two; the caller chooses. */
 public enum RoughnessRule {
@@ -28,6 +29,8 @@ public enum RoughnessRule {
    * @throws holdfast.quantity.InputException if a height is negative
    */
   public Length loss(Length housing, Length stud) {
+    Objects.requireNonNull(housing, "housing");
+    Objects.requireNonNull(stud, "stud");
     return new Length(
         switch (this) {
           case NONE -> 0;

@@ -14,7 +14,7 @@ public final class SeatGeometryKernel {
   /**
    * Length of the press-fit chamfer, about the cube root of the joint diameter in mm, at about 5°.
    *
-   * @param joint joint diameter D, over 0
+   * @param joint joint diameter D in mm, over 0
    * @return length along the axis in mm
    * @throws InputException if the diameter is out of range
    */
@@ -26,9 +26,9 @@ public final class SeatGeometryKernel {
   /**
    * Length over which stud and bore really touch.
    *
-   * @param length length of the bore covered by the stud, over 0
-   * @param studChamfer length of the chamfers of the stud within it, 0 or more
-   * @param boreChamfer length of the chamfers of the bore within it, 0 or more
+   * @param length length of the bore covered by the stud in mm, over 0
+   * @param studChamfer length of the chamfers of the stud within it in mm, 0 or more
+   * @param boreChamfer length of the chamfers of the bore within it in mm, 0 or more
    * @return engaged length, over 0
    * @throws InputException if the chamfers leave nothing
    */
@@ -52,9 +52,9 @@ public final class SeatGeometryKernel {
    * Greatest tilt of a stud in a bore with clearance: it touches both mouths,
    * {@code L·sin φ + d·cos φ = D}; to first order {@code φ = s/L}.
    *
-   * @param clearance diametral clearance s = D - d, 0 or more
-   * @param stud stud diameter d, over 0
-   * @param engagement engaged length L, over 0
+   * @param clearance diametral clearance s = D - d in mm, 0 or more
+   * @param stud stud diameter d in mm, over 0
+   * @param engagement engaged length L in mm, over 0
    * @return φ in rad
    * @throws InputException if a value is out of range, or the engagement is too short to stop the stud
    */
@@ -78,8 +78,8 @@ public final class SeatGeometryKernel {
   /**
    * Tilt of a face that is out of square, {@code atan(t/D_F)}.
    *
-   * @param runout axial run-out t over the face, 0 or more
-   * @param faceDiameter diameter D_F over which it is measured, over 0
+   * @param runout axial run-out t over the face in mm, 0 or more
+   * @param faceDiameter diameter D_F over which it is measured in mm, over 0
    * @return angle in rad
    * @throws InputException if a value is out of range
    */
@@ -115,8 +115,8 @@ public final class SeatGeometryKernel {
    * Sideways shift of a point outside of the seat by tilt about the far mouth, {@code (a + L)·sin φ}.
    *
    * @param tilt φ in rad, from 0 to π/2
-   * @param distance distance a of the point from the near mouth, 0 or more
-   * @param engagement engaged length L, over 0
+   * @param distance distance a of the point from the near mouth in mm, 0 or more
+   * @param engagement engaged length L in mm, over 0
    * @return shift in mm
    * @throws InputException if a value is out of range
    */

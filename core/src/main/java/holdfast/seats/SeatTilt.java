@@ -12,6 +12,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How far a stud can lean in its seat, worst case: the contributions of clearance or clamped faces and of bending add up
@@ -39,6 +40,15 @@ public record SeatTilt(
   private static final SourceRef FACE = SourceRef.derived("a flat face leans by its run-out over its diameter");
   private static final SourceRef SUM = SourceRef.derived("worst case: all contributions lean the same way in one plane");
 
+  public SeatTilt {
+    Objects.requireNonNull(clearance, "clearance");
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(engagement, "engagement");
+    Objects.requireNonNull(byClearance, "byClearance");
+    Objects.requireNonNull(byFaces, "byFaces");
+    Objects.requireNonNull(byBending, "byBending");
+  }
+
   /**
    * Starts from a seat.
    *
@@ -48,6 +58,9 @@ public record SeatTilt(
    * @return a builder for a seat without clamped faces and bending
    */
   public static Builder of(Length greatestClearance, Length stud, Length engagement) {
+    Objects.requireNonNull(greatestClearance, "greatestClearance");
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(engagement, "engagement");
     return new Builder(greatestClearance, stud, engagement);
   }
 
@@ -61,6 +74,8 @@ public record SeatTilt(
    * @throws InputException if an argument is outside its range
    */
   public static Length squareness(Angle permitted, double share, Length faceDiameter) {
+    Objects.requireNonNull(permitted, "permitted");
+    Objects.requireNonNull(faceDiameter, "faceDiameter");
     return new Length(SeatGeometryKernel.squareness(permitted.radian(), share, faceDiameter.mm()));
   }
 
@@ -99,6 +114,7 @@ public record SeatTilt(
    * @throws InputException if the distance is negative
    */
   public Length shiftAt(Length distance) {
+    Objects.requireNonNull(distance, "distance");
     return new Length(SeatGeometryKernel.shift(bySeat().base(), distance.mm(), engagement.mm()));
   }
 
@@ -171,6 +187,8 @@ public record SeatTilt(
      * @throws InputException if a value is out of range
      */
     public Builder clampedFace(Length runout, Length faceDiameter) {
+      Objects.requireNonNull(runout, "runout");
+      Objects.requireNonNull(faceDiameter, "faceDiameter");
       faces += SeatGeometryKernel.faceTilt(runout.mm(), faceDiameter.mm());
       clamped = true;
       return this;
@@ -184,6 +202,7 @@ public record SeatTilt(
      * @throws InputException if the slope is negative
      */
     public Builder bending(Angle slope) {
+      Objects.requireNonNull(slope, "slope");
       Check.notNegative(slope.base(), "slope by bending", "rad", "state its size");
       bending = slope;
       return this;

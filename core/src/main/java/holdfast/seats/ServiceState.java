@@ -13,6 +13,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -37,6 +38,15 @@ public record ServiceState(
   private static final SourceRef THERMAL = SourceRef.derived("free thermal expansion of both parts");
   /** Above this temperature moduli and strengths of common metals fall noticeably. */
   private static final double WARM = 150;
+
+  public ServiceState {
+    Objects.requireNonNull(fit, "fit");
+    Objects.requireNonNull(studTemperature, "studTemperature");
+    Objects.requireNonNull(housingTemperature, "housingTemperature");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(interference, "interference");
+    Objects.requireNonNull(pressure, "pressure");
+  }
 
   static ServiceState of(InterferenceFit fit, Temperature stud, Temperature housing, RotationalSpeed speed) {
     double loss = speed.rpm() == 0 ? 0 : rotationLoss(fit, speed.rpm());
@@ -150,7 +160,7 @@ public record ServiceState(
     } else if (pressure.least().base() == 0) {
       warnings.add(new Warning("loosest-pair-loose-at-work", "the loosest pair has no grip at work", THERMAL));
     }
-    FitLimits.PartLimit limit = FitLimits.housing(fit, YieldRule.VON_MISES, pressure.greatest().base());
+    FitLimits.PartLimit limit = FitLimits.housing(fit, YieldRule.VON_MISES, pressure.greatest());
     if (limit.exceeded()) {
       warnings.add(new Warning("housing-limit-at-work", "the housing is beyond its limit at work: " + limit, THERMAL));
     }

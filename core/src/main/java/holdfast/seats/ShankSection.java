@@ -3,6 +3,7 @@ package holdfast.seats;
 
 import holdfast.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Section of a stud at the seat mouth.
@@ -14,6 +15,9 @@ import java.io.Serializable;
 public record ShankSection(Length diameter, Length bore, Length crossHole) implements Serializable {
   // Refuses bores and holes that leave no stud.
   public ShankSection {
+    Objects.requireNonNull(diameter, "diameter");
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(crossHole, "crossHole");
     StudSectionKernel.netModulus(diameter.mm(), bore.mm(), crossHole.mm());
   }
 
@@ -48,6 +52,7 @@ public record ShankSection(Length diameter, Length bore, Length crossHole) imple
    * @throws holdfast.quantity.InputException if the hole does not fit
    */
   public ShankSection crossDrilled(Length hole) {
+    Objects.requireNonNull(hole, "hole");
     return new ShankSection(diameter, bore, hole);
   }
 

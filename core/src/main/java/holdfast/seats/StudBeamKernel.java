@@ -25,9 +25,9 @@ public final class StudBeamKernel {
    * Deflection by a force.
    *
    * @param force force F in N
-   * @param at distance a of the force
-   * @param x where the deflection is wanted
-   * @param stiffness EI
+   * @param at distance a of the force in mm
+   * @param x where the deflection is wanted in mm
+   * @param stiffness EI in N·mm²
    * @return F x² (3a - x)/(6EI) up to the force, straight beyond it
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -41,9 +41,9 @@ public final class StudBeamKernel {
    * Slope by a force.
    *
    * @param force force F in N
-   * @param at distance a of the force
-   * @param x where the slope is wanted
-   * @param stiffness EI
+   * @param at distance a of the force in mm
+   * @param x where the slope is wanted, in mm
+   * @param stiffness EI in N·mm²
    * @return F x (2a - x)/(2EI) up to the force, constant beyond it
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -57,9 +57,9 @@ public final class StudBeamKernel {
    * Deflection by a moment.
    *
    * @param moment moment M in N·mm
-   * @param at distance of the moment
-   * @param x where the deflection is wanted
-   * @param stiffness EI
+   * @param at distance of the moment in mm
+   * @param x where the deflection is wanted in mm
+   * @param stiffness EI in N·mm²
    * @return M x²/(2EI) up to the moment, straight beyond it
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -72,12 +72,12 @@ public final class StudBeamKernel {
   /**
    * Deflection by a load that changes linearly between two places.
    *
-   * @param from start of the load
-   * @param to end of the load, beyond its start
+   * @param from start of the load in mm
+   * @param to end of the load in mm, beyond its start
    * @param atStart load per length at the start, N/mm
    * @param atEnd load per length at the end, N/mm
-   * @param x where the deflection is wanted
-   * @param stiffness EI
+   * @param x where the deflection is wanted in mm
+   * @param stiffness EI in N·mm²
    * @return the deflection
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -92,12 +92,12 @@ public final class StudBeamKernel {
   /**
    * Slope by a load that changes linearly between two places.
    *
-   * @param from start of the load
-   * @param to end of the load, beyond its start
+   * @param from start of the load in mm
+   * @param to end of the load in mm, beyond its start
    * @param atStart load per length at the start, N/mm
    * @param atEnd load per length at the end, N/mm
-   * @param x where the slope is wanted
-   * @param stiffness EI
+   * @param x where the slope is wanted, in mm
+   * @param stiffness EI in N·mm²
    * @return the slope
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -127,8 +127,8 @@ public final class StudBeamKernel {
    * Deflection by shear, up to and at the middle of a load that is spread evenly.
    *
    * @param force radial load F in N
-   * @param width width B over which it is spread
-   * @param gap distance g of the near edge of the load
+   * @param width width B over which it is spread in mm
+   * @param gap distance g of the near edge of the load in mm
    * @param diameter stud diameter d in mm
    * @param bore bore di in mm, 0 for a solid stud
    * @param modulus modulus of elasticity E in MPa

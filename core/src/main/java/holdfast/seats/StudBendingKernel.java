@@ -15,9 +15,9 @@ public final class StudBendingKernel {
   /**
    * Bending moment at the mouth of the seat.
    *
-   * @param force radial load F
-   * @param width width B over which it is spread
-   * @param gap distance g from the seat mouth to the near edge of the load
+   * @param force radial load F in N
+   * @param width width B over which it is spread in mm
+   * @param gap distance g from the seat mouth to the near edge of the load in mm
    * @return M = F (B/2 + g)
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -30,10 +30,10 @@ public final class StudBendingKernel {
   /**
    * Bending moment at a distance from the seat mouth.
    *
-   * @param force radial load F
-   * @param width width B over which it is spread, over 0
-   * @param gap distance g from the seat mouth to the near edge of the load
-   * @param distance distance x from the seat mouth outwards, 0 or more
+   * @param force radial load F in N
+   * @param width width B over which it is spread in mm, over 0
+   * @param gap distance g from the seat mouth to the near edge of the load in mm
+   * @param distance distance x from the seat mouth outwards in mm, 0 or more
    * @return the moment; within the load F (B + g - x)²/(2B), beyond it 0
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -52,9 +52,9 @@ public final class StudBendingKernel {
   /**
    * Nominal bending stress.
    *
-   * @param moment bending moment M
-   * @param diameter stud diameter d
-   * @param bore bore di, 0 for a solid stud
+   * @param moment bending moment M in N·mm
+   * @param diameter stud diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
    * @return σb = 32 M/(π d³ (1 - (di/d)⁴))
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -67,8 +67,8 @@ public final class StudBendingKernel {
   /**
    * Bending stress as an inch catalogue rounds it: 10 M/d³ for a solid stud, 1.8 % low. A check, not a replacement.
    *
-   * @param moment bending moment M
-   * @param diameter stud diameter d
+   * @param moment bending moment M in N·mm
+   * @param diameter stud diameter d in mm
    * @return 10 M/d³
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -82,11 +82,11 @@ public final class StudBendingKernel {
   /**
    * Radial load at which the nominal bending stress reaches a limit.
    *
-   * @param stress permitted bending stress
-   * @param width width B over which the load is spread
-   * @param gap distance g from the seat mouth to the near edge of the load; B/2 + g must not be 0
-   * @param diameter stud diameter d
-   * @param bore bore di, 0 for a solid stud
+   * @param stress permitted bending stress in MPa
+   * @param width width B over which the load is spread in mm
+   * @param gap distance g from the seat mouth to the near edge of the load in mm; B/2 + g must not be 0
+   * @param diameter stud diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
    * @return F = σ W/(B/2 + g)
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -100,9 +100,9 @@ public final class StudBendingKernel {
   /**
    * Largest shear stress of the radial load, on the neutral axis.
    *
-   * @param force radial load F
-   * @param diameter stud diameter d
-   * @param bore bore di, 0 for a solid stud
+   * @param force radial load F in N
+   * @param diameter stud diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
    * @return 4/3 F/A solid, up to 2 F/A for a thin tube
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -115,9 +115,9 @@ public final class StudBendingKernel {
   /**
    * Mean shear stress of a pin held at both ends.
    *
-   * @param force radial load F on the roller between the ends
-   * @param diameter pin diameter d
-   * @param bore bore di, 0 for a solid pin
+   * @param force radial load F on the roller between the ends in N
+   * @param diameter pin diameter d in mm
+   * @param bore bore di in mm, 0 for a solid pin
    * @return F/(2A); 2 F/(π d²) for a solid pin
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -130,9 +130,9 @@ public final class StudBendingKernel {
   /**
    * Axial stress of the preload.
    *
-   * @param preload preload of the nut FV
-   * @param diameter stud diameter d
-   * @param bore bore di, 0 for a solid stud
+   * @param preload preload of the nut FV in N
+   * @param diameter stud diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
    * @return σa = FV/A
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -145,9 +145,9 @@ public final class StudBendingKernel {
   /**
    * Torsional stress at the surface, of a tightening torque that is still held in the shank.
    *
-   * @param torque torque T
-   * @param diameter stud diameter d
-   * @param bore bore di, 0 for a solid stud
+   * @param torque torque T in N·mm
+   * @param diameter stud diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
    * @return τt = T/(2W)
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -160,9 +160,9 @@ public final class StudBendingKernel {
   /**
    * Equivalent stress (von Mises) on the fibre with the largest bending tension. The shear of the radial load is 0 there.
    *
-   * @param bending bending stress σb, concentration included if wanted
-   * @param axial axial stress σa
-   * @param torsion torsional stress τt
+   * @param bending bending stress σb in MPa, concentration included if wanted
+   * @param axial axial stress σa in MPa
+   * @param torsion torsional stress τt in MPa
    * @return √((σb + σa)² + 3 τt²)
    * @throws holdfast.quantity.InputException if an argument is not finite
    */
@@ -176,9 +176,9 @@ public final class StudBendingKernel {
   /**
    * Equivalent stress (von Mises) on the neutral axis, where the shears of load and torque add.
    *
-   * @param axial axial stress σa
-   * @param shear largest shear stress of the radial load τ
-   * @param torsion torsional stress τt
+   * @param axial axial stress σa in MPa
+   * @param shear largest shear stress of the radial load τ in MPa
+   * @param torsion torsional stress τt in MPa
    * @return √(σa² + 3 (τ + τt)²)
    * @throws holdfast.quantity.InputException if an argument is not finite
    */
@@ -193,10 +193,10 @@ public final class StudBendingKernel {
    * Equivalent stress (von Mises) at the seat mouth of a press fit: tension along the stud with the pressure of the fit
    * around it.
    *
-   * @param tension σb + σa along the stud
-   * @param pressure pressure p of the fit, 0 or more
-   * @param diameter stud diameter d
-   * @param bore bore di, 0 for a solid stud
+   * @param tension σb + σa along the stud in MPa
+   * @param pressure pressure p of the fit in MPa, 0 or more
+   * @param diameter stud diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
    * @return von Mises of (σb + σa, -p, -p (1 + Q²)/(1 - Q²)) with Q = di/d
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -220,10 +220,10 @@ public final class StudBendingKernel {
   /**
    * Bearing pressure at the seat mouth if the stud were rigid and the seat soft: linear over the engaged length.
    *
-   * @param force radial load F
-   * @param arm distance a of its line of action from the seat mouth
-   * @param diameter stud diameter d
-   * @param engaged engaged length L, over 0
+   * @param force radial load F in N
+   * @param arm distance a of its line of action from the seat mouth in mm
+   * @param diameter stud diameter d in mm
+   * @param engaged engaged length L in mm, over 0
    * @return F/(d L) (4 + 6 a/L)
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -236,10 +236,10 @@ public final class StudBendingKernel {
   /**
    * Bearing pressure at the far end of the seat, on the opposite side, if the stud were rigid.
    *
-   * @param force radial load F
-   * @param arm distance a of its line of action from the seat mouth
-   * @param diameter stud diameter d
-   * @param engaged engaged length L, over 0
+   * @param force radial load F in N
+   * @param arm distance a of its line of action from the seat mouth in mm
+   * @param diameter stud diameter d in mm
+   * @param engaged engaged length L in mm, over 0
    * @return F/(d L) (2 + 6 a/L), acting against the pressure at the mouth
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */

@@ -11,6 +11,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Stress concentration of a notch in a stud. The polynomials behind it are recalled from a handbook.
@@ -30,6 +31,11 @@ public record StudConcentration(
 
   // Refuses shapes that are no notch.
   public StudConcentration {
+    Objects.requireNonNull(notch, "notch");
+    Objects.requireNonNull(loading, "loading");
+    Objects.requireNonNull(greater, "greater");
+    Objects.requireNonNull(smaller, "smaller");
+    Objects.requireNonNull(radius, "radius");
     StudNotchKernel.depthOverRadius(greater.mm(), smaller.mm(), radius.mm());
   }
 
@@ -50,6 +56,7 @@ public record StudConcentration(
    * @throws holdfast.quantity.InputException if the strength is outside its range, or Kt came out below 1
    */
   public double fatigueFactor(Stress strength) {
+    Objects.requireNonNull(strength, "strength");
     return StudNotchKernel.fatigueFactor(
         factor(), radius.mm(), StudNotchKernel.materialLength(strength.megapascal()));
   }

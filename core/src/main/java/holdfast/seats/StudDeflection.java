@@ -15,6 +15,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Deflection and slope of a stud in the middle of the roller: bending and shear of the free part, yielding of the seat.
@@ -40,6 +41,11 @@ public record StudDeflection(
 
   // Refuses what no stud has.
   public StudDeflection {
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(modulus, "modulus");
+    Objects.requireNonNull(engaged, "engaged");
+    Objects.requireNonNull(foundation, "foundation");
     Check.positive(load.width().mm(), "load width B", "mm", "the load is spread over it");
     Check.positive(modulus.megapascal(), "modulus of elasticity E", "MPa", "an elastic body has stiffness");
     Check.within(poisson, 0, 0.5, "Poisson's ratio", "", "range of engineering materials");
@@ -67,6 +73,7 @@ public record StudDeflection(
    * @return the deflection
    */
   public StudDeflection onFoundation(Stress modulus) {
+    Objects.requireNonNull(modulus, "modulus");
     return new StudDeflection(section, load, this.modulus, poisson, engaged, modulus);
   }
 

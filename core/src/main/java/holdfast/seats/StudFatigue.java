@@ -11,6 +11,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Fatigue margin of a stud: the lesser of the margin in the Haigh diagram and that against yielding in the first cycle.
@@ -29,6 +30,10 @@ public record StudFatigue(
 
   // Refuses notches that lower the stress and studs without load.
   public StudFatigue {
+    Objects.requireNonNull(strength, "strength");
+    Objects.requireNonNull(duty, "duty");
+    Objects.requireNonNull(material, "material");
+    Objects.requireNonNull(criterion, "criterion");
     Check.within(notchFactor, 1, Double.MAX_VALUE, "fatigue notch factor Kf", "", "a notch does not lower the stress");
     Check.positive(strength.tension().megapascal(), "bending plus preload stress", "MPa", "nothing loads the stud");
   }

@@ -15,10 +15,10 @@ public final class StudFatigueKernel {
   /**
    * Margin by the straight line to the tensile strength.
    *
-   * @param amplitude stress amplitude σa, 0 or more
-   * @param mean mean stress σm
-   * @param endurance endurance limit σe at mean stress 0, over 0
-   * @param strength tensile strength Rm, over 0
+   * @param amplitude stress amplitude σa in MPa, 0 or more
+   * @param mean mean stress σm in MPa
+   * @param endurance endurance limit σe at mean stress 0 in MPa, over 0
+   * @param strength tensile strength Rm in MPa, over 0
    * @return 1/(σa/σe + σm/Rm)
    * @throws holdfast.quantity.InputException if an argument is outside its range or nothing loads the stud
    */
@@ -31,10 +31,10 @@ public final class StudFatigueKernel {
   /**
    * Margin by the straight line to the yield strength.
    *
-   * @param amplitude stress amplitude σa, 0 or more
-   * @param mean mean stress σm
-   * @param endurance endurance limit σe at mean stress 0, over 0
-   * @param yield yield strength Re, over 0
+   * @param amplitude stress amplitude σa in MPa, 0 or more
+   * @param mean mean stress σm in MPa
+   * @param endurance endurance limit σe at mean stress 0 in MPa, over 0
+   * @param yield yield strength Re in MPa, over 0
    * @return 1/(σa/σe + σm/Re)
    * @throws holdfast.quantity.InputException if an argument is outside its range or nothing loads the stud
    */
@@ -47,10 +47,10 @@ public final class StudFatigueKernel {
   /**
    * Margin by the parabola to the tensile strength.
    *
-   * @param amplitude stress amplitude σa, 0 or more
-   * @param mean mean stress σm
-   * @param endurance endurance limit σe at mean stress 0, over 0
-   * @param strength tensile strength Rm, over 0
+   * @param amplitude stress amplitude σa in MPa, 0 or more
+   * @param mean mean stress σm in MPa
+   * @param endurance endurance limit σe at mean stress 0 in MPa, over 0
+   * @param strength tensile strength Rm in MPa, over 0
    * @return n from n σa/σe + (n σm/Rm)² = 1
    * @throws holdfast.quantity.InputException if an argument is outside its range or nothing loads the stud
    */
@@ -66,9 +66,9 @@ public final class StudFatigueKernel {
   /**
    * Margin against yielding in the first cycle.
    *
-   * @param amplitude stress amplitude σa, 0 or more
-   * @param mean mean stress σm
-   * @param yield yield strength Re, over 0
+   * @param amplitude stress amplitude σa in MPa, 0 or more
+   * @param mean mean stress σm in MPa
+   * @param yield yield strength Re in MPa, over 0
    * @return Re/(σa + |σm|)
    * @throws holdfast.quantity.InputException if an argument is outside its range or nothing loads the stud
    */

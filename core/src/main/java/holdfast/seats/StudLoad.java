@@ -6,6 +6,7 @@ import holdfast.quantity.Force;
 import holdfast.quantity.Length;
 import holdfast.quantity.Torque;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * What a stud carries.
@@ -19,6 +20,11 @@ import java.io.Serializable;
 public record StudLoad(Force radial, Length width, Length gap, Force preload, Torque heldTorque) implements Serializable {
   // Refuses negative sizes.
   public StudLoad {
+    Objects.requireNonNull(radial, "radial");
+    Objects.requireNonNull(width, "width");
+    Objects.requireNonNull(gap, "gap");
+    Objects.requireNonNull(preload, "preload");
+    Objects.requireNonNull(heldTorque, "heldTorque");
     StudBendingKernel.moment(radial.base(), width.mm(), gap.mm());
     Check.notNegative(preload.base(), "preload FV", "N", "a nut only pulls");
     Check.notNegative(heldTorque.base(), "torque T", "N·mm", "its size, without direction");
@@ -46,6 +52,8 @@ public record StudLoad(Force radial, Length width, Length gap, Force preload, To
    * @throws holdfast.quantity.InputException if a value is negative
    */
   public StudLoad tightened(Force force, Torque torque) {
+    Objects.requireNonNull(force, "force");
+    Objects.requireNonNull(torque, "torque");
     return new StudLoad(radial, width, gap, force, torque);
   }
 }

@@ -4,6 +4,7 @@ package holdfast.seats;
 import holdfast.quantity.Check;
 import holdfast.quantity.Stress;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Strengths of a stud.
@@ -15,6 +16,9 @@ import java.io.Serializable;
 public record StudMaterial(Stress endurance, Stress tensile, Stress yield) implements Serializable {
   // Refuses strengths in the wrong order.
   public StudMaterial {
+    Objects.requireNonNull(endurance, "endurance");
+    Objects.requireNonNull(tensile, "tensile");
+    Objects.requireNonNull(yield, "yield");
     Check.positive(tensile.megapascal(), "tensile strength Rm", "MPa", "strength of the stud");
     Check.overUpTo(yield.megapascal(), 0, tensile.megapascal(), "yield strength Re", "MPa", "yield comes before fracture");
     Check.overUpTo(

@@ -4,6 +4,7 @@ package holdfast.seats;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Stress concentration of notched studs, and how much of it fatigue feels. Nominal stresses are those of the smaller
@@ -36,6 +37,8 @@ public final class StudNotchKernel {
       provenance = Provenance.MEMORY)
   public static double concentration(
       StudNotch notch, StudNotch.Loading loading, double greater, double smaller, double radius) {
+    Objects.requireNonNull(notch, "notch");
+    Objects.requireNonNull(loading, "loading");
     double x = depthOverRadius(greater, smaller, radius);
     double root = Math.sqrt(x);
     double u = (greater - smaller) / greater;
@@ -63,6 +66,8 @@ public final class StudNotchKernel {
   @Source(document = "Pilkey 1997", locator = "ranges of t/r beside the polynomials", provenance = Provenance.MEMORY)
   public static boolean isValid(
       StudNotch notch, StudNotch.Loading loading, double greater, double smaller, double radius) {
+    Objects.requireNonNull(notch, "notch");
+    Objects.requireNonNull(loading, "loading");
     double x = depthOverRadius(greater, smaller, radius);
     return StudNotchPolynomials.covers(StudNotchPolynomials.set(notch, loading), x);
   }

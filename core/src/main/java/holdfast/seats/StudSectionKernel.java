@@ -16,8 +16,8 @@ public final class StudSectionKernel {
   /**
    * Cross-section.
    *
-   * @param diameter outer diameter d
-   * @param bore bore di, 0 for a solid stud
+   * @param diameter outer diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
    * @return A = π (d² - di²)/4 in mm²
    * @throws holdfast.quantity.InputException if the bore does not fit into the stud
    */
@@ -29,8 +29,8 @@ public final class StudSectionKernel {
   /**
    * Second moment of area.
    *
-   * @param diameter outer diameter d
-   * @param bore bore di, 0 for a solid stud
+   * @param diameter outer diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
    * @return I = π (d⁴ - di⁴)/64 in mm⁴
    * @throws holdfast.quantity.InputException if the bore does not fit into the stud
    */
@@ -41,8 +41,8 @@ public final class StudSectionKernel {
   /**
    * Section modulus in bending; in torsion it is twice this value.
    *
-   * @param diameter outer diameter d
-   * @param bore bore di, 0 for a solid stud
+   * @param diameter outer diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
    * @return W = π d³ (1 - (di/d)⁴)/32 in mm³
    * @throws holdfast.quantity.InputException if the bore does not fit into the stud
    */
@@ -54,9 +54,9 @@ public final class StudSectionKernel {
    * Section modulus of the net section through a cross hole whose mouth lies on the fibre in tension: the worst
    * position. With a solid stud it is π d³/32 - d_h d²/6.
    *
-   * @param diameter outer diameter d
-   * @param bore bore di, 0 for a solid stud
-   * @param hole diameter of the cross hole, 0 or more and at most a third of the wall-to-wall diameter
+   * @param diameter outer diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
+   * @param hole diameter of the cross hole in mm, 0 or more and at most a third of the wall-to-wall diameter
    * @return W of the net section in mm³
    * @throws holdfast.quantity.InputException if bore or hole do not fit into the stud
    */
@@ -71,8 +71,8 @@ public final class StudSectionKernel {
   /**
    * Largest shear stress over mean shear stress, on the neutral axis.
    *
-   * @param diameter outer diameter d
-   * @param bore bore di, 0 for a solid stud
+   * @param diameter outer diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
    * @return 4/3 (d² + d di + di²)/(d² + di²): 4/3 solid, towards 2 for a thin tube
    * @throws holdfast.quantity.InputException if the bore does not fit into the stud
    */
@@ -89,8 +89,8 @@ public final class StudSectionKernel {
   /**
    * Shear coefficient of the Timoshenko beam.
    *
-   * @param diameter outer diameter d
-   * @param bore bore di, 0 for a solid stud
+   * @param diameter outer diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
    * @param poisson Poisson's ratio ν
    * @return κ = 6 (1+ν)(1+m²)² / ((7+6ν)(1+m²)² + (20+12ν) m²) with m = di/d; 0.886 solid with ν = 0.3
    * @throws holdfast.quantity.InputException if an argument is outside its range

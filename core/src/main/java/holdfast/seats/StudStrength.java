@@ -15,6 +15,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Strength of a stud at the seat mouth: bending, preload, held torque and the pressure of the fit together. Stresses are
@@ -33,6 +34,9 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
 
   // Refuses a pulling fit.
   public StudStrength {
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(load, "load");
+    Objects.requireNonNull(fitPressure, "fitPressure");
     Check.notNegative(fitPressure.megapascal(), "pressure of the fit", "MPa", "a fit only presses");
   }
 
@@ -54,6 +58,7 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
    * @return 1372, 784 or 392 MPa
    */
   public static Stress catalogueAllowable(StudDuty duty) {
+    Objects.requireNonNull(duty, "duty");
     Table table = TableSet.bundled().table("contact/needle-catalogue/2300E/stud-allowable-stresses");
     return new Stress(table.number(table.find("duty", duty.label()), "allowable"));
   }
@@ -131,6 +136,7 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
    * @throws holdfast.quantity.InputException if nothing loads the stud
    */
   public double margin(Stress allowable) {
+    Objects.requireNonNull(allowable, "allowable");
     return Check.notNegative(allowable.megapascal(), "allowable stress", "MPa", "a limit")
         / Check.positive(tension().megapascal(), "bending plus preload stress", "MPa", "nothing loads the stud");
   }
@@ -143,6 +149,7 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
    * @throws holdfast.quantity.InputException if the load has no arm
    */
   public Force radialLoadAt(Stress allowable) {
+    Objects.requireNonNull(allowable, "allowable");
     double left = allowable.megapascal() - axial().megapascal();
     if (left <= 0) {
       return new Force(0);

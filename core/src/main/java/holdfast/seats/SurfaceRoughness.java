@@ -6,6 +6,7 @@ import holdfast.quantity.Length;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -21,6 +22,13 @@ public record SurfaceRoughness(String name, Band<Length> ra, Optional<Band<Lengt
   private static final Table GRADES = TableSet.bundled().table("seats/iso-1302/1992/roughness-grades");
   private static final Table OTHERS = TableSet.bundled().table("seats/collected/2026/surface-roughness");
 
+  public SurfaceRoughness {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(ra, "ra");
+    Objects.requireNonNull(rz, "rz");
+    Objects.requireNonNull(source, "source");
+  }
+
   /**
    * A roughness grade.
    *
@@ -29,6 +37,7 @@ public record SurfaceRoughness(String name, Band<Length> ra, Optional<Band<Lengt
    * @throws InputException for another text
    */
   public static SurfaceRoughness ofGrade(String grade) {
+    Objects.requireNonNull(grade, "grade");
     int row = GRADES.find("grade", grade.strip());
     if (row < 0) {
       throw new InputException("roughness grade", "'" + grade + "'", "N1 to N12", "ISO 1302 has no other grades");
@@ -46,6 +55,7 @@ public record SurfaceRoughness(String name, Band<Length> ra, Optional<Band<Lengt
    * @throws InputException if the table does not hold it
    */
   public static SurfaceRoughness ofProcess(String process) {
+    Objects.requireNonNull(process, "process");
     return other("process", process);
   }
 
@@ -57,6 +67,7 @@ public record SurfaceRoughness(String name, Band<Length> ra, Optional<Band<Lengt
    * @throws InputException if the table does not hold it
    */
   public static SurfaceRoughness ofSeat(String seat) {
+    Objects.requireNonNull(seat, "seat");
     return other("seat", seat);
   }
 

@@ -4,6 +4,7 @@ package holdfast.seats;
 import holdfast.quantity.Temperature;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -14,6 +15,11 @@ import java.util.Optional;
  * @param source where the limit comes from
  */
 public record TemperatureCeiling(String subject, Temperature limit, SourceRef source) implements Serializable {
+  public TemperatureCeiling {
+    Objects.requireNonNull(subject, "subject");
+    Objects.requireNonNull(limit, "limit");
+    Objects.requireNonNull(source, "source");
+  }
 
   /**
    * The ceiling of a material, for its temper or strength.
@@ -22,6 +28,7 @@ public record TemperatureCeiling(String subject, Temperature limit, SourceRef so
    * @return the ceiling of its group, recalled; empty if none is known
    */
   public static Optional<TemperatureCeiling> of(Material material) {
+    Objects.requireNonNull(material, "material");
     return HeatTable.limit(material.group())
         .map(
             celsius ->

@@ -49,6 +49,14 @@ public record ThermalAssembly(
 
   // Keeps an unmodifiable copy of the list.
   public ThermalAssembly {
+    Objects.requireNonNull(fit, "fit");
+    Objects.requireNonNull(room, "room");
+    Objects.requireNonNull(studTemperature, "studTemperature");
+    Objects.requireNonNull(clearance, "clearance");
+    Objects.requireNonNull(housingTemperature, "housingTemperature");
+    Objects.requireNonNull(ceilings, "ceilings");
+    Objects.requireNonNull(studFloor, "studFloor");
+    Check.finite(coolingTemperature, "cooling temperature", "°C");
     ceilings = List.copyOf(ceilings);
   }
 
@@ -230,6 +238,7 @@ public record ThermalAssembly(
      * @return this builder
      */
     public Builder room(Temperature temperature) {
+      Objects.requireNonNull(temperature, "temperature");
       room = Objects.requireNonNull(temperature, "room");
       return this;
     }
@@ -241,6 +250,7 @@ public record ThermalAssembly(
      * @return this builder
      */
     public Builder studAt(Temperature temperature) {
+      Objects.requireNonNull(temperature, "temperature");
       studTemperature = Objects.requireNonNull(temperature, "temperature of the stud");
       return this;
     }
@@ -252,6 +262,7 @@ public record ThermalAssembly(
      * @return this builder
      */
     public Builder studFloor(Temperature temperature) {
+      Objects.requireNonNull(temperature, "temperature");
       studFloor = Objects.requireNonNull(temperature, "lowest temperature of the stud");
       return this;
     }
@@ -265,6 +276,7 @@ public record ThermalAssembly(
      * @throws holdfast.quantity.InputException if it is negative
      */
     public Builder clearance(Length diametral) {
+      Objects.requireNonNull(diametral, "diametral");
       Check.notNegative(diametral.mm(), "assembly clearance", "mm", "the parts must pass");
       clearance = diametral;
       return this;

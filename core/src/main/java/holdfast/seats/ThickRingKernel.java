@@ -6,6 +6,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Thick elastic rings in plane stress (Lamé): joint pressure, stresses at every radius, displacements. Lengths in mm,
@@ -34,7 +35,7 @@ public final class ThickRingKernel {
    * @param hole diameter of the hole d_I in mm, 0 for a solid stud
    * @param joint joint diameter D in mm
    * @param modulus E in MPa
-   * @param poisson ν
+   * @param poisson ν (dimensionless)
    * @return K_I in 1/MPa
    * @throws InputException if the hole is not smaller than the stud, or an elastic constant is out of range
    */
@@ -52,7 +53,7 @@ public final class ThickRingKernel {
    * @param joint joint diameter D in mm
    * @param outside outside diameter D_A in mm, infinite for a wide plate
    * @param modulus E in MPa
-   * @param poisson ν
+   * @param poisson ν (dimensionless)
    * @return K_A in 1/MPa
    * @throws InputException if the outside is not larger than the joint, or an elastic constant is out of range
    */
@@ -71,9 +72,9 @@ public final class ThickRingKernel {
    * @param hole hole of the stud d_I in mm, 0 for a solid stud
    * @param outside outside of the housing D_A in mm, infinite for a wide plate
    * @param innerModulus E of the stud in MPa
-   * @param innerPoisson ν of the stud
+   * @param innerPoisson ν of the stud (dimensionless)
    * @param outerModulus E of the housing in MPa
-   * @param outerPoisson ν of the housing
+   * @param outerPoisson ν of the housing (dimensionless)
    * @return p in MPa
    * @throws InputException for a clearance, a hole that is not smaller than the stud, a housing that is not larger, or
    *     elastic constants out of range
@@ -103,9 +104,9 @@ public final class ThickRingKernel {
    * @param hole hole of the stud d_I in mm, 0 for a solid stud
    * @param outside outside of the housing D_A in mm, infinite for a wide plate
    * @param innerModulus E of the stud in MPa
-   * @param innerPoisson ν of the stud
+   * @param innerPoisson ν of the stud (dimensionless)
    * @param outerModulus E of the housing in MPa
-   * @param outerPoisson ν of the housing
+   * @param outerPoisson ν of the housing (dimensionless)
    * @return effective diametral interference U in mm
    * @throws InputException as {@link #pressure} does
    */
@@ -136,9 +137,9 @@ public final class ThickRingKernel {
    * @param hole hole of the stud d_I in mm, 0 for a solid stud
    * @param outside outside of the housing D_A in mm, infinite for a wide plate
    * @param innerModulus E of the stud in MPa
-   * @param innerPoisson ν of the stud
+   * @param innerPoisson ν of the stud (dimensionless)
    * @param outerModulus E of the housing in MPa
-   * @param outerPoisson ν of the housing
+   * @param outerPoisson ν of the housing (dimensionless)
    * @return p in MPa
    * @throws InputException for a clearance, or as {@link #pressure} does
    */
@@ -172,9 +173,9 @@ public final class ThickRingKernel {
    * @param hole hole of the stud d_I in mm, 0 for a solid stud
    * @param outside outside of the housing D_A in mm, infinite for a wide plate
    * @param innerModulus E of the stud in MPa
-   * @param innerPoisson ν of the stud
+   * @param innerPoisson ν of the stud (dimensionless)
    * @param outerModulus E of the housing in MPa
-   * @param outerPoisson ν of the housing
+   * @param outerPoisson ν of the housing (dimensionless)
    * @param pressures receives p in MPa, at least as long as the interferences
    * @throws InputException as {@link #pressure} does, or if the result array is too short
    */
@@ -188,6 +189,8 @@ public final class ThickRingKernel {
       double outerModulus,
       double outerPoisson,
       double[] pressures) {
+    Objects.requireNonNull(interferences, "interferences");
+    Objects.requireNonNull(pressures, "pressures");
     if (pressures.length < interferences.length) {
       throw new InputException(
           "result array", pressures.length + " places", "at least " + interferences.length, "one for each item");
@@ -267,7 +270,7 @@ public final class ThickRingKernel {
    * @param innerPressure pressure p_i in the hole in MPa
    * @param outerPressure pressure p_o outside in MPa
    * @param modulus E in MPa
-   * @param poisson ν
+   * @param poisson ν (dimensionless)
    * @return u in mm
    * @throws InputException if a, b or r do not describe a ring, or another value is out of range
    */
@@ -291,7 +294,7 @@ public final class ThickRingKernel {
    * @param innerPressure pressure p_i inside in MPa
    * @param outerPressure pressure p_o outside in MPa
    * @param modulus E in MPa
-   * @param poisson ν
+   * @param poisson ν (dimensionless)
    * @return u in mm, outwards positive
    * @throws InputException if a, b or r do not describe a ring, or another value is out of range
    */
@@ -321,7 +324,7 @@ public final class ThickRingKernel {
    * to be replaced by {@code ν/(1-ν)}.
    *
    * @param modulus E in MPa
-   * @param poisson ν
+   * @param poisson ν (dimensionless)
    * @return the modulus in MPa
    * @throws InputException if a value is out of range
    */

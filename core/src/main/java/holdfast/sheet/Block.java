@@ -4,6 +4,7 @@ package holdfast.sheet;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /** A piece of a section. */
 public sealed interface Block extends Serializable {
@@ -26,6 +27,9 @@ public sealed interface Block extends Serializable {
   record Entry(String label, String value, List<SourceRef> sources) implements Block {
     // Keeps an unmodifiable copy of the list.
     public Entry {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(value, "value");
+      Objects.requireNonNull(sources, "sources");
       sources = List.copyOf(sources);
     }
   }
@@ -67,6 +71,9 @@ public sealed interface Block extends Serializable {
   record Notice(Weight weight, String text, List<SourceRef> sources) implements Block {
     // Keeps an unmodifiable copy of the list.
     public Notice {
+      Objects.requireNonNull(weight, "weight");
+      Objects.requireNonNull(text, "text");
+      Objects.requireNonNull(sources, "sources");
       sources = List.copyOf(sources);
     }
   }
@@ -77,7 +84,12 @@ public sealed interface Block extends Serializable {
    * @param label what is to be written
    * @param hint unit or permitted range; may be empty
    */
-  record Blank(String label, String hint) implements Block {}
+  record Blank(String label, String hint) implements Block {
+    public Blank {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(hint, "hint");
+    }
+  }
 
   /**
    * A drawing.
@@ -86,5 +98,11 @@ public sealed interface Block extends Serializable {
    * @param description the same in words, for those who cannot see it and for the text sheet
    * @param svg the drawing as one SVG element
    */
-  record Picture(String title, String description, String svg) implements Block {}
+  record Picture(String title, String description, String svg) implements Block {
+    public Picture {
+      Objects.requireNonNull(title, "title");
+      Objects.requireNonNull(description, "description");
+      Objects.requireNonNull(svg, "svg");
+    }
+  }
 }

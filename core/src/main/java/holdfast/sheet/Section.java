@@ -8,6 +8,8 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
 
 /**
  * A section of a sheet.
@@ -18,6 +20,8 @@ import java.util.List;
 public record Section(String title, List<Block> blocks) implements Serializable {
   // Keeps an unmodifiable copy; refuses a section that nobody could find.
   public Section {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(blocks, "blocks");
     if (title.isBlank()) {
       throw new InputException("title of a section", "''", "not blank", "it is the heading");
     }
@@ -31,7 +35,28 @@ public record Section(String title, List<Block> blocks) implements Serializable 
    * @return a builder
    */
   public static Builder of(String title) {
+    Objects.requireNonNull(title, "title");
     return new Builder(title);
+  }
+
+  /**
+   * The same with its sentences changed: values of entries and notices; room to write and drawings stay.
+   *
+   * @param change what becomes of a sentence
+   * @return the section
+   */
+  public Section withText(UnaryOperator<String> change) {
+    return new Section(title, blocks.stream().map(block -> changed(block, change)).toList());
+  }
+
+  private static Block changed(Block block, UnaryOperator<String> change) {
+    if (block instanceof Block.Entry entry) {
+      return new Block.Entry(entry.label(), change.apply(entry.value()), entry.sources());
+    }
+    if (block instanceof Block.Notice notice) {
+      return new Block.Notice(notice.weight(), change.apply(notice.text()), notice.sources());
+    }
+    return block;
   }
 
   /** Collects blocks. Not thread-safe. */
@@ -52,6 +77,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      * @return this builder
      */
     public Builder entry(String label, String value, SourceRef... sources) {
+      Objects.requireNonNull(sources, "sources");
       return entry(label, value, List.of(sources));
     }
 
@@ -77,6 +103,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      * @return this builder
      */
     public Builder notice(Block.Weight weight, String text, SourceRef... sources) {
+      Objects.requireNonNull(sources, "sources");
       blocks.add(new Block.Notice(weight, text, List.of(sources)));
       return this;
     }
@@ -88,6 +115,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      * @return this builder
      */
     public Builder cautions(List<Caution> cautions) {
+      Objects.requireNonNull(cautions, "cautions");
       cautions.forEach(caution -> notice(Block.Weight.CAUTION, caution.text(), caution.source()));
       return this;
     }
@@ -99,6 +127,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      * @return this builder
      */
     public Builder warnings(List<Warning> warnings) {
+      Objects.requireNonNull(warnings, "warnings");
       warnings.forEach(warning -> notice(Block.Weight.WARNING, warning.message(), warning.source()));
       return this;
     }
@@ -122,6 +151,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      * @return this builder
      */
     public Builder picture(Block.Picture picture) {
+      Objects.requireNonNull(picture, "picture");
       blocks.add(picture);
       return this;
     }

@@ -3,6 +3,7 @@ package holdfast.sheet;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A sheet for the bench.
@@ -15,6 +16,10 @@ import java.util.List;
 public record Sheet(String title, String subtitle, List<Section> sections, List<String> marks) implements Serializable {
   // Keeps unmodifiable copies of the lists.
   public Sheet {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(subtitle, "subtitle");
+    Objects.requireNonNull(sections, "sections");
+    Objects.requireNonNull(marks, "marks");
     sections = List.copyOf(sections);
     marks = List.copyOf(marks);
   }

@@ -14,6 +14,7 @@ import holdfast.quantity.Torque;
 import holdfast.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Objects;
 
 /** The units in which a sheet prints its quantities. Quantities are converted from full precision, never from print. */
 public enum SheetUnits {
@@ -42,6 +43,7 @@ public enum SheetUnits {
    * @return for example {@code "18 mm (0.70866 in)"}
    */
   public String text(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return both(quantity.toString(), inch(quantity));
   }
 
@@ -54,6 +56,8 @@ public enum SheetUnits {
    * @return for example {@code "1.463 kN … 26.71 kN (328.9 lbf … 6005 lbf)"}
    */
   public <Q extends Quantity<Q>> String span(Q low, Q high) {
+    Objects.requireNonNull(low, "low");
+    Objects.requireNonNull(high, "high");
     return both(low + " … " + high, inch(low) + " … " + inch(high));
   }
 
@@ -66,6 +70,8 @@ public enum SheetUnits {
    * @return for example {@code "17.964 mm … 17.975 mm (0.70725 in … 0.70767 in)"}
    */
   public String limits(Length low, Length high) {
+    Objects.requireNonNull(low, "low");
+    Objects.requireNonNull(high, "high");
     String inches = inches(low, RoundingMode.CEILING) + " … " + inches(high, RoundingMode.FLOOR);
     return both(millimetres(low, RoundingMode.CEILING) + " … " + millimetres(high, RoundingMode.FLOOR), inches);
   }
@@ -78,6 +84,8 @@ public enum SheetUnits {
    * @return for example {@code "-25 µm / -36 µm"}
    */
   public String deviations(Length upper, Length lower) {
+    Objects.requireNonNull(upper, "upper");
+    Objects.requireNonNull(lower, "lower");
     return both(
         micrometres(upper) + " / " + micrometres(lower),
         plus(upper) + inches(upper, RoundingMode.HALF_EVEN) + " / " + plus(lower) + inches(lower, RoundingMode.HALF_EVEN));
@@ -117,6 +125,17 @@ public enum SheetUnits {
    */
   public String temperatureUnit() {
     return both(KnownUnits.DEG_C.symbol(), KnownUnits.DEG_F.symbol());
+  }
+
+  /**
+   * A sentence of a result, which speaks metric: lengths, forces, torques, stresses and temperatures in it are given in the
+   * units of the sheet. A sentence that holds inch units already is left alone, unless the sheet speaks inches only.
+   *
+   * @param sentence for example {@code "the arm of 10.8 mm is short"}
+   * @return for example {@code "the arm of 0.4252 in (10.8 mm) is short"}
+   */
+  public String prose(String sentence) {
+    return this == METRIC || (this != INCH && MetricText.hasInch(sentence)) ? sentence : MetricText.convert(sentence, this);
   }
 
   private String both(String metric, String inch) {

@@ -11,6 +11,7 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Objects;
 
 /** Markup lives in template files beside this package; values are escaped unless the template says otherwise. */
 public final class Templates {
@@ -25,6 +26,8 @@ public final class Templates {
    * @throws InputException if there is no such template, or it asks for a value that is not there
    */
   public static String render(String name, Map<String, ?> values) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(values, "values");
     try (InputStream in = Templates.class.getResourceAsStream("/holdfast/sheet/" + name)) {
       if (in == null) {
         throw new InputException("template", name, "the name of one in this package", "the others are not known here");

@@ -20,7 +20,7 @@ public final class Main {
         java -jar holdfast.jar                      open JShell with the vocabulary imported
         java -jar holdfast.jar SCRIPT               run a script of JShell lines and end
         java -jar holdfast.jar sheet [JOB] [HTML]   print the installation sheet of a bundled example job (press-fit,
-                                                    slip-fit, impossible) and write its HTML to a file
+                                                    slip-fit, yoke, impossible) and write its HTML to a file
         java -jar holdfast.jar tables diff A B      what changes from one edition of the table set to another; each a
                                                     folder, a jar, or 'bundled'
         java -jar holdfast.jar version              versions of the code and of the table set

@@ -2,7 +2,7 @@
 package holdfast.shell;
 
 import holdfast.installation.ExampleJobs;
-import holdfast.installation.InstallationPlan;
+import holdfast.installation.MountingPlan;
 import holdfast.sheet.Sheet;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -17,9 +17,9 @@ final class SheetCommand {
   private SheetCommand() {}
 
   static int run(String[] args, PrintStream out, PrintStream err) throws IOException {
-    Map<String, InstallationPlan> jobs = ExampleJobs.all();
+    Map<String, MountingPlan> jobs = ExampleJobs.all();
     List<String> rest = new ArrayList<>(List.of(args).subList(1, args.length));
-    InstallationPlan plan = InstallationPlan.example();
+    MountingPlan plan = ExampleJobs.metricPressFit();
     if (!rest.isEmpty() && jobs.containsKey(rest.get(0))) {
       plan = jobs.get(rest.remove(0));
     }

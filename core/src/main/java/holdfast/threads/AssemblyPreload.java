@@ -11,6 +11,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The preload and torque at which tightening uses a part of the yield stress, at both ends of the friction band.
@@ -28,6 +29,13 @@ public record AssemblyPreload(
     TighteningState lowFriction,
     TighteningState highFriction)
     implements Traced, Serializable {
+  public AssemblyPreload {
+    Objects.requireNonNull(tightening, "tightening");
+    Objects.requireNonNull(strength, "strength");
+    Objects.requireNonNull(lowFriction, "lowFriction");
+    Objects.requireNonNull(highFriction, "highFriction");
+    Check.finite(utilisation, "utilisation ν", "");
+  }
 
   static AssemblyPreload of(Tightening tightening, PropertyClass strength, double utilisation) {
     Check.overUpTo(utilisation, 0, 1, "utilisation ν of the yield stress", "", "a part of the yield stress");

@@ -5,6 +5,7 @@ import holdfast.quantity.Area;
 import holdfast.quantity.Check;
 import holdfast.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * The ring on which a nut or head turns.
@@ -16,6 +17,9 @@ import java.io.Serializable;
 public record BearingFace(Length outer, Length inner, Length frictionDiameter) implements Serializable {
   // Refuses an empty ring.
   public BearingFace {
+    Objects.requireNonNull(outer, "outer");
+    Objects.requireNonNull(inner, "inner");
+    Objects.requireNonNull(frictionDiameter, "frictionDiameter");
     TighteningKernel.checkRing(outer.mm(), inner.mm());
     Check.within(
         frictionDiameter.mm(), inner.mm(), outer.mm(), "friction diameter DKm", "mm", "friction acts within the ring");
@@ -29,6 +33,8 @@ public record BearingFace(Length outer, Length inner, Length frictionDiameter) i
    * @return the face with DKm = (dW + DKi)/2
    */
   public static BearingFace of(Length outer, Length inner) {
+    Objects.requireNonNull(outer, "outer");
+    Objects.requireNonNull(inner, "inner");
     return new BearingFace(outer, inner, new Length(TighteningKernel.meanFaceDiameter(outer.mm(), inner.mm())));
   }
 
@@ -40,6 +46,8 @@ public record BearingFace(Length outer, Length inner, Length frictionDiameter) i
    * @return the face with DKm = (2/3)·(dW³ − DKi³)/(dW² − DKi²)
    */
   public static BearingFace ofUniformPressure(Length outer, Length inner) {
+    Objects.requireNonNull(outer, "outer");
+    Objects.requireNonNull(inner, "inner");
     return new BearingFace(outer, inner, new Length(TighteningKernel.uniformPressureDiameter(outer.mm(), inner.mm())));
   }
 

@@ -12,6 +12,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A torque from a chart or a maker's sheet, read backwards: which preload and stress it implies when the thread is oiled
@@ -33,6 +34,8 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
 
   // Refuses at once what the kernels refuse.
   public ChartTorque {
+    Objects.requireNonNull(nut, "nut");
+    Objects.requireNonNull(torque, "torque");
     nut.friction(FrictionClass.B.friction()).preload(torque);
   }
 
@@ -45,6 +48,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
    * @return the chart torque
    */
   public static ChartTorque of(ScrewThread thread, Torque torque) {
+    Objects.requireNonNull(thread, "thread");
     Tightening nut = Tightening.of(thread);
     if (nut.face() == null) {
       Length d = thread.majorDiameter();
@@ -74,7 +78,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   /**
    * Preload by the nut factor of the usual charts.
    *
-   * @param nutFactor K, over 0
+   * @param nutFactor K (dimensionless), over 0
    * @return T/(K·d)
    */
   public Force preloadBy(double nutFactor) {
@@ -86,7 +90,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   /**
    * Tensile stress in the stud by the nut factor of the usual charts, with the stud's bore.
    *
-   * @param nutFactor K, over 0
+   * @param nutFactor K (dimensionless), over 0
    * @return stress in the thread
    */
   public Stress stressBy(double nutFactor) {
@@ -97,10 +101,11 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
    * Torque of a general chart for a solid bolt of the same thread.
    *
    * @param propertyClass strength class with a proof stress
-   * @param nutFactor K, over 0
+   * @param nutFactor K (dimensionless), over 0
    * @return K·d·0.75·proof load
    */
   public Torque generalChart(PropertyClass propertyClass, double nutFactor) {
+    Objects.requireNonNull(propertyClass, "propertyClass");
     double load = CHART_PART * propertyClass.proofLoad(nut.thread()).force().newton();
     return new Torque(ScatterKernel.torqueByNutFactor(load, nutFactor, nut.thread().majorDiameter().mm()));
   }
@@ -109,10 +114,11 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
    * The stated torque over that of a general chart.
    *
    * @param propertyClass strength class with a proof stress
-   * @param nutFactor K, over 0
+   * @param nutFactor K (dimensionless), over 0
    * @return below 1 where the general chart would overtighten the stud
    */
   public double shareOfGeneralChart(PropertyClass propertyClass, double nutFactor) {
+    Objects.requireNonNull(propertyClass, "propertyClass");
     return torque.ratio(generalChart(propertyClass, nutFactor));
   }
 

@@ -8,6 +8,7 @@ import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import java.util.Objects;
 
 /** Amounts by which surfaces settle after tightening. */
 public final class Embedding {
@@ -25,6 +26,7 @@ public final class Embedding {
    */
   @Source(document = "VDI 2230-1:2015", locator = "Table 5", provenance = Provenance.MEMORY)
   public static Length amount(Length roughness, boolean shear, int faces, int interfaces) {
+    Objects.requireNonNull(roughness, "roughness");
     Check.notNegative(faces, "number of bearing faces", "", "a number");
     Check.notNegative(interfaces, "number of inner interfaces", "", "a number");
     double rz = Check.notNegative(roughness.mm() * 1000, "roughness Rz", "µm", "a height");

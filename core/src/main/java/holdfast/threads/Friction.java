@@ -13,10 +13,10 @@ import java.util.List;
 /**
  * Coefficients of friction of a tightening as bands: in the thread and under the bearing face.
  *
- * @param threadLow least μG, over 0
- * @param threadHigh greatest μG, at least the least
- * @param faceLow least μK, over 0
- * @param faceHigh greatest μK, at least the least
+ * @param threadLow least μG (dimensionless), over 0
+ * @param threadHigh greatest μG (dimensionless), at least the least
+ * @param faceLow least μK (dimensionless), over 0
+ * @param faceHigh greatest μK (dimensionless), at least the least
  */
 public record Friction(double threadLow, double threadHigh, double faceLow, double faceHigh) implements Serializable {
   /** Below this a warning is given. */

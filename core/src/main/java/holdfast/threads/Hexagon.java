@@ -7,6 +7,7 @@ import holdfast.quantity.Numbers;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Standard hexagon sizes and through holes that belong to a thread diameter. Look-ups only. */
@@ -37,6 +38,7 @@ public final class Hexagon {
   @Source(document = "ISO 4014:2011", locator = "Tables 1 and 2")
   @Source(document = "ASME B18.2.2", locator = "hex nuts")
   public static Length widthAcrossFlats(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     if (thread.system() == ThreadSystem.METRIC) {
       return hexagon(thread, "width across flats").orElseThrow(() -> missing(thread, "width across flats"));
     }
@@ -58,6 +60,7 @@ public final class Hexagon {
    */
   @Source(document = "ASME B18.2.2", locator = "heavy hex nuts")
   public static Length heavyWidthAcrossFlats(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     double d = thread.majorDiameter().mm() / 25.4;
     for (int row = 0; thread.system() == ThreadSystem.UNIFIED && row < NUTS.size(); row++) {
       if (NUTS.text(row, "nut").startsWith("heavy") && ThreadSeries.same(NUTS.number(row, "d"), d)) {
@@ -76,6 +79,7 @@ public final class Hexagon {
    */
   @Source(document = "ISO 4014:2011", locator = "Table 1, dw")
   public static Length bearingFaceDiameter(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     return hexagon(thread, "bearing face diameter").orElseThrow(() -> missing(thread, "bearing face diameter"));
   }
 
@@ -89,6 +93,8 @@ public final class Hexagon {
    */
   @Source(document = "ISO 273:1979", locator = "Table")
   public static Length clearanceHole(ScrewThread thread, HoleSeries series) {
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(series, "series");
     return hole(thread, series).orElseThrow(() -> missing(thread, "clearance hole"));
   }
 

@@ -17,6 +17,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How stud and clamped parts give way under force. Immutable: each method that states something returns a new joint.
@@ -53,12 +54,22 @@ public record Joint(
   public record Piece(StudSection section, Length length) implements Serializable {
     // Refuses a negative length.
     public Piece {
+      Objects.requireNonNull(section, "section");
+      Objects.requireNonNull(length, "length");
       Check.notNegative(length.mm(), "length of a piece", "mm", "a length");
     }
   }
 
   // Refuses at once what the kernels refuse.
   public Joint {
+    Objects.requireNonNull(tightening, "tightening");
+    Objects.requireNonNull(pieces, "pieces");
+    Objects.requireNonNull(headAllowance, "headAllowance");
+    Objects.requireNonNull(clampLength, "clampLength");
+    Objects.requireNonNull(partDiameter, "partDiameter");
+    Objects.requireNonNull(hole, "hole");
+    Objects.requireNonNull(studModulus, "studModulus");
+    Objects.requireNonNull(partModulus, "partModulus");
     pieces = List.copyOf(pieces);
     Check.notNegative(headAllowance.mm(), "head allowance", "mm", "a length");
     JointKernel.partResilience(
@@ -82,6 +93,8 @@ public record Joint(
    * @throws InputException if a size is outside its range
    */
   public static Joint of(Tightening tightening, Length clampLength, Length partDiameter, Length hole) {
+    Objects.requireNonNull(tightening, "tightening");
+    Objects.requireNonNull(clampLength, "clampLength");
     Length root = tightening.thread().rootDiameter();
     StudSection core = new StudSection("core of the thread", root, tightening.bore(), new Length(0));
     return new Joint(
@@ -103,6 +116,7 @@ public record Joint(
    * @return a joint with these pieces
    */
   public Joint pieces(Piece... studPieces) {
+    Objects.requireNonNull(studPieces, "studPieces");
     return new Joint(
         tightening, List.of(studPieces), headAllowance, clampLength, partDiameter, hole, studModulus, partModulus, tapped);
   }
@@ -114,6 +128,7 @@ public record Joint(
    * @return a joint with this allowance
    */
   public Joint head(Length length) {
+    Objects.requireNonNull(length, "length");
     return new Joint(tightening, pieces, length, clampLength, partDiameter, hole, studModulus, partModulus, tapped);
   }
 
@@ -125,6 +140,8 @@ public record Joint(
    * @return a joint of these materials
    */
   public Joint moduli(Stress stud, Stress parts) {
+    Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(parts, "parts");
     return new Joint(tightening, pieces, headAllowance, clampLength, partDiameter, hole, stud, parts, tapped);
   }
 
@@ -173,7 +190,7 @@ public record Joint(
   /**
    * Load factor: the part of a working load that the stud takes.
    *
-   * @param introduction n, over 0 up to 1: 1 under the faces, less where the load enters inside the parts
+   * @param introduction n (dimensionless), over 0 up to 1: 1 under the faces, less where the load enters inside the parts
    * @return Φn
    */
   public double loadFactor(double introduction) {
@@ -187,6 +204,7 @@ public record Joint(
    * @return FZ
    */
   public Force embeddingLoss(Length embedding) {
+    Objects.requireNonNull(embedding, "embedding");
     return new Force(JointKernel.embeddingLoss(embedding.mm(), studResilience(), partResilience()));
   }
 
@@ -204,6 +222,10 @@ public record Joint(
       TemperatureDifference studRise,
       ThermalExpansion partExpansion,
       TemperatureDifference partRise) {
+    Objects.requireNonNull(studExpansion, "studExpansion");
+    Objects.requireNonNull(studRise, "studRise");
+    Objects.requireNonNull(partExpansion, "partExpansion");
+    Objects.requireNonNull(partRise, "partRise");
     return new Force(
         JointKernel.thermalChange(
             clampLength.mm(),

@@ -13,13 +13,14 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What a joint asks of its preload. Immutable: each method that states something returns a new demand.
  *
  * @param clamp clamp force that must remain in the joint
  * @param axialLoad working load FA along the stud, pulling
- * @param loadFactor part Φ of the working load that the stud takes, 0 to 1; 0 is the cautious choice for opening
+ * @param loadFactor part Φ of the working load that the stud takes (dimensionless), 0 to 1; 0 is the cautious choice for opening
  * @param momentForce preload at which the contact opens on one side under the working moment
  * @param slipForce clamp force that holds the load across the joint by friction
  * @param reserve factor on all of these for vibration and shock, 1 or more
@@ -44,6 +45,13 @@ public record JointDemand(
 
   // Refuses negative forces, a reserve below 1 and a load factor outside 0 to 1.
   public JointDemand {
+    Objects.requireNonNull(clamp, "clamp");
+    Objects.requireNonNull(axialLoad, "axialLoad");
+    Objects.requireNonNull(momentForce, "momentForce");
+    Objects.requireNonNull(slipForce, "slipForce");
+    Objects.requireNonNull(embeddingLoss, "embeddingLoss");
+    Objects.requireNonNull(thermalLoss, "thermalLoss");
+    Objects.requireNonNull(thermalGain, "thermalGain");
     Check.notNegative(clamp.newton(), "clamp force", "N", "a joint is pressed together");
     Check.notNegative(axialLoad.newton(), "working load FA", "N", "it pulls on the stud");
     Check.within(loadFactor, 0, 1, "load factor Φ", "", "a part of the working load");
@@ -69,10 +77,11 @@ public record JointDemand(
    * States a working load along the stud.
    *
    * @param load FA, 0 or more
-   * @param factor Φ, 0 to 1
+   * @param factor Φ (dimensionless), 0 to 1
    * @return a demand with this load
    */
   public JointDemand axialLoad(Force load, double factor) {
+    Objects.requireNonNull(load, "load");
     return new JointDemand(clamp, load, factor, momentForce, slipForce, reserve, embeddingLoss, thermalLoss, thermalGain);
   }
 
@@ -85,6 +94,9 @@ public record JointDemand(
    * @return a demand that keeps the whole ring in contact
    */
   public JointDemand moment(Torque moment, Length outer, Length inner) {
+    Objects.requireNonNull(moment, "moment");
+    Objects.requireNonNull(outer, "outer");
+    Objects.requireNonNull(inner, "inner");
     Force force = new Force(JointKernel.preloadAgainstMoment(moment.newtonMillimetre(), outer.mm(), inner.mm()));
     return new JointDemand(clamp, axialLoad, loadFactor, force, slipForce, reserve, embeddingLoss, thermalLoss, thermalGain);
   }
@@ -98,6 +110,7 @@ public record JointDemand(
    * @throws InputException if a value is outside its range
    */
   public JointDemand slip(Force load, double friction) {
+    Objects.requireNonNull(load, "load");
     Check.positive(friction, "friction between the parts μT", "", "friction holds the load");
     return new JointDemand(
         clamp, axialLoad, loadFactor, momentForce, load.dividedBy(friction), reserve, embeddingLoss, thermalLoss, thermalGain);
@@ -106,7 +119,7 @@ public record JointDemand(
   /**
    * States a reserve for vibration and shock.
    *
-   * @param factor 1 or more
+   * @param factor 1 or more (dimensionless)
    * @return a demand with this reserve
    */
   public JointDemand reserve(double factor) {
@@ -122,6 +135,8 @@ public record JointDemand(
    * @return a demand with these changes
    */
   public JointDemand changes(Force embedding, Force thermal) {
+    Objects.requireNonNull(embedding, "embedding");
+    Objects.requireNonNull(thermal, "thermal");
     Force loss = new Force(Math.max(0, -thermal.newton()));
     Force gain = new Force(Math.max(0, thermal.newton()));
     return new JointDemand(clamp, axialLoad, loadFactor, momentForce, slipForce, reserve, embedding, loss, gain);

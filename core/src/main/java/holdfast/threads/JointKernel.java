@@ -142,7 +142,7 @@ public final class JointKernel {
    *
    * @param studResilience δS in mm/N, over 0
    * @param partResilience δP in mm/N, over 0
-   * @param introduction n, place where the load enters, over 0 up to 1
+   * @param introduction n (dimensionless), place where the load enters, over 0 up to 1
    * @return Φn
    * @throws InputException if a value is outside its range
    */

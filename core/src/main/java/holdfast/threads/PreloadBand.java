@@ -12,6 +12,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The preload that one torque makes, over the friction band.
@@ -23,6 +24,12 @@ import java.util.List;
  */
 public record PreloadBand(Tightening tightening, Torque torque, TighteningState least, TighteningState greatest)
     implements Traced, Serializable {
+  public PreloadBand {
+    Objects.requireNonNull(tightening, "tightening");
+    Objects.requireNonNull(torque, "torque");
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(greatest, "greatest");
+  }
 
   /**
    * Least preload, at high friction.
@@ -98,6 +105,7 @@ public record PreloadBand(Tightening tightening, Torque torque, TighteningState 
    * @return ν; over 1 the stud yields
    */
   public double utilisation(PropertyClass strength) {
+    Objects.requireNonNull(strength, "strength");
     return greatestStress().ratio(strength.yieldStress(tightening.thread()));
   }
 }

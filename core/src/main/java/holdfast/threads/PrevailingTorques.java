@@ -10,6 +10,7 @@ import holdfast.tables.TableSet;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** Least prevailing and breakaway torques of self-locking nuts: look-ups. */
 public final class PrevailingTorques {
@@ -22,7 +23,13 @@ public final class PrevailingTorques {
    * @param least least torque; a nut below it is worn out
    * @param source where it stands
    */
-  public record Entry(String kind, Torque least, SourceRef source) implements Serializable {}
+  public record Entry(String kind, Torque least, SourceRef source) implements Serializable {
+    public Entry {
+      Objects.requireNonNull(kind, "kind");
+      Objects.requireNonNull(least, "least");
+      Objects.requireNonNull(source, "source");
+    }
+  }
 
   /**
    * The published values for an inch thread.
@@ -34,6 +41,7 @@ public final class PrevailingTorques {
   @Source(document = "Army TM 1-1500-204-23-6", locator = "Table 2-8")
   @Source(document = "Army TM 9-6115-604-34", locator = "Table 1-3")
   public static List<Entry> of(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     Table table = TableSet.bundled().table("threads/prevailing-torque/government/prevailing-torques");
     String name = thread.designation().replace("#", "").replaceAll(" .*", "");
     String size = name.replaceAll("-[0-9.]+$", "");

@@ -13,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A strength class of bolts, screws and studs, or a stud material of your own.
@@ -37,6 +38,9 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
       implements Serializable {
     // Refuses what is no strength.
     public Band {
+      Objects.requireNonNull(over, "over");
+      Objects.requireNonNull(upTo, "upTo");
+      Objects.requireNonNull(source, "source");
       Check.notNegative(proof, "proof stress", "MPa", "0 means that none is stated");
       Check.notNegative(yield, "yield stress", "MPa", "0 means that none is stated");
       Check.notNegative(tensile, "tensile strength", "MPa", "0 means that none is stated");
@@ -45,6 +49,9 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
 
   // Keeps an unmodifiable copy of the list, which is not empty.
   public PropertyClass {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(document, "document");
+    Objects.requireNonNull(bands, "bands");
     bands = List.copyOf(bands);
     if (bands.isEmpty()) {
       throw new InputException("bands of class " + name, "none", "one or more", "a class has a strength");
@@ -60,6 +67,7 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    * @throws InputException if there is no such class; the message lists them
    */
   public static PropertyClass of(String name) {
+    Objects.requireNonNull(name, "name");
     PropertyClass found = StrengthTables.CLASSES.get(key(name));
     if (found == null) {
       throw new InputException(
@@ -88,6 +96,8 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    * @throws InputException if the strengths are not in order
    */
   public static PropertyClass ofMaterial(String name, Stress yield, Stress tensile) {
+    Objects.requireNonNull(yield, "yield");
+    Objects.requireNonNull(tensile, "tensile");
     Check.positive(yield.megapascal(), "yield stress", "MPa", "a strength");
     if (tensile.compareTo(yield) < 0) {
       throw new InputException("tensile strength", tensile.toString(), "at least the yield stress, " + yield, "Rm ≥ Rp0.2");
@@ -111,6 +121,7 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    * @throws InputException if the class does not cover the diameter or states no yield stress
    */
   public Stress yieldStress(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     return stated(band(thread).yield(), "yield stress");
   }
 
@@ -122,6 +133,7 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    * @throws InputException if the class does not cover the diameter
    */
   public Stress tensileStrength(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     return stated(band(thread).tensile(), "tensile strength");
   }
 
@@ -133,6 +145,7 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    * @throws InputException if the class does not cover the diameter or states no proof stress
    */
   public Stress proofStress(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     return stated(band(thread).proof(), "proof stress");
   }
 
@@ -144,6 +157,7 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    * @throws InputException if the class does not cover the diameter or states no proof stress
    */
   public RatedLoad proofLoad(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     return RatedLoad.of(this, thread, "proof", proofStress(thread));
   }
 
@@ -156,6 +170,7 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    * @throws InputException if the class does not cover the diameter
    */
   public RatedLoad ultimateLoad(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     return RatedLoad.of(this, thread, "ultimate", tensileStrength(thread));
   }
 
@@ -167,6 +182,7 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    * @throws InputException if the class does not cover the diameter
    */
   public SourceRef source(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     return band(thread).source();
   }
 

@@ -11,6 +11,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Proof load or least ultimate load of a fastener.
@@ -25,6 +26,13 @@ import java.util.List;
 public record RatedLoad(
     PropertyClass propertyClass, ScrewThread thread, String kind, Force force, boolean printed, SourceRef source)
     implements Traced, Serializable {
+  public RatedLoad {
+    Objects.requireNonNull(propertyClass, "propertyClass");
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(force, "force");
+    Objects.requireNonNull(source, "source");
+  }
 
   static RatedLoad of(PropertyClass propertyClass, ScrewThread thread, String kind, Stress stress) {
     Table table = null;

@@ -4,6 +4,7 @@ package holdfast.threads;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
@@ -13,6 +14,7 @@ import java.util.stream.IntStream;
  */
 public final class SamplingKernel {
   private static final int BLOCK = 1 << 13;
+  private static final long STEP = 0x9E3779B97F4A7C15L;
 
   private SamplingKernel() {}
 
@@ -23,7 +25,7 @@ public final class SamplingKernel {
    * @param seed seed of the generator
    * @param normal true: normal distribution with the bands at ± 3 standard deviations, cut there; false: uniform
    * @param torque set torque in N·mm, with the deviation at least the prevailing torque
-   * @param deviation deviation of the tool as a part of the torque, 0 to 0.9
+   * @param deviation deviation of the tool as a part of the torque (dimensionless), 0 to 0.9
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
    * @param friction friction bands
@@ -43,6 +45,8 @@ public final class SamplingKernel {
       Friction friction,
       double meanFaceDiameter,
       double prevailing) {
+    Objects.requireNonNull(preloads, "preloads");
+    Objects.requireNonNull(friction, "friction");
     Check.within(preloads.length, 1, Integer.MAX_VALUE, "number of samples", "", "something must be sampled");
     Check.within(deviation, 0, 0.9, "tool deviation", "", "a part of the set torque");
     // The corners are refused here, so that the inner loop need not check.
@@ -65,7 +69,9 @@ public final class SamplingKernel {
         .parallel()
         .forEach(
             block -> {
-              SplittableRandom random = new SplittableRandom(seed + 0x9E3779B97F4A7C15L * (block + 1));
+              // The seed of a block is itself drawn: seeds in steps of the generator's own step would give each block the
+              // numbers of the one before it, shifted by one.
+              SplittableRandom random = new SplittableRandom(new SplittableRandom(seed + STEP * (block + 1)).nextLong());
               int end = Math.min(preloads.length, (block + 1) * BLOCK);
               for (int i = block * BLOCK; i < end; i++) {
                 double t = mt + wt * draw(random, normal);

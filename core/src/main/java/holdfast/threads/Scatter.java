@@ -9,6 +9,7 @@ import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Accuracy of the tightening tool: the applied torque is the set torque ± a part of it.
@@ -23,6 +24,9 @@ public record Scatter(String name, double below, double above, Torque step, Sour
 
   // Refuses deviations of the whole torque and more.
   public Scatter {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(step, "step");
+    Objects.requireNonNull(source, "source");
     Check.within(below, 0, 0.9, "tool deviation", "", "a part of the set torque");
     Check.within(above, 0, 0.9, "tool deviation", "", "a part of the set torque");
   }
@@ -82,6 +86,7 @@ public record Scatter(String name, double below, double above, Torque step, Sour
    * @return part of the set torque
    */
   public double deviation(Torque torque) {
+    Objects.requireNonNull(torque, "torque");
     return torque.compareTo(step) <= 0 ? below : above;
   }
 

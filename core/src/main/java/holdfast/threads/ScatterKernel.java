@@ -6,14 +6,14 @@ import holdfast.quantity.InputException;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 
-/** Scatter of the preload. Pure numbers and N. Allocation-free. */
+/** Scatter of the preload. Pure numbers, N, mm and N·mm. Allocation-free. */
 public final class ScatterKernel {
   private ScatterKernel() {}
 
   /**
    * Tightening factor of a symmetric scatter, αA = (1 + s)/(1 − s).
    *
-   * @param scatter s, 0 or more, below 1
+   * @param scatter s (dimensionless), 0 or more, below 1
    * @return αA = FM,max/FM,min, at least 1
    * @throws InputException if a value is outside its range
    */
@@ -26,7 +26,7 @@ public final class ScatterKernel {
   /**
    * Symmetric scatter of a tightening factor, s = (αA − 1)/(αA + 1).
    *
-   * @param tighteningFactor αA, 1 or more
+   * @param tighteningFactor αA (dimensionless), 1 or more
    * @return s
    * @throws InputException if a value is outside its range
    */
@@ -39,8 +39,8 @@ public final class ScatterKernel {
   /**
    * Least preload of a greatest one, FM,min = FM,max/αA.
    *
-   * @param greatest FM,max, 0 or more
-   * @param tighteningFactor αA, 1 or more
+   * @param greatest FM in N,max, 0 or more
+   * @param tighteningFactor αA (dimensionless), 1 or more
    * @return FM,min in the same unit
    * @throws InputException if a value is outside its range
    */
@@ -53,9 +53,9 @@ public final class ScatterKernel {
   /**
    * Greatest preload by nut factor and uncertainty, T/(K·D)·(1 + u) + Pth.
    *
-   * @param nominal T/(K·D), 0 or more
-   * @param uncertainty u, 0 or more, below 1
-   * @param thermal gain by temperature Pth, 0 or more
+   * @param nominal T/(K·D) in N, 0 or more
+   * @param uncertainty u (dimensionless), 0 or more, below 1
+   * @param thermal gain by temperature Pth in N, 0 or more
    * @return P0,max
    * @throws InputException if a value is outside its range
    */
@@ -69,10 +69,10 @@ public final class ScatterKernel {
   /**
    * Least preload by nut factor, uncertainty and relaxation with Prelax = r·P0,min: (T/(K·D)·(1 − u) − Pth)/(1 + r).
    *
-   * @param nominal T/(K·D), 0 or more
-   * @param uncertainty u, 0 or more, below 1
-   * @param thermal loss by temperature Pth, 0 or more
-   * @param relaxation r, 0 or more; 0.05 in the document
+   * @param nominal T/(K·D) in N, 0 or more
+   * @param uncertainty u (dimensionless), 0 or more, below 1
+   * @param thermal loss by temperature Pth in N, 0 or more
+   * @param relaxation r (dimensionless), 0 or more; 0.05 in the document
    * @return P0,min
    * @throws InputException if a value is outside its range
    */
@@ -88,9 +88,9 @@ public final class ScatterKernel {
   /**
    * Preload by nut factor, F = T/(K·d).
    *
-   * @param torque T, 0 or more
-   * @param nutFactor K, over 0
-   * @param diameter d, over 0
+   * @param torque T in N·mm, 0 or more
+   * @param nutFactor K (dimensionless), over 0
+   * @param diameter d in mm, over 0
    * @return F, in force units of the torque over the diameter
    * @throws InputException if a value is outside its range
    */
@@ -104,9 +104,9 @@ public final class ScatterKernel {
   /**
    * Torque by nut factor, T = K·F·d.
    *
-   * @param preload F, 0 or more
-   * @param nutFactor K, over 0
-   * @param diameter d, over 0
+   * @param preload F in N, 0 or more
+   * @param nutFactor K (dimensionless), over 0
+   * @param diameter d in mm, over 0
    * @return T
    * @throws InputException if a value is outside its range
    */

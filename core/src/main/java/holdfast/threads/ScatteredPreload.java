@@ -12,6 +12,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The preload of one set torque with friction bands and tool deviation together.
@@ -24,6 +25,9 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
 
   // Refuses at once what the kernels refuse.
   public ScatteredPreload {
+    Objects.requireNonNull(tightening, "tightening");
+    Objects.requireNonNull(torque, "torque");
+    Objects.requireNonNull(scatter, "scatter");
     tightening.preload(torque);
     tightening.preload(torque.times(1 - scatter.deviation(torque)));
   }
@@ -91,11 +95,12 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
    * @param count number of tightenings, 1 or more
    * @param seed seed: the same seed gives the same numbers
    * @param normal true: normal distributions with the bands at ± 3 standard deviations; false: uniform over the bands
-   * @param probabilities probabilities of the quantiles, 0 to 1
+   * @param probabilities probabilities of the quantiles (dimensionless), 0 to 1
    * @return the quantiles in the order of the probabilities
    * @throws InputException if a value is outside its range
    */
   public List<Force> sampledQuantiles(int count, long seed, boolean normal, double... probabilities) {
+    Objects.requireNonNull(probabilities, "probabilities");
     Check.within(count, 1, 100_000_000, "number of samples", "", "something must be sampled, and it must fit the memory");
     double[] preloads = new double[count];
     SamplingKernel.preloads(

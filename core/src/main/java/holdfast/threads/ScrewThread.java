@@ -15,6 +15,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A screw thread with the 60° profile: ISO metric (M) or unified inch (UN).
@@ -43,6 +44,14 @@ public record ScrewThread(
 
   // Refuses a thread without a core and a lead below the pitch.
   public ScrewThread {
+    Objects.requireNonNull(designation, "designation");
+    Objects.requireNonNull(system, "system");
+    Objects.requireNonNull(majorDiameter, "majorDiameter");
+    Objects.requireNonNull(pitch, "pitch");
+    Objects.requireNonNull(lead, "lead");
+    Objects.requireNonNull(series, "series");
+    Objects.requireNonNull(toleranceClass, "toleranceClass");
+    Objects.requireNonNull(provenance, "provenance");
     double d3 = root(system, majorDiameter.mm(), pitch.mm());
     Check.positive(d3, "root diameter d3", "mm", "a thread has a core");
     if (!(lead.mm() >= pitch.mm() * (1 - 1e-12))) {
@@ -60,6 +69,7 @@ public record ScrewThread(
    *     which ones they have
    */
   public static ScrewThread of(String designation) {
+    Objects.requireNonNull(designation, "designation");
     return ThreadText.read(designation);
   }
 
@@ -72,6 +82,8 @@ public record ScrewThread(
    * @throws InputException if the pitch leaves no core
    */
   public static ScrewThread custom(Length majorDiameter, Length pitch) {
+    Objects.requireNonNull(majorDiameter, "majorDiameter");
+    Objects.requireNonNull(pitch, "pitch");
     String name = "M" + Numbers.shortest(majorDiameter.mm()) + "x" + Numbers.shortest(pitch.mm());
     return new ScrewThread(
         name, ThreadSystem.METRIC, majorDiameter, pitch, pitch, "custom", "", false, Provenance.DERIVED);
@@ -81,11 +93,12 @@ public record ScrewThread(
    * A unified thread outside the series (UNS).
    *
    * @param majorDiameter D, large enough for the pitch to leave a core
-   * @param threadsPerInch n, over 0
+   * @param threadsPerInch number n of threads in an inch, over 0
    * @return the thread
    * @throws InputException if the pitch leaves no core
    */
   public static ScrewThread customUnified(Length majorDiameter, double threadsPerInch) {
+    Objects.requireNonNull(majorDiameter, "majorDiameter");
     Check.positive(threadsPerInch, "threads per inch", "", "a thread has a pitch");
     Length pitch = new Length(25.4 / threadsPerInch);
     String name = Numbers.shortest(majorDiameter.mm() / 25.4) + "-" + Numbers.shortest(threadsPerInch) + " UNS";
@@ -117,6 +130,7 @@ public record ScrewThread(
    * @return the thread
    */
   public ScrewThread withToleranceClass(String newClass) {
+    Objects.requireNonNull(newClass, "newClass");
     return new ScrewThread(designation, system, majorDiameter, pitch, lead, series, newClass, leftHand, provenance);
   }
 

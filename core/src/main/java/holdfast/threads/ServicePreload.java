@@ -10,6 +10,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The preload band that is left in service: scatter of the tightening, less embedding, with the thermal change.
@@ -23,6 +24,9 @@ public record ServicePreload(ScatteredPreload assembly, Force embeddingLoss, For
 
   // Refuses an embedding that adds preload.
   public ServicePreload {
+    Objects.requireNonNull(assembly, "assembly");
+    Objects.requireNonNull(embeddingLoss, "embeddingLoss");
+    Objects.requireNonNull(thermalChange, "thermalChange");
     Check.notNegative(embeddingLoss.newton(), "embedding loss FZ", "N", "surfaces settle one way");
   }
 

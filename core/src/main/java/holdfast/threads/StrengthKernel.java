@@ -12,8 +12,8 @@ public final class StrengthKernel {
   /**
    * Proof or ultimate load, F = AS·S.
    *
-   * @param stressArea AS, as the standard rounds it, over 0
-   * @param stress proof stress or tensile strength, over 0
+   * @param stressArea AS in mm², as the standard rounds it, over 0
+   * @param stress proof stress or tensile strength in MPa, over 0
    * @return the load
    * @throws InputException if a value is outside its range
    */
@@ -26,8 +26,8 @@ public final class StrengthKernel {
   /**
    * Shear strength as a part of the tensile strength.
    *
-   * @param tensile Rm, over 0
-   * @param ratio τB/Rm, over 0 up to 1; about 0.6 for bolt steels
+   * @param tensile Rm in MPa, over 0
+   * @param ratio τB/Rm (dimensionless), over 0 up to 1; about 0.6 for bolt steels
    * @return τB
    * @throws InputException if a value is outside its range
    */

@@ -82,7 +82,7 @@ public final class StressKernel {
    *
    * @param axialStress σ in MPa
    * @param torsionStress τ in MPa
-   * @param remaining kτ, the part of the torsion that remains, 0 to 1; 0.5 is usual
+   * @param remaining kτ (dimensionless), the part of the torsion that remains, 0 to 1; 0.5 is usual
    * @return σred,B in MPa
    * @throws InputException if the remaining part is outside 0 to 1
    */
@@ -151,7 +151,7 @@ public final class StressKernel {
    * @param threadLever l in mm, 0 or more
    * @param prevailing MP in N·mm, 0 or more
    * @param added FX in N, 0 or more: the stud's part of the working load, and a thermal gain
-   * @param remaining kτ, 0 to 1
+   * @param remaining kτ (dimensionless), 0 to 1
    * @return FM in N; 0 if the added load alone reaches the stress
    * @throws InputException if an argument is outside its range
    */

@@ -20,10 +20,10 @@ public final class StrippingKernel {
   /**
    * Shear area of the stud's thread, π·D1·(m/P)·[P/2 + (d2 − D1)·tan 30°]; the inch handbook form is the same with p = 1/n.
    *
-   * @param minorInternal D1, greatest minor diameter of the internal thread
-   * @param pitchExternal d2, least pitch diameter of the stud
-   * @param pitch P, over 0
-   * @param engaged m, effective engaged length, over 0
+   * @param minorInternal D1 in the unit of all lengths, greatest minor diameter of the internal thread
+   * @param pitchExternal d2 in the unit of all lengths, least pitch diameter of the stud
+   * @param pitch P in the unit of all lengths, over 0
+   * @param engaged m in the unit of all lengths, effective engaged length, over 0
    * @return ASG,B
    */
   @Source(document = "ISO/TR 16224:2012", locator = "shear area of the bolt thread", provenance = Provenance.MEMORY)
@@ -35,10 +35,10 @@ public final class StrippingKernel {
   /**
    * Shear area of the nut's thread, π·d·(m/P)·[P/2 + (d − D2)·tan 30°].
    *
-   * @param majorExternal d, least major diameter of the stud
-   * @param pitchInternal D2, greatest pitch diameter of the nut
-   * @param pitch P, over 0
-   * @param engaged m, effective engaged length, over 0
+   * @param majorExternal d in the unit of all lengths, least major diameter of the stud
+   * @param pitchInternal D2 in the unit of all lengths, greatest pitch diameter of the nut
+   * @param pitch P in the unit of all lengths, over 0
+   * @param engaged m in the unit of all lengths, effective engaged length, over 0
    * @return ASG,M
    */
   @Source(document = "ISO/TR 16224:2012", locator = "shear area of the nut thread", provenance = Provenance.MEMORY)
@@ -50,10 +50,10 @@ public final class StrippingKernel {
   /**
    * Engaged length at which the stud's shear area is twice its stress area, Le = 2·At/(π·K·[1/2 + 0.57735·n·(Es − K)]).
    *
-   * @param stressArea At
-   * @param minorInternal K, greatest minor diameter of the internal thread
-   * @param pitchExternal Es, least pitch diameter of the stud
-   * @param pitch p = 1/n
+   * @param stressArea At in the unit of all lengths squared
+   * @param minorInternal K in the unit of all lengths, greatest minor diameter of the internal thread
+   * @param pitchExternal Es in the unit of all lengths, least pitch diameter of the stud
+   * @param pitch p = 1/n in the unit of all lengths
    * @return Le
    * @throws InputException if a value is outside its range
    */
@@ -67,9 +67,9 @@ public final class StrippingKernel {
   /**
    * Shear area by a fixed part of the cylinder, c·π·Le·D, as simple rules take it.
    *
-   * @param diameter D, over 0
-   * @param engaged Le, over 0
-   * @param part c, over 0 up to 1: 5/8 on the internal minor diameter, 3/4 or 7/8 on the external major diameter
+   * @param diameter D in the unit of all lengths, over 0
+   * @param engaged Le in the unit of all lengths, over 0
+   * @param part c (dimensionless), over 0 up to 1: 5/8 on the internal minor diameter, 3/4 or 7/8 on the external major diameter
    * @return the area
    * @throws InputException if a value is outside its range
    */
@@ -84,10 +84,10 @@ public final class StrippingKernel {
   /**
    * Strength ratio, RS = (τB,M·ASG,M)/(τB,B·ASG,B).
    *
-   * @param internalStrength τB,M, over 0
-   * @param internalArea ASG,M, over 0
-   * @param externalStrength τB,B, over 0
-   * @param externalArea ASG,B, over 0
+   * @param internalStrength τB,M in the unit of the other strength, over 0
+   * @param internalArea ASG,M in the unit of the other area, over 0
+   * @param externalStrength τB,B in MPa or any other unit of stress, over 0
+   * @param externalArea ASG,B in mm² or any other unit of area, over 0
    * @return RS; below 1 the nut's thread is the weaker
    */
   @Source(document = "ISO/TR 16224:2012", locator = "strength ratio", provenance = Provenance.MEMORY)
@@ -99,9 +99,9 @@ public final class StrippingKernel {
   /**
    * Load that strips a thread, F = c·τB·A.
    *
-   * @param shearStrength τB, over 0
-   * @param area shear area, over 0
-   * @param correction product of the corrections, over 0
+   * @param shearStrength τB in MPa, or a stress to match the area, over 0
+   * @param area shear area in mm², or in another unit to match, over 0
+   * @param correction product of the corrections (dimensionless), over 0
    * @return F
    * @throws InputException if a value is outside its range
    */
@@ -115,7 +115,7 @@ public final class StrippingKernel {
   /**
    * Correction for the widening of the nut, C1 = 3.8·(s/d) − (s/d)² − 2.61 from s/d = 1.4 to 1.9, 1 above.
    *
-   * @param widthOverDiameter s/d, 1.4 or more
+   * @param widthOverDiameter s/d (dimensionless), 1.4 or more
    * @return C1
    * @throws InputException if the nut is thinner-walled than 1.4·d
    */
@@ -134,7 +134,7 @@ public final class StrippingKernel {
   /**
    * Correction of the stud's thread for bending, C2.
    *
-   * @param ratio RS, over 0 and below 2.2
+   * @param ratio RS (dimensionless), over 0 and below 2.2
    * @return 0.897 up to RS = 1, then 5.594 − 13.682·RS + 14.107·RS² − 6.057·RS³ + 0.9353·RS⁴
    * @throws InputException if a value is outside its range
    */
@@ -149,7 +149,7 @@ public final class StrippingKernel {
   /**
    * Correction of the nut's thread for bending, C3.
    *
-   * @param ratio RS, 0.4 or more
+   * @param ratio RS (dimensionless), 0.4 or more
    * @return 0.728 + 1.769·RS − 2.896·RS² + 1.296·RS³ below RS = 1, then 0.897
    * @throws InputException if a value is outside its range
    */

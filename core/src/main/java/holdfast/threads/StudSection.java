@@ -6,6 +6,7 @@ import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A place along the stud where it could yield first while being tightened.
@@ -18,6 +19,10 @@ import java.io.Serializable;
 public record StudSection(String name, Length diameter, Length bore, Length crossHole) implements Serializable {
   // Refuses an empty section.
   public StudSection {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(diameter, "diameter");
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(crossHole, "crossHole");
     SectionKernel.area(diameter.mm(), bore.mm(), crossHole.mm());
   }
 
@@ -30,6 +35,8 @@ public record StudSection(String name, Length diameter, Length bore, Length cros
    * @throws InputException if a value is outside its range
    */
   public static StudSection thread(ScrewThread thread, Length bore) {
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(bore, "bore");
     double root = thread.rootDiameter().mm();
     Check.notNegative(bore.mm(), "axial bore di", "mm", "a diameter");
     ThreadGeometryKernel.checkBore(root, bore.mm());
@@ -52,6 +59,7 @@ public record StudSection(String name, Length diameter, Length bore, Length cros
    * @return WP in mm³, nominal, without stress concentration
    */
   public double torsionModulus(TorsionModel model) {
+    Objects.requireNonNull(model, "model");
     double d = diameter.mm();
     double di = bore.mm();
     double dq = crossHole.mm();

@@ -15,6 +15,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A stud's thread engaged in a nut or a tapped part: the loads that strip it.
@@ -25,7 +26,7 @@ import java.util.List;
  * @param engaged effective engaged length: nut height without countersinks
  * @param studShear shear strength of the stud τB,B
  * @param nutShear shear strength of the nut or part τB,M
- * @param widthOverDiameter width across flats over d, 1.4 or more; 1.9 and more for a block
+ * @param widthOverDiameter width across flats over d (dimensionless), 1.4 or more; 1.9 and more for a block
  */
 public record ThreadEngagement(
     ScrewThread thread,
@@ -43,6 +44,12 @@ public record ThreadEngagement(
 
   // Refuses at once what the kernels refuse.
   public ThreadEngagement {
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(externalClass, "externalClass");
+    Objects.requireNonNull(internalClass, "internalClass");
+    Objects.requireNonNull(engaged, "engaged");
+    Objects.requireNonNull(studShear, "studShear");
+    Objects.requireNonNull(nutShear, "nutShear");
     Check.positive(engaged.mm(), "engaged length m", "mm", "threads engage");
     Check.positive(studShear.megapascal(), "shear strength of the stud τB,B", "MPa", "a strength");
     Check.positive(nutShear.megapascal(), "shear strength of the nut τB,M", "MPa", "a strength");
@@ -62,6 +69,7 @@ public record ThreadEngagement(
    * @throws InputException if the tables have no hexagon or no limits for the thread
    */
   public static ThreadEngagement ofNut(ScrewThread thread, Length engaged, Stress studShear, Stress nutShear) {
+    Objects.requireNonNull(thread, "thread");
     double s = Hexagon.widthAcrossFlats(thread).ratio(thread.majorDiameter());
     return of(thread, engaged, studShear, nutShear, s);
   }
@@ -77,6 +85,8 @@ public record ThreadEngagement(
    * @throws InputException if the tables have no limits for the thread
    */
   public static ThreadEngagement ofBlock(ScrewThread thread, Length engaged, Stress studShear, Stress blockShear) {
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(blockShear, "blockShear");
     return of(thread, engaged, studShear, blockShear, 1.9);
   }
 
@@ -156,6 +166,7 @@ public record ThreadEngagement(
    * @throws InputException if a value is outside its range
    */
   public Length lengthFor(Force load) {
+    Objects.requireNonNull(load, "load");
     Check.positive(load.newton(), "load", "N", "something must be borne");
     return engaged.times(load.ratio(strippingLoad()));
   }
@@ -167,6 +178,7 @@ public record ThreadEngagement(
    * @return the effective length, without countersinks
    */
   public Length lengthForFullStrength(PropertyClass studClass) {
+    Objects.requireNonNull(studClass, "studClass");
     return lengthFor(studClass.tensileStrength(thread).times(thread.stressArea()));
   }
 

@@ -21,7 +21,7 @@ public final class ThreadGeometryKernel {
   /**
    * Height of the fundamental triangle, H = (√3/2)·P.
    *
-   * @param pitch P, over 0
+   * @param pitch P in the unit of all lengths, over 0
    * @return H
    * @throws InputException if the pitch is not over 0
    */
@@ -32,8 +32,8 @@ public final class ThreadGeometryKernel {
   /**
    * Pitch diameter, d2 = D2 = d − (3/4)·H.
    *
-   * @param majorDiameter d
-   * @param pitch P, over 0
+   * @param majorDiameter d in the unit of all lengths
+   * @param pitch P in the unit of all lengths, over 0
    * @return d2
    * @throws InputException if the pitch is too coarse for the diameter
    */
@@ -45,8 +45,8 @@ public final class ThreadGeometryKernel {
   /**
    * Minor diameter of the internal thread, D1 = d − (5/4)·H.
    *
-   * @param majorDiameter d
-   * @param pitch P, over 0
+   * @param majorDiameter d in the unit of all lengths
+   * @param pitch P in the unit of all lengths, over 0
    * @return D1
    * @throws InputException if the pitch is too coarse for the diameter
    */
@@ -58,8 +58,8 @@ public final class ThreadGeometryKernel {
   /**
    * Root diameter of the metric external thread with root radius H/6, d3 = d − (17/12)·H.
    *
-   * @param majorDiameter d
-   * @param pitch P, over 0
+   * @param majorDiameter d in the unit of all lengths
+   * @param pitch P in the unit of all lengths, over 0
    * @return d3
    * @throws InputException if the pitch is too coarse for the diameter
    */
@@ -71,8 +71,8 @@ public final class ThreadGeometryKernel {
   /**
    * Diameter at the root of the unified external thread for section properties, D − (3/2)·H = D − 1.29903811·p.
    *
-   * @param majorDiameter D
-   * @param pitch p, over 0
+   * @param majorDiameter D in the unit of all lengths
+   * @param pitch p in the unit of all lengths, over 0
    * @return the diameter of the section at minor diameter
    * @throws InputException if the pitch is too coarse for the diameter
    */
@@ -84,8 +84,8 @@ public final class ThreadGeometryKernel {
   /**
    * Minor diameter of the unified external thread with rounded root (UNR), D − (11/8)·H = D − 1.19078493·p.
    *
-   * @param majorDiameter D
-   * @param pitch p, over 0
+   * @param majorDiameter D in the unit of all lengths
+   * @param pitch p in the unit of all lengths, over 0
    * @return the UNR minor diameter
    * @throws InputException if the pitch is too coarse for the diameter
    */
@@ -97,8 +97,8 @@ public final class ThreadGeometryKernel {
   /**
    * Diameter of the metric stress area, dS = (d2 + d3)/2.
    *
-   * @param majorDiameter d
-   * @param pitch P, over 0
+   * @param majorDiameter d in the unit of all lengths
+   * @param pitch P in the unit of all lengths, over 0
    * @return dS
    * @throws InputException if the pitch is too coarse for the diameter
    */
@@ -110,8 +110,8 @@ public final class ThreadGeometryKernel {
   /**
    * Diameter of the unified tensile stress area, dS = D − 0.9743·p.
    *
-   * @param majorDiameter D
-   * @param pitch p = 1/n, over 0
+   * @param majorDiameter D in the unit of all lengths
+   * @param pitch p = 1/n in the unit of all lengths, over 0
    * @return dS
    * @throws InputException if the pitch is too coarse for the diameter
    */
@@ -123,8 +123,8 @@ public final class ThreadGeometryKernel {
   /**
    * Area of a ring, A = (π/4)·(D² − di²).
    *
-   * @param diameter D, over 0
-   * @param bore di, 0 for a solid section, less than D
+   * @param diameter D in the unit of all lengths, over 0
+   * @param bore di in the unit of all lengths, 0 for a solid section, less than D
    * @return A
    * @throws InputException if the bore is negative or not less than the diameter
    */
@@ -137,8 +137,8 @@ public final class ThreadGeometryKernel {
   /**
    * Helix angle at the pitch diameter, φ = atan(Ph/(π·d2)).
    *
-   * @param pitchDiameter d2, over 0
-   * @param lead Ph, over 0
+   * @param pitchDiameter d2 in the unit of all lengths, over 0
+   * @param lead Ph in the unit of all lengths, over 0
    * @return φ in rad
    * @throws InputException if an argument is not over 0
    */

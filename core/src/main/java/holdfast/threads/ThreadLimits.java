@@ -10,6 +10,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -36,6 +37,15 @@ public record ThreadLimits(
   private static final Pattern METRIC = Pattern.compile("(\\d)([efghGH])(?:(\\d)([efghGH]))?");
   private static final Pattern UNIFIED = Pattern.compile("([123])([AB])");
 
+  public ThreadLimits {
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(toleranceClass, "toleranceClass");
+    Objects.requireNonNull(crestLeast, "crestLeast");
+    Objects.requireNonNull(crestGreatest, "crestGreatest");
+    Objects.requireNonNull(pitchLeast, "pitchLeast");
+    Objects.requireNonNull(pitchGreatest, "pitchGreatest");
+  }
+
   /**
    * The limits of a thread in its own tolerance class.
    *
@@ -44,6 +54,7 @@ public record ThreadLimits(
    * @throws InputException if it states no class or the standard does not have the class for the size
    */
   public static ThreadLimits of(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     return of(thread, thread.toleranceClass());
   }
 
@@ -57,6 +68,8 @@ public record ThreadLimits(
    * @throws InputException if the text is no class or the standard does not have the class for the size
    */
   public static ThreadLimits of(ScrewThread thread, String toleranceClass) {
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(toleranceClass, "toleranceClass");
     Matcher m = (thread.system() == ThreadSystem.METRIC ? METRIC : UNIFIED).matcher(toleranceClass);
     if (!m.matches()) {
       throw new InputException(

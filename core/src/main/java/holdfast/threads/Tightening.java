@@ -10,6 +10,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A nut on a stud, ready to be tightened. Immutable: each of the methods that state something returns a new one.
@@ -41,6 +42,11 @@ public record Tightening(
 
   // Refuses a bore that leaves no thread and a prevailing torque below zero.
   public Tightening {
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(prevailing, "prevailing");
+    Objects.requireNonNull(narrows, "narrows");
+    Objects.requireNonNull(torsion, "torsion");
     StudSection.thread(thread, bore);
     Check.notNegative(prevailing.newtonMillimetre(), "prevailing torque MP", "N·mm", "it resists turning");
     narrows = List.copyOf(narrows);
@@ -54,6 +60,7 @@ public record Tightening(
    * @return the tightening
    */
   public static Tightening of(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
     return new Tightening(
         thread,
         new Length(0),
@@ -72,6 +79,7 @@ public record Tightening(
    * @throws InputException if the bore leaves no thread
    */
   public Tightening bore(Length diameter) {
+    Objects.requireNonNull(diameter, "diameter");
     return new Tightening(thread, diameter, face, friction, prevailing, narrows, torsion);
   }
 
@@ -84,6 +92,8 @@ public record Tightening(
    * @throws InputException if the ring is empty
    */
   public Tightening bearingFace(Length outer, Length inner) {
+    Objects.requireNonNull(outer, "outer");
+    Objects.requireNonNull(inner, "inner");
     return bearingFace(BearingFace.of(outer, inner));
   }
 
@@ -94,6 +104,7 @@ public record Tightening(
    * @return a tightening with this face
    */
   public Tightening bearingFace(BearingFace ring) {
+    Objects.requireNonNull(ring, "ring");
     return new Tightening(thread, bore, ring, friction, prevailing, narrows, torsion);
   }
 
@@ -116,6 +127,7 @@ public record Tightening(
    * @return a tightening with this friction
    */
   public Tightening friction(Friction bands) {
+    Objects.requireNonNull(bands, "bands");
     return new Tightening(thread, bore, face, bands, prevailing, narrows, torsion);
   }
 
@@ -127,6 +139,7 @@ public record Tightening(
    * @throws InputException if it is negative
    */
   public Tightening prevailing(Torque torque) {
+    Objects.requireNonNull(torque, "torque");
     return new Tightening(thread, bore, face, friction, torque, narrows, torsion);
   }
 
@@ -151,6 +164,7 @@ public record Tightening(
    * @throws InputException if nothing is left
    */
   public Tightening crossHole(Length diameter, Length hole) {
+    Objects.requireNonNull(hole, "hole");
     return narrow(new StudSection("cross hole", diameter, bore, hole));
   }
 
@@ -161,6 +175,7 @@ public record Tightening(
    * @return a tightening with this section
    */
   public Tightening narrow(StudSection section) {
+    Objects.requireNonNull(section, "section");
     List<StudSection> more = new ArrayList<>(narrows);
     more.add(section);
     return new Tightening(thread, bore, face, friction, prevailing, more, torsion);
@@ -173,6 +188,7 @@ public record Tightening(
    * @return a tightening with this model
    */
   public Tightening torsion(TorsionModel model) {
+    Objects.requireNonNull(model, "model");
     return new Tightening(thread, bore, face, friction, prevailing, narrows, model);
   }
 
@@ -196,6 +212,7 @@ public record Tightening(
    * @throws InputException if the torque is out of range, or face or friction have not been stated
    */
   public PreloadBand preload(Torque torque) {
+    Objects.requireNonNull(torque, "torque");
     Friction f = statedFriction();
     return new PreloadBand(
         this,
@@ -229,6 +246,9 @@ public record Tightening(
    * @return the window with the usual rules: 90 % of the yield stress
    */
   public TorqueWindow window(Force required, PropertyClass strength, Scatter scatter) {
+    Objects.requireNonNull(required, "required");
+    Objects.requireNonNull(strength, "strength");
+    Objects.requireNonNull(scatter, "scatter");
     return TorqueWindow.of(this, JointDemand.ofClamp(required), strength, scatter, WindowRules.usual());
   }
 
@@ -242,6 +262,10 @@ public record Tightening(
    * @return the window, open or empty
    */
   public TorqueWindow window(JointDemand demand, PropertyClass strength, Scatter scatter, WindowRules rules) {
+    Objects.requireNonNull(demand, "demand");
+    Objects.requireNonNull(strength, "strength");
+    Objects.requireNonNull(scatter, "scatter");
+    Objects.requireNonNull(rules, "rules");
     return TorqueWindow.of(this, demand, strength, scatter, rules);
   }
 
@@ -254,6 +278,8 @@ public record Tightening(
    * @throws InputException if the equivalent stress would reach the tensile strength somewhere in the band
    */
   public PreloadBand preload(Torque torque, PropertyClass strength) {
+    Objects.requireNonNull(torque, "torque");
+    Objects.requireNonNull(strength, "strength");
     PreloadBand band = preload(torque);
     double breaking = strength.tensileStrength(thread).megapascal();
     if (band.greatestStress().megapascal() >= breaking) {
@@ -274,10 +300,11 @@ public record Tightening(
    * The preload at which tightening uses a part of the yield stress: the assembly preload of the printed tables.
    *
    * @param strength strength class of the stud
-   * @param utilisation part ν of the yield stress, over 0 up to 1
+   * @param utilisation part ν of the yield stress (dimensionless), over 0 up to 1
    * @return the states at low and high friction, each at its own assembly preload in the governing section
    */
   public AssemblyPreload assemblyPreload(PropertyClass strength, double utilisation) {
+    Objects.requireNonNull(strength, "strength");
     return AssemblyPreload.of(this, strength, utilisation);
   }
 

@@ -6,6 +6,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Torque and preload of a screw thread with the exact helix and flank relation, and in the linear form.
@@ -26,7 +27,7 @@ public final class TighteningKernel {
    *
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
-   * @param threadFriction μG, over 0
+   * @param threadFriction μG (dimensionless), over 0
    * @return the lever of the thread in mm
    * @throws InputException if an argument is not over 0, or φ + ρ' reaches 90°
    */
@@ -50,7 +51,7 @@ public final class TighteningKernel {
    *
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
-   * @param threadFriction μG, over 0
+   * @param threadFriction μG (dimensionless), over 0
    * @return the loosening lever of the thread in mm
    * @throws InputException if an argument is not over 0
    */
@@ -65,7 +66,7 @@ public final class TighteningKernel {
    * Torque per preload under the bearing face, MK/FM = μK·DKm/2.
    *
    * @param meanFaceDiameter DKm in mm, over 0
-   * @param faceFriction μK, over 0
+   * @param faceFriction μK (dimensionless), over 0
    * @return the lever of the face in mm
    * @throws InputException if an argument is not over 0
    */
@@ -81,9 +82,9 @@ public final class TighteningKernel {
    * @param preload FM in N, 0 or more
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
-   * @param threadFriction μG, over 0
+   * @param threadFriction μG (dimensionless), over 0
    * @param meanFaceDiameter DKm in mm, over 0
-   * @param faceFriction μK, over 0
+   * @param faceFriction μK (dimensionless), over 0
    * @param prevailing prevailing torque MP of a locking nut in N·mm, 0 or more
    * @return MA in N·mm
    * @throws InputException if an argument is outside its range
@@ -108,9 +109,9 @@ public final class TighteningKernel {
    * @param torque MA in N·mm, at least the prevailing torque
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
-   * @param threadFriction μG, over 0
+   * @param threadFriction μG (dimensionless), over 0
    * @param meanFaceDiameter DKm in mm, over 0
-   * @param faceFriction μK, over 0
+   * @param faceFriction μK (dimensionless), over 0
    * @param prevailing prevailing torque MP of a locking nut in N·mm, 0 or more
    * @return FM in N
    * @throws InputException if an argument is outside its range
@@ -142,9 +143,9 @@ public final class TighteningKernel {
    * @param torques MA in N·mm, each at least the prevailing torque
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
-   * @param threadFrictions μG of each, over 0
+   * @param threadFrictions μG of each (dimensionless), over 0
    * @param meanFaceDiameter DKm in mm, over 0
-   * @param faceFrictions μK of each, over 0
+   * @param faceFrictions μK of each (dimensionless), over 0
    * @param prevailing prevailing torque MP in N·mm, 0 or more
    * @param preloads receives FM in N
    * @throws InputException if an argument is outside its range
@@ -160,6 +161,10 @@ public final class TighteningKernel {
       double[] faceFrictions,
       double prevailing,
       double[] preloads) {
+    Objects.requireNonNull(torques, "torques");
+    Objects.requireNonNull(threadFrictions, "threadFrictions");
+    Objects.requireNonNull(faceFrictions, "faceFrictions");
+    Objects.requireNonNull(preloads, "preloads");
     int n = torques.length;
     if (threadFrictions.length != n || faceFrictions.length != n || preloads.length != n) {
       throw new InputException("frictions and preloads", threadFrictions.length + ", " + faceFrictions.length + " and "
@@ -189,7 +194,7 @@ public final class TighteningKernel {
    *
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
-   * @param threadFriction μG, over 0
+   * @param threadFriction μG (dimensionless), over 0
    * @return MG/FM in mm; at usual friction up to 1.5 % below the exact form
    * @throws InputException if an argument is not over 0
    */
@@ -204,7 +209,7 @@ public final class TighteningKernel {
    *
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
-   * @param threadFriction μG, over 0
+   * @param threadFriction μG (dimensionless), over 0
    * @return MG/FM in mm
    * @throws InputException if an argument is not over 0
    */
@@ -219,9 +224,9 @@ public final class TighteningKernel {
    *
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
-   * @param threadFriction μG, over 0
+   * @param threadFriction μG (dimensionless), over 0
    * @param meanFaceDiameter DKm in mm, over 0
-   * @param faceFriction μK, over 0
+   * @param faceFriction μK (dimensionless), over 0
    * @return the lever in mm; at usual friction 0.1 to 1 % below the exact form
    * @throws InputException if an argument is not over 0
    */
@@ -237,9 +242,9 @@ public final class TighteningKernel {
    * @param d nominal diameter in mm, over 0
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0
-   * @param threadFriction μG, over 0
+   * @param threadFriction μG (dimensionless), over 0
    * @param meanFaceDiameter DKm in mm, over 0
-   * @param faceFriction μK, over 0
+   * @param faceFriction μK (dimensionless), over 0
    * @return K
    * @throws InputException if an argument is not over 0
    */
@@ -256,7 +261,7 @@ public final class TighteningKernel {
    * <p>With s = tan φ and c = 1/cos 30° the exact form is (d2/2)·(s + c·μ)/(1 − s·c·μ) + (DKm/2)·μ = K·d, a quadratic
    * equation for μ; its smaller root is the physical one.
    *
-   * @param nutFactor K, over the value of a frictionless thread
+   * @param nutFactor K (dimensionless), over the value of a frictionless thread
    * @param d nominal diameter in mm, over 0
    * @param d2 pitch diameter in mm, over 0
    * @param lead Ph in mm, over 0

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.threads;
 
+import holdfast.quantity.Check;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A way of tightening with its tightening factor αA, greatest over least preload.
@@ -19,6 +21,13 @@ import java.util.List;
  */
 public record TighteningMethod(String method, String basis, double leastFactor, double greatestFactor, SourceRef source)
     implements Serializable {
+  public TighteningMethod {
+    Objects.requireNonNull(method, "method");
+    Objects.requireNonNull(basis, "basis");
+    Objects.requireNonNull(source, "source");
+    Check.finite(leastFactor, "least tightening factor αA", "");
+    Check.finite(greatestFactor, "greatest tightening factor αA", "");
+  }
 
   /**
    * All methods of the table, with their editions side by side.

@@ -11,6 +11,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A tightened nut at one pair of friction coefficients: torque and its shares, preload, stresses.
@@ -28,6 +29,8 @@ public record TighteningState(Tightening tightening, double threadFriction, doub
 
   // Refuses what the kernels refuse, at once and not when a value is asked for.
   public TighteningState {
+    Objects.requireNonNull(tightening, "tightening");
+    Objects.requireNonNull(preload, "preload");
     tightening.torqueAt(preload, threadFriction, faceFriction);
   }
 
@@ -161,6 +164,7 @@ public record TighteningState(Tightening tightening, double threadFriction, doub
    * @return σred = √(σ² + 3·τ²)
    */
   public Stress combinedStress(StudSection section) {
+    Objects.requireNonNull(section, "section");
     return new Stress(
         StressKernel.combined(
             preload.newton(),

@@ -10,6 +10,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The torque that one preload needs, over the friction band.
@@ -21,6 +22,12 @@ import java.util.List;
  */
 public record TorqueBand(Tightening tightening, Force preload, TighteningState least, TighteningState greatest)
     implements Traced, Serializable {
+  public TorqueBand {
+    Objects.requireNonNull(tightening, "tightening");
+    Objects.requireNonNull(preload, "preload");
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(greatest, "greatest");
+  }
 
   /**
    * Least torque, at low friction: with more torque the preload may exceed the one stated.

@@ -2,6 +2,7 @@
 package holdfast.threads;
 
 import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Torque;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Caution;
@@ -12,6 +13,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The set torques at which the joint stays closed and nothing is overloaded, over friction band and tool deviation.
@@ -36,6 +38,17 @@ public record TorqueWindow(
 
   // Keeps unmodifiable copies of the lists.
   public TorqueWindow {
+    Objects.requireNonNull(tightening, "tightening");
+    Objects.requireNonNull(demand, "demand");
+    Objects.requireNonNull(strength, "strength");
+    Objects.requireNonNull(scatter, "scatter");
+    Objects.requireNonNull(rules, "rules");
+    Objects.requireNonNull(low, "low");
+    Objects.requireNonNull(high, "high");
+    if (low.isEmpty() || high.isEmpty()) {
+      throw new InputException("limits of the torque", "none", "at least one from below and one from above",
+          "a window has two ends");
+    }
     low = List.copyOf(low);
     high = List.copyOf(high);
   }
@@ -53,6 +66,11 @@ public record TorqueWindow(
    */
   public static TorqueWindow of(
       Tightening tightening, JointDemand demand, PropertyClass strength, Scatter scatter, WindowRules rules) {
+    Objects.requireNonNull(tightening, "tightening");
+    Objects.requireNonNull(demand, "demand");
+    Objects.requireNonNull(strength, "strength");
+    Objects.requireNonNull(scatter, "scatter");
+    Objects.requireNonNull(rules, "rules");
     WindowLimits limits = new WindowLimits(tightening, demand, strength, scatter, rules);
     return new TorqueWindow(tightening, demand, strength, scatter, rules, limits.low(), limits.high());
   }

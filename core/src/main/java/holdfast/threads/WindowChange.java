@@ -2,6 +2,7 @@
 package holdfast.threads;
 
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A change that would open an empty torque window, or would not.
@@ -11,6 +12,11 @@ import java.io.Serializable;
  * @param opens whether this change alone opens it
  */
 public record WindowChange(String code, String change, boolean opens) implements Serializable {
+  public WindowChange {
+    Objects.requireNonNull(code, "code");
+    Objects.requireNonNull(change, "change");
+  }
+
   /** The change. */
   @Override
   public String toString() {

@@ -84,13 +84,13 @@ final class WindowChanges {
   private void strength(List<WindowChange> changes) {
     double yield = window.strength().yieldStress(nut.thread()).megapascal();
     double factor = farthest(20, 1, k -> opens(nut, stronger(yield * k), window.scatter(), window.rules()));
-    String words = "a stud with a yield stress of at least ";
     changes.add(
         Double.isNaN(factor)
-            ? new WindowChange("stronger-stud", words + "any size", false)
+            ? new WindowChange("stronger-stud", "a stronger stud, up to 20 times the yield stress", false)
             : new WindowChange(
                 "stronger-stud",
-                words + Numbers.shortest(Math.ceil(yield * factor)) + " MPa (now " + Numbers.significant(yield, 4) + " MPa)",
+                "a stud with a yield stress of at least " + Numbers.shortest(Math.ceil(yield * factor)) + " MPa (now "
+                    + Numbers.significant(yield, 4) + " MPa)",
                 true));
   }
 

@@ -4,6 +4,7 @@ package holdfast.threads;
 import holdfast.quantity.Torque;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * One limit of a torque window.
@@ -14,6 +15,13 @@ import java.io.Serializable;
  * @param source rule behind the limit
  */
 public record WindowLimit(String code, String meaning, Torque torque, SourceRef source) implements Serializable {
+  public WindowLimit {
+    Objects.requireNonNull(code, "code");
+    Objects.requireNonNull(meaning, "meaning");
+    Objects.requireNonNull(torque, "torque");
+    Objects.requireNonNull(source, "source");
+  }
+
   /** Torque and meaning. */
   @Override
   public String toString() {

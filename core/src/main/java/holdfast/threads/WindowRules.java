@@ -6,12 +6,13 @@ import holdfast.quantity.Force;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * What limits the torque from above besides the strength class. Values of infinity in the kernels stand for limits that
  * are not stated; here they are null. Immutable: each method that states something returns new rules.
  *
- * @param utilisation part ν of the yield stress that tightening may use, over 0 up to 1; 0.9 is usual
+ * @param utilisation part ν of the yield stress that tightening may use (dimensionless), over 0 up to 1; 0.9 is usual
  * @param facePressure greatest pressure under the face, null if not stated
  * @param engagement engaged thread, null if not stated
  * @param strippingSafety safety against stripping, 1 or more
@@ -54,7 +55,7 @@ public record WindowRules(
   /**
    * States the part of the yield stress that tightening may use.
    *
-   * @param part ν, over 0 up to 1
+   * @param part ν (dimensionless), over 0 up to 1
    * @return new rules
    */
   public WindowRules utilisation(double part) {
@@ -64,7 +65,7 @@ public record WindowRules(
   /**
    * States the greatest pressure under the face.
    *
-   * @param limit over 0
+   * @param limit over 0; null if nothing limits it
    * @return new rules
    */
   public WindowRules facePressure(Stress limit) {
@@ -79,13 +80,14 @@ public record WindowRules(
    * @return new rules
    */
   public WindowRules engagement(ThreadEngagement thread, double safety) {
+    Objects.requireNonNull(thread, "thread");
     return new WindowRules(utilisation, facePressure, thread, safety, greatestPreload, makersMaximum);
   }
 
   /**
    * States the greatest preload that the clamped parts bear.
    *
-   * @param limit over 0
+   * @param limit over 0; null if nothing limits it
    * @return new rules
    */
   public WindowRules greatestPreload(Force limit) {
@@ -95,7 +97,7 @@ public record WindowRules(
   /**
    * States the greatest torque that the maker allows.
    *
-   * @param limit over 0
+   * @param limit over 0; null if nothing limits it
    * @return new rules
    */
   public WindowRules makersMaximum(Torque limit) {

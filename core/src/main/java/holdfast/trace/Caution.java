@@ -3,6 +3,7 @@ package holdfast.trace;
 
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A caution for work that can hurt someone. A caution points to a rule; it never claims that following it satisfies
@@ -12,6 +13,11 @@ import java.io.Serializable;
  * @param source the rule or manual on which it rests
  */
 public record Caution(String text, SourceRef source) implements Serializable {
+  public Caution {
+    Objects.requireNonNull(text, "text");
+    Objects.requireNonNull(source, "source");
+  }
+
   @Override
   public String toString() {
     return text + " [" + source.document() + ", " + source.locator() + "]";

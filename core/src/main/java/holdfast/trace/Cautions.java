@@ -8,6 +8,7 @@ import holdfast.tables.TableSet;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 /** Cautions for fitting work, from the table of cautions. */
@@ -37,6 +38,7 @@ public final class Cautions {
    * @throws InputException if the table has no such topic or number
    */
   public static List<Caution> about(String topic, int... numbers) {
+    Objects.requireNonNull(numbers, "numbers");
     Table table = table();
     List<Caution> all = new ArrayList<>();
     for (int row = 0; row < table.size(); row++) {

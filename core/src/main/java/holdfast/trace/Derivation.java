@@ -7,6 +7,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How a result was computed, step by step. The last step is the result itself.
@@ -18,6 +19,8 @@ public record Derivation(String title, List<Step> steps) implements Serializable
 
   // Keeps an unmodifiable copy of the list; without a step there is no result.
   public Derivation {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(steps, "steps");
     steps = List.copyOf(steps);
     if (steps.isEmpty()) {
       throw new InputException("steps of '" + title + "'", "none", "one or more", "the last step is the result");
@@ -31,6 +34,7 @@ public record Derivation(String title, List<Step> steps) implements Serializable
    * @return a builder
    */
   public static Builder of(String title) {
+    Objects.requireNonNull(title, "title");
     return new Builder(title);
   }
 
@@ -79,7 +83,7 @@ public record Derivation(String title, List<Step> steps) implements Serializable
      * @param symbol symbol of the result
      * @param meaning what it stands for
      * @param expression the formula in symbols
-     * @param value the result
+     * @param value the result in the unit named
      * @param unit its unit, empty for a pure number
      * @param source where the formula or the value comes from
      * @param inputs the numbers put in, for example {@code "d = 16 mm"}
@@ -87,6 +91,7 @@ public record Derivation(String title, List<Step> steps) implements Serializable
      */
     public Builder step(
         String symbol, String meaning, String expression, double value, String unit, SourceRef source, String... inputs) {
+      Objects.requireNonNull(inputs, "inputs");
       steps.add(new Step(symbol, meaning, expression, List.of(inputs), value, unit, source));
       return this;
     }
@@ -98,6 +103,7 @@ public record Derivation(String title, List<Step> steps) implements Serializable
      * @return this builder
      */
     public Builder steps(Derivation other) {
+      Objects.requireNonNull(other, "other");
       steps.addAll(other.steps());
       return this;
     }

@@ -6,6 +6,7 @@ import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * One step of a derivation.
@@ -14,7 +15,7 @@ import java.util.List;
  * @param meaning what the symbol stands for
  * @param expression the formula in symbols, or where the value was read
  * @param inputs the numbers put in, for example {@code "d = 16 mm"}
- * @param value the result
+ * @param value the result in the unit named
  * @param unit unit of the result, empty for a pure number
  * @param source document, locator and provenance of the formula or value
  */
@@ -24,6 +25,12 @@ public record Step(
 
   // Keeps an unmodifiable copy of the list; a step without a finite value is a fault of the calculation.
   public Step {
+    Objects.requireNonNull(symbol, "symbol");
+    Objects.requireNonNull(meaning, "meaning");
+    Objects.requireNonNull(expression, "expression");
+    Objects.requireNonNull(inputs, "inputs");
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(source, "source");
     inputs = List.copyOf(inputs);
     if (!Double.isFinite(value)) {
       throw new InputException("value of step '" + symbol + "'", Double.toString(value), "a finite number", "it was calculated");

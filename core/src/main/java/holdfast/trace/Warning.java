@@ -3,6 +3,7 @@ package holdfast.trace;
 
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Something that the reader of a result must know.
@@ -12,6 +13,12 @@ import java.io.Serializable;
  * @param source where the limit comes from
  */
 public record Warning(String code, String message, SourceRef source) implements Serializable {
+  public Warning {
+    Objects.requireNonNull(code, "code");
+    Objects.requireNonNull(message, "message");
+    Objects.requireNonNull(source, "source");
+  }
+
   @Override
   public String toString() {
     return message + " (" + source + ")";

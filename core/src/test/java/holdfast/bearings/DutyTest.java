@@ -114,10 +114,25 @@ class DutyTest {
   void oscillationByHalfSwing() {
     // Half swing 90°: a cycle rolls 360°, one revolution.
     BasicLife life = RatingLife.basic(ROLLER, kN(2.1));
-    assertEquals(life.millionRevolutions(), life.millionOscillations(deg(90)), 1e-9);
-    assertEquals(2 * life.millionRevolutions(), life.millionOscillations(deg(45)), 1e-9);
+    assertEquals(life.millionRevolutions(), life.oscillating(deg(90)).millionCycles(), 1e-9);
+    assertEquals(2 * life.millionRevolutions(), life.oscillating(deg(45)).millionCycles(), 1e-9);
     // 20 elements, narrow: 18° of half swing brings neighbouring tracks together.
     assertEquals(18, Math.toDegrees(DutyKernel.criticalHalfSwing(20, 0)), 1e-9);
+  }
+
+  @Test
+  void smallSwingsWarnOfFalseBrinelling() {
+    OscillatingLife wide = RatingLife.basic(ROLLER, kN(2.1)).oscillating(deg(20));
+    assertEquals(wide.millionCycles(), wide.explain().result().value(), 1e-9);
+    assertEquals(List.of(), wide.warnings());
+    assertEquals(List.of(), wide.withElements(20, 0).warnings());
+    // 16 elements: 360°/16 = 22.5°.
+    assertEquals("tracks-do-not-meet", wide.withElements(16, 0).warnings().get(0).code());
+    assertEquals(deg(22.5).radian(), wide.withElements(16, 0).knownLeastHalfSwing().orElseThrow().radian(), 1e-12);
+    assertEquals(List.of(), wide.life().oscillating(deg(10)).warnings());
+    assertEquals("small-swing", wide.life().oscillating(deg(9.9)).warnings().get(0).code());
+    assertThrows(InputException.class, () -> wide.life().oscillating(deg(0)));
+    assertThrows(InputException.class, () -> wide.withElements(0, 0));
   }
 
   @Property

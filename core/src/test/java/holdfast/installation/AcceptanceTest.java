@@ -122,8 +122,8 @@ class AcceptanceTest {
     assertEquals(
         expected.holding(friction).torqueToBeHeld(PLAN.torqueThroughStud()).base(), seat.torqueToBeHeld().base(), 1e-3);
     assertEquals(
-        expected.limits(YieldRule.VON_MISES).housing().safety(),
-        seat.limits().orElseThrow().housing().safety(), 1e-8);
+        expected.limits(YieldRule.VON_MISES).housing().safety().orElseThrow(),
+        seat.limits().orElseThrow().housing().safety().orElseThrow(), 1e-8);
     assertEquals(
         expected.atWork(PLAN.duty().workingTemperature(), PLAN.duty().workingTemperature()).pressure().least().base(),
         seat.pressAtWork().orElseThrow().pressure().least().base(), 1e-6);

@@ -25,6 +25,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class InstallationPlanTest {
@@ -60,12 +61,25 @@ class InstallationPlanTest {
 
   @Test
   void everySheetInAllUnitsIsCleanText() {
-    for (InstallationPlan plan : ExampleJobs.all().values()) {
+    for (MountingPlan plan : ExampleJobs.all().values()) {
       for (SheetUnits units : SheetUnits.values()) {
         String text = plan.withUnits(units).sheet().text();
         assertFalse(text.contains("NaN") || text.contains("Infinity") || text.contains("null"), text);
         text.lines().forEach(line -> assertTrue(line.length() <= 100, line));
       }
+    }
+  }
+
+  @Test
+  void inchSheetsKeepMetricOnlyInNamesOfParts() {
+    // Names of threads, fittings and drawn deviations, and the reference temperature in the title of a standard.
+    Pattern names = Pattern.compile("6 mm, drive-in|0/-0\\.010 mm|reference temperature 20 °C");
+    Pattern metric = Pattern.compile("\\d (mm|µm|kN|N|N·m|MPa|°C)(?![\\w·/²])");
+    for (MountingPlan plan : ExampleJobs.all().values()) {
+      String text = plan.withUnits(SheetUnits.INCH).sheet().text();
+      text.lines()
+          .map(line -> names.matcher(line).replaceAll(""))
+          .forEach(line -> assertFalse(metric.matcher(line).find(), line));
     }
   }
 
@@ -136,7 +150,7 @@ class InstallationPlanTest {
     InputException plan = assertThrows(InputException.class, () -> InstallationPlan.of(example.roller()).build());
     assertEquals("without job, member, nut, duty", plan.value());
     InputException roller = assertThrows(InputException.class, () -> StudRoller.named("r").thread("M18x1.5").build());
-    assertTrue(roller.getMessage().contains("ring, flange, stud, grease bore"), roller.getMessage());
+    assertTrue(roller.getMessage().contains("temperatures, flange, stud, grease bore"), roller.getMessage());
   }
 
   @Test
@@ -157,7 +171,7 @@ class InstallationPlanTest {
 
   @Test
   void thePlanTravelsAndItsSummaryIsJson() throws IOException, ClassNotFoundException {
-    for (InstallationPlan plan : ExampleJobs.all().values()) {
+    for (MountingPlan plan : ExampleJobs.all().values()) {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
         out.writeObject(plan);

@@ -57,7 +57,7 @@ class SeatOptionsTest {
     assertEquals(plan.torqueThroughStud(), slip.torqueToBeHeld());
     assertTrue(press.torqueToBeHeld().compareTo(slip.torqueToBeHeld()) < 0);
     assertTrue(snug.pressForce().orElseThrow().greatest().compareTo(press.pressForce().orElseThrow().greatest()) < 0);
-    assertTrue(press.housing().orElseThrow().safety() < snug.housing().orElseThrow().safety());
+    assertTrue(press.housing().orElseThrow().safety().orElseThrow() < snug.housing().orElseThrow().safety().orElseThrow());
     assertEquals(um(36), slip.greatestClearance());
     assertTrue(options.toString().lines().count() == 3 && options.toString().contains("slips in"), options::toString);
   }

@@ -50,10 +50,10 @@ class SeatPriceLawsTest {
       Force c = new Force(70 * Math.pow(lwe, 7.0 / 9) * Math.pow(count, 0.75) * Math.pow(dwe, 29.0 / 27));
       RollerInterior interior =
           RollerInterior.describe()
-              .rollers(count, new Length(dwe), new Length(lwe), InteriorOrigin.ESTIMATED)
-              .pitchDiameter(new Length(d), InteriorOrigin.ESTIMATED)
-              .clearance(new Length(s * dwe), InteriorOrigin.ESTIMATED)
-              .profile(flat ? RollerProfile.flat() : RollerProfile.logarithmic(), InteriorOrigin.ESTIMATED)
+              .rollers(count, new Length(dwe), new Length(lwe), ValueOrigin.ESTIMATED)
+              .pitchDiameter(new Length(d), ValueOrigin.ESTIMATED)
+              .clearance(new Length(s * dwe), ValueOrigin.ESTIMATED)
+              .profile(flat ? RollerProfile.flat() : RollerProfile.logarithmic(), ValueOrigin.ESTIMATED)
               .build();
       return new Job(interior, LoadRatings.trackRoller(c, c, OuterRing.RIGID), c.times(f));
     });

@@ -30,10 +30,10 @@ import org.junit.jupiter.api.Test;
 class SeatPriceTest {
   static final RollerInterior INTERIOR =
       RollerInterior.describe()
-          .rollers(16, mm(3.5), mm(12), InteriorOrigin.MEASURED)
-          .pitchDiameter(mm(23), InteriorOrigin.MEASURED)
-          .clearance(um(20), InteriorOrigin.STATED)
-          .profile(RollerProfile.logarithmic(), InteriorOrigin.ESTIMATED)
+          .rollers(16, mm(3.5), mm(12), ValueOrigin.MEASURED)
+          .pitchDiameter(mm(23), ValueOrigin.MEASURED)
+          .clearance(um(20), ValueOrigin.STATED)
+          .profile(RollerProfile.logarithmic(), ValueOrigin.ESTIMATED)
           .build();
   static final LoadRatings RATINGS = LoadRatings.trackRoller(kN(14.2), kN(17.5), OuterRing.DEFLECTING);
 
@@ -48,7 +48,7 @@ class SeatPriceTest {
   @Test
   void oneErrorNamesAllThatIsMissing() {
     InputException interior = assertThrows(
-        InputException.class, () -> RollerInterior.describe().rollers(16, null, mm(12), InteriorOrigin.STATED).build());
+        InputException.class, () -> RollerInterior.describe().rollers(16, null, mm(12), ValueOrigin.STATED).build());
     assertEquals(
         "without roller diameter Dwe, pitch diameter Dpw, origin of the pitch diameter, radial internal clearance, origin of the"
             + " clearance, profile of the rollers, origin of the profile",

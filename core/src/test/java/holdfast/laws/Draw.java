@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.laws;
 
+import holdfast.seats.Band;
 import java.lang.reflect.Array;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
@@ -200,7 +201,14 @@ final class Draw {
       }
       return map;
     }
-    return stocked(raw);
+    Object found = stocked(raw);
+    for (int i = 0; i < 20 && found instanceof Band<?> band && of[0] instanceof Class<?> part; i++) {
+      if (part.isInstance(band.least())) {
+        return found;
+      }
+      found = stocked(raw);
+    }
+    return found instanceof Band ? null : found;
   }
 
   private static void add(Collection<Object> to, Object element) {

@@ -25,6 +25,7 @@ class KernelLawTest {
   private final Map<String, String> faults = new TreeMap<>();
   private final Map<String, Integer> answers = new TreeMap<>();
   private final Watched watched = new Watched();
+  private final Nulls nulls = new Nulls();
 
   @Test
   void aFiniteAnswerOrANamedError() throws InterruptedException {
@@ -35,6 +36,7 @@ class KernelLawTest {
       }
     });
     assertEquals(Map.of(), faults, () -> faults.size() + " faults with seed " + Effort.SEED);
+    assertEquals(Map.of(), nulls.faults(), "null is not refused by the parameter's name");
     int answered = answers.values().stream().mapToInt(i -> i).sum();
     assertTrue(answered > Effort.of(15_000), "only " + answered + " answers: the inputs are too wild to try much");
   }
@@ -68,6 +70,7 @@ class KernelLawTest {
           answered.set(random.nextInt(12), before);
         }
         answers.merge(name, 1, Integer::sum);
+        nulls.tryOut(kernel, null, before);
       } catch (InvocationTargetException e) {
         if (!(e.getCause() instanceof InputException)) {
           faults.putIfAbsent(name, given + " throws " + e.getCause());

@@ -18,12 +18,11 @@ final class MayBeInfinite {
       // A step without load does no damage.
       case "RatingLife.basic/3", "RatingLife.modified/5", "RatingLife.modified/6" ->
           infinite && fault.contains(".stepLives");
+      case "new SpectrumLife/8" -> infinite && fault.contains("stepLives");
       // A limit without a range of loads holds for every load.
-      case "MisalignmentLimit.all/0", "MisalignmentLimit.of/1", "MisalignmentLimit.of/2", "MisalignmentLimit.narrowest/2" ->
+      case "MisalignmentLimit.all/0", "MisalignmentLimit.of/1", "MisalignmentLimit.of/2", "MisalignmentLimit.narrowest/2", "new MisalignmentLimit/9" ->
           infinite;
       case "SeatPrice.comparison/0", "new MisalignmentCheck/4" -> infinite && fault.contains("limit.loadTo");
-      // Open: a limit of unknown strength is NaN in the component; PartLimit.pressure() says so by being empty.
-      case "InterferenceFit.limits/1", "InterferenceFit.limits/0", "MeasuredSeat.limits/0" -> unknown || infinite;
       default -> false;
     };
   }

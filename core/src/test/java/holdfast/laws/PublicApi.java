@@ -70,7 +70,7 @@ final class PublicApi {
 
   /**
    * Public constructors, static methods and methods of everything but kernels, without plain accessors of records and what
-   * Java gives enums. Results (which explain themselves) come from their factories: their constructors only hold parts.
+   * Java gives enums.
    */
   static List<Executable> typed() {
     List<Executable> found = new ArrayList<>();
@@ -78,7 +78,7 @@ final class PublicApi {
       if (isKernel(type) || type.isAnnotation() || Throwable.class.isAssignableFrom(type)) {
         continue;
       }
-      if (!Modifier.isAbstract(type.getModifiers()) && !isResult(type)) {
+      if (!Modifier.isAbstract(type.getModifiers())) {
         Constructor<?>[] constructors = type.getConstructors();
         Arrays.sort(constructors, Comparator.comparing(Constructor::toString));
         found.addAll(List.of(constructors));
@@ -99,8 +99,10 @@ final class PublicApi {
     }
   }
 
-  private static boolean isResult(Class<?> type) {
-    return Traced.class.isAssignableFrom(type) || PARTS_OF_RESULTS.contains(type.getSimpleName());
+  /** Whether a call puts a result together from parts, which a program has no need to do. */
+  static boolean assembles(Executable call) {
+    Class<?> type = call.getDeclaringClass();
+    return call instanceof Constructor && (Traced.class.isAssignableFrom(type) || PARTS_OF_RESULTS.contains(type.getSimpleName()));
   }
 
   private static boolean isAccessor(Class<?> type, Method method) {

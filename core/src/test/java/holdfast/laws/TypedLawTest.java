@@ -26,7 +26,9 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Whatever it is given, every public constructor and method answers with finite numbers or with a named error, and every
- * object it returns can be printed and explained. Arguments are what earlier calls have returned.
+ * object it returns can be printed and explained. Arguments are what earlier calls have returned. A result whose parts were
+ * put together by hand, and do not belong together, may refuse to explain itself, by a named error. Null is refused by the
+ * name of the parameter unless its comment says what null means.
  */
 class TypedLawTest {
   /** The reason by which {@link holdfast.quantity.Check} refuses numbers of no machine, which may arise late. */
@@ -38,6 +40,7 @@ class TypedLawTest {
   private final Random random = new Random(Effort.SEED);
   private final Draw draw = new Draw(random);
   private final Map<Executable, Object[]> lastAnswered = new HashMap<>();
+  private final Nulls nulls = new Nulls();
 
   @Test
   void aFiniteAnswerOrANamedError() throws InterruptedException {
@@ -53,8 +56,11 @@ class TypedLawTest {
           silent.removeIf(call -> answers.containsKey(name(call)));
         }
       }
+      api.forEach(this::tryOutWithNull);
     });
     assertEquals(Map.of(), faults, () -> faults.size() + " faults with seed " + Effort.SEED);
+    assertEquals(Map.of(), nulls.faults(), "null is neither refused by the parameter's name nor documented");
+    assertTrue(nulls.tried() > 0.95 * api.size(), () -> "tried with null: " + nulls.tried() + " of " + api.size());
     assertTrue(silent.size() < 0.15 * api.size(), () -> "never answered: " + silent);
   }
 
@@ -80,7 +86,7 @@ class TypedLawTest {
           ? constructor.newInstance(arguments) : ((Method) call).invoke(on, arguments);
       answers.merge(name, 1, Integer::sum);
       lastAnswered.put(call, before);
-      judge(name, on, before, answer);
+      judge(call, on, before, answer);
     } catch (InvocationTargetException e) {
       if (!(e.getCause() instanceof InputException)) {
         fault(name, on, before, "throws " + e.getCause() + at(e.getCause()));
@@ -90,15 +96,28 @@ class TypedLawTest {
     }
   }
 
-  private void judge(String name, Object on, Object[] arguments, Object answer) {
+  /** With the arguments that were answered last, or any if none were. */
+  private void tryOutWithNull(Executable call) {
+    boolean bound = call instanceof Method method && !Modifier.isStatic(method.getModifiers());
+    Object on = bound ? draw.one(call.getDeclaringClass()) : null;
+    if (!bound || on != null) {
+      Object[] last = lastAnswered.get(call);
+      Object[] arguments = last == null ? draw.all(call.getGenericParameterTypes()) : Draw.copies(last);
+      watched.next(name(call) + " with null", arguments);
+      nulls.tryOut(call, on, arguments);
+    }
+  }
+
+  private void judge(Executable call, Object on, Object[] arguments, Object answer) {
+    String name = name(call);
     String fault = Finite.fault(answer);
     if (fault != null && !MayBeInfinite.fault(name, fault)) {
       fault(name, on, arguments, "answers " + fault);
     } else if (answer != null) {
       try {
-        keep(answer);
+        keep(answer, PublicApi.assembles(call));
       } catch (RuntimeException e) {
-        if (e instanceof InputException input && input.reason().equals(TOO_FAR)) {
+        if (e instanceof InputException input && (PublicApi.assembles(call) || input.reason().equals(TOO_FAR))) {
           return;
         }
         fault(name, on, arguments, "answers what cannot be printed or explained: " + e + at(e));
@@ -122,11 +141,12 @@ class TypedLawTest {
     }
   }
 
-  private void keep(Object answer) {
+  /** Explains an answer and keeps it; a result that was put together from any parts goes no further. */
+  private void keep(Object answer, boolean assembled) {
     if (answer instanceof Collection<?> many) {
-      many.stream().limit(8).filter(o -> o != null).forEach(this::keep);
+      many.stream().limit(8).filter(o -> o != null).forEach(one -> keep(one, assembled));
     } else if (answer instanceof Optional<?> maybe) {
-      maybe.ifPresent(this::keep);
+      maybe.ifPresent(one -> keep(one, assembled));
     } else if (answer instanceof String || answer.getClass().getName().startsWith("holdfast.")) {
       String text = answer.toString();
       if (text.length() < 60 && text.indexOf('@') < 0) {
@@ -135,7 +155,9 @@ class TypedLawTest {
       if (answer instanceof Traced traced) {
         assertTrue(!traced.explain().toString().isEmpty());
       }
-      draw.keep(answer);
+      if (!assembled) {
+        draw.keep(answer);
+      }
     }
   }
 

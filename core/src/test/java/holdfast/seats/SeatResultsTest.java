@@ -190,30 +190,38 @@ class SeatResultsTest {
   void limitsOfTheParts() {
     // Tresca, ring of 2 to 1: 400/(8/3) = 150 MPa, at 2625 MPa/mm 57.14 µm.
     FitLimits limits = plain(10, 20).limits(YieldRule.TRESCA);
-    assertEquals(150, limits.housing().pressure().orElseThrow(), 1e-12);
-    assertEquals(150 / 52.5, limits.housing().safety(), 1e-12);
-    assertEquals(400 / 52.5, limits.stud().safety(), 1e-12);
+    assertEquals(150, limits.housing().pressure().orElseThrow().megapascal(), 1e-12);
+    assertEquals(150 / 52.5, limits.housing().safety().orElseThrow(), 1e-12);
+    assertEquals(400 / 52.5, limits.stud().safety().orElseThrow(), 1e-12);
     assertFalse(limits.housing().brittle() || limits.stud().brittle());
     assertEquals("stud Tresca: limit 400.0 MPa, safety 7.62; housing Tresca: limit 150.0 MPa, safety 2.86", limits.toString());
     // Wide plate: the outline carries nothing. A thick ring: its bore yields first, hoop factor 1.01/0.99.
     assertEquals(
-        200, fit(InnerPart.solid(STEEL), OuterPart.wide(STEEL), 1, 2).limits(YieldRule.TRESCA).housing().limitPressure(), 1e-12);
+        200,
+        fit(InnerPart.solid(STEEL), OuterPart.wide(STEEL), 1, 2).limits(YieldRule.TRESCA).housing().limitPressure().megapascal(),
+        1e-12);
     assertEquals(
         198,
-        fit(InnerPart.solid(STEEL), OuterPart.ring(STEEL, mm(300)), 1, 2).limits(YieldRule.TRESCA).housing().limitPressure(),
+        fit(InnerPart.solid(STEEL), OuterPart.ring(STEEL, mm(300)), 1, 2).limits(YieldRule.TRESCA).housing().limitPressure()
+            .megapascal(),
         1e-11);
     // Brittle, 0.75 diameters from an edge: the outline breaks first, 320/(4/1.25).
     Material iron = Material.named("iron", INVENTED).kind(MaterialGroup.GREY_IRON, Ductility.BRITTLE)
         .elastic(MPa(110_000), 0.25).expansion(umPerMK(10)).tensileStrength(MPa(320)).build();
     InterferenceFit edge = fit(InnerPart.solid(STEEL), OuterPart.of(iron, HousingShape.nearEdge(mm(22.5))), 1, 2);
-    assertEquals(100, edge.limits(YieldRule.TRESCA).housing().limitPressure(), 1e-12);
+    assertEquals(100, edge.limits(YieldRule.TRESCA).housing().limitPressure().megapascal(), 1e-12);
     assertEquals("greatest principal stress", edge.limits(YieldRule.TRESCA).housing().criterion());
     assertEquals(List.of("thin-wall", "brittle-part"), codes(edge));
-    FitLimits.PartLimit even = new FitLimits.PartLimit("x", 10, 1, false);
+    FitLimits.PartLimit even = new FitLimits.PartLimit("x", MPa(10), MPa(10), false);
     assertTrue(even.holds() && !even.exceeded());
-    FitLimits.PartLimit over = new FitLimits.PartLimit("x", 10, 0.999, false);
+    FitLimits.PartLimit over = new FitLimits.PartLimit("x", MPa(10), MPa(10.01), false);
     assertTrue(!over.holds() && over.exceeded());
-    assertEquals("x", new FitLimits.PartLimit("x", Double.NaN, Double.NaN, false).toString());
+    FitLimits.PartLimit unknown = new FitLimits.PartLimit("x", null, MPa(10), false);
+    assertEquals("x", unknown.toString());
+    assertTrue(!unknown.holds() && !unknown.exceeded() && unknown.safety().isEmpty());
+    FitLimits.PartLimit idle = new FitLimits.PartLimit("x", MPa(10), MPa(0), false);
+    assertEquals("x: limit 10.0 MPa, nothing presses", idle.toString());
+    assertTrue(idle.holds() && !idle.exceeded() && idle.safety().isEmpty());
     Material brittle = Material.named("hard", INVENTED).kind(MaterialGroup.HARDENED_STEEL, Ductility.BRITTLE)
         .elastic(MPa(210_000), 0.3).expansion(umPerMK(11.5)).build();
     InterferenceFit hard = fit(InnerPart.solid(brittle), OuterPart.ring(brittle, mm(60)), 10, 20);

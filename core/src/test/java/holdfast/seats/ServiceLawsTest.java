@@ -138,7 +138,7 @@ class ServiceLawsTest {
     InterferenceFit tight =
         InterferenceFit.of(
             needed.stud(), needed.housing(), InterferenceBand.of(mm(30), needed.greatest(), needed.greatest()), mm(30));
-    assertEquals(1, tight.limits(YieldRule.VON_MISES).housing().safety(), 1e-9);
+    assertEquals(1, tight.limits(YieldRule.VON_MISES).housing().safety().orElseThrow(), 1e-9);
   }
 
   @Test

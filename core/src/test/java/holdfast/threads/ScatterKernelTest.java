@@ -57,6 +57,16 @@ class ScatterKernelTest {
     return (double) Arrays.stream(sample).filter(f -> Math.abs(f / set - 1) <= band).count() / sample.length;
   }
 
+  /** Three numbers of 53 bits make a sample: two alike among 100 000 mean that parts of the sample repeat each other. */
+  @Test
+  void noPartOfTheSampleRepeatsAnother() {
+    for (boolean normal : new boolean[] {true, false}) {
+      double[] sample = new double[100_000];
+      SamplingKernel.preloads(sample, 3, normal, 60000, 0.1, 17.026, 1.5, Friction.of(0.1, 0.16), 21, 0);
+      assertTrue(Arrays.stream(sample).distinct().count() > 99_990, "distinct samples");
+    }
+  }
+
   @Test
   void noSampleMayFallBelowThePrevailingTorque() {
     Friction f = Friction.of(0.12, 0.12);

@@ -104,7 +104,7 @@ class WindowChangesTest {
         List.of(
             "not enough alone: friction exactly at the low end of the band",
             "not enough alone: a tool without any deviation",
-            "not enough alone: a stud with a yield stress of at least any size",
+            "not enough alone: a stronger stud, up to 20 times the yield stress",
             "opens the window: a required preload of at most " + empty.bearable() + " instead of 200 kN",
             "not enough alone: a stud without the axial bore of 3 mm",
             "not enough alone: a bearing area at least any number of times as large (hardened washer)"),

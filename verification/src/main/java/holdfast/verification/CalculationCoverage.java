@@ -40,7 +40,9 @@ public record CalculationCoverage(
     OptionalDouble worst,
     String reason) {
 
-  private static final Set<Evidence> WEAK = Collections.unmodifiableSet(EnumSet.of(Evidence.RECALLED, Evidence.PRACTICE));
+  /** Kinds of evidence that prove little. */
+  static final Set<Evidence> WEAK =
+      Collections.unmodifiableSet(EnumSet.of(Evidence.RECALLED, Evidence.PRACTICE, Evidence.RECODED));
 
   /** How far the checks of a calculation go. */
   public enum Grade {
@@ -48,8 +50,8 @@ public record CalculationCoverage(
     CAUGHT("an error of 1 % is caught"),
     /** A comparison changes with the result, but its tolerance or its disclosure lets an error of one per cent pass. */
     MOVED("checked, but an error of 1 % passes"),
-    /** Every comparison that depends on it is with a recalled value or with common practice. */
-    WEAK("only recalled values or practice"),
+    /** Every comparison that depends on it is with a recalled value, with common practice or with the same formula. */
+    WEAK("only recalled, practice or coded again"),
     /** A suite names it and runs it; the result is no number that could be falsified for a test. */
     NAMED("named and run by a suite"),
     /** No comparison depends on it. */

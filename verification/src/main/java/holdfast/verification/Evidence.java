@@ -27,6 +27,11 @@ public enum Evidence {
       "reference computation",
       "A value from a general-purpose library or solver, with its version. It checks the mathematics, not the "
           + "choice of the formula."),
+  /** A printed formula coded a second time from its source, in another language: it guards against slips of coding only. */
+  RECODED(
+      "formula coded a second time",
+      "A printed formula coded a second time from its source, in another language and by another library. Weak: it "
+          + "guards against slips of coding only; a formula that was misread or is out of place agrees with itself."),
   /** A value read off a printed chart: weak. */
   CHART(
       "chart reading",

@@ -14,7 +14,7 @@ import java.util.TreeMap;
  * @param unchecked for each package: its public calculations without an outside check
  * @param calculations number of public calculations
  * @param loose calculations whose checks let an error of one per cent pass
- * @param weakly calculations that only recalled values or common practice support
+ * @param weakly calculations that only recalled values, common practice or their own formula support
  * @param disclosed comparisons that disagree and say why
  * @param weak comparisons that prove nothing, or only that practice agrees
  * @param measuredHere whether the dependence of comparisons on calculations was measured with these tables and cases
@@ -59,9 +59,7 @@ public record NotVerified(
         count(report, Grade.MOVED),
         count(report, Grade.WEAK),
         audit.count(Comparison.Outcome.DISCLOSED),
-        audit.comparisons().stream()
-            .filter(c -> c.evidence() == Evidence.RECALLED || c.evidence() == Evidence.PRACTICE)
-            .count(),
+        audit.comparisons().stream().filter(c -> CalculationCoverage.WEAK.contains(c.evidence())).count(),
         report.measuredHere());
   }
 
@@ -108,9 +106,11 @@ public record NotVerified(
     lines.add(uncheckedCalculations() + " of " + calculations
         + " public calculations have no check against anything outside the project.");
     lines.add(loose + " further calculations have checks, but an error of 1 % would pass them.");
-    lines.add(weakly + " further calculations are compared only with recalled values or common practice.");
+    lines.add(weakly + " further calculations are compared only with recalled values, common practice or"
+        + " the same formula coded a second time.");
     lines.add(disclosed + " published values are not reproduced within their tolerance; each states its reason.");
-    lines.add(weak + " comparisons are with recalled values or common practice and prove little.");
+    lines.add(weak + " comparisons are with recalled values, common practice or the same formula coded a second time and prove"
+        + " little.");
     lines.add("Holdfast has not checked the documents themselves, the inputs of a job, or whether a formula suits a machine.");
     if (!measuredHere) {
       lines.add("Which comparison depends on which calculation was measured with other tables or cases than these.");

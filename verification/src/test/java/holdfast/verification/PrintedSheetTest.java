@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import holdfast.installation.ExampleJobs;
-import holdfast.installation.InstallationPlan;
+import holdfast.installation.MountingPlan;
 import holdfast.sheet.SheetUnits;
 import java.io.IOException;
 import java.io.StringReader;
@@ -33,7 +33,7 @@ class PrintedSheetTest {
   @Test
   void everyPictureIsWellFormedAndTellsWhatItShows()
       throws IOException, SAXException, ParserConfigurationException {
-    for (InstallationPlan plan : ExampleJobs.all().values()) {
+    for (MountingPlan plan : ExampleJobs.all().values()) {
       Matcher pictures = SVG.matcher(plan.sheet().html());
       int count = 0;
       while (pictures.find()) {
@@ -53,7 +53,7 @@ class PrintedSheetTest {
   @Test
   void aBrowserPrintsEverySheetOnTwoPagesWithoutComplaint() throws IOException, InterruptedException {
     assumeTrue(Browser.isInstalled(), "no headless browser is installed here");
-    for (InstallationPlan plan : ExampleJobs.all().values()) {
+    for (MountingPlan plan : ExampleJobs.all().values()) {
       for (SheetUnits units : List.of(SheetUnits.METRIC, SheetUnits.METRIC_AND_INCH)) {
         Path html = Files.writeString(folder.resolve("sheet.html"), plan.withUnits(units).sheet().html());
         Path pdf = folder.resolve("sheet.pdf");

@@ -4,6 +4,7 @@ package holdfast.bearings.reference;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Equilibrium of a deep groove ball bearing under radial load, axial load and tilt. The centre of the inner groove is
@@ -28,6 +29,7 @@ public final class BallDistributionKernel {
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static void balls(BallWorkspace w, int z, double firstAngle) {
+    Objects.requireNonNull(w, "w");
     LoadDistributionKernel.place(w, z, firstAngle);
   }
 
@@ -43,6 +45,7 @@ public final class BallDistributionKernel {
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static void contacts(BallWorkspace w, double dw, double dpw, double ri, double re, double clearance) {
+    Objects.requireNonNull(w, "w");
     w.stiffness = BallKernel.stiffness(dw, dpw, ri, re);
     double a = ri + re - dw;
     Check.within(clearance, -0.5 * a, 1.99 * a, "radial clearance s", "mm", "the grooves must hold the balls");
@@ -62,6 +65,7 @@ public final class BallDistributionKernel {
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static void tilted(BallWorkspace w, double load, double axialLoad, double tiltAlong, double tiltAcross) {
+    Objects.requireNonNull(w, "w");
     prepare(w, load, axialLoad);
     w.halve(Inputs.tilt(tiltAcross) == 0);
     w.activate(true, !w.halved, true, false, false);
@@ -81,6 +85,7 @@ public final class BallDistributionKernel {
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static void underMoment(BallWorkspace w, double load, double axialLoad, double momentAlong, double momentAcross) {
+    Objects.requireNonNull(w, "w");
     prepare(w, load, axialLoad);
     w.halve(Check.finite(momentAcross, "moment across the load", "N·mm") == 0);
     w.activate(true, !w.halved, true, true, !w.halved);

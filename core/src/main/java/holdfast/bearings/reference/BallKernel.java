@@ -27,10 +27,10 @@ public final class BallKernel {
    * {@code cP = 1.48 E/(1-ν²) [Σ K (Σρ/(χ² E))^(1/3)]^(-3/2)}, K and E the complete elliptic integrals, χ the axis ratio.
    * The constant 1.48 is π√2/3 = 1.481 when derived; the recalled 1.48 is kept.
    *
-   * @param dw Dw, over 0
-   * @param dpw Dpw, over Dw
-   * @param ri ri, over Dw/2
-   * @param re re, over Dw/2
+   * @param dw Dw in mm, over 0
+   * @param dpw Dpw in mm, over Dw
+   * @param ri ri in mm, over Dw/2
+   * @param re re in mm, over Dw/2
    * @return cP in N/mm^1.5
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -49,10 +49,10 @@ public final class BallKernel {
    *
    * @param cr Cr in N, over 0
    * @param z Z, 3 or more
-   * @param dw Dw, over 0
-   * @param dpw Dpw, over Dw
-   * @param ri ri, over Dw/2
-   * @param re re, over Dw/2
+   * @param dw Dw in mm, over 0
+   * @param dpw Dpw in mm, over Dw
+   * @param ri ri in mm, over Dw/2
+   * @param re re in mm, over Dw/2
    * @return Qci in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -67,10 +67,10 @@ public final class BallKernel {
    *
    * @param cr Cr in N, over 0
    * @param z Z, 3 or more
-   * @param dw Dw, over 0
-   * @param dpw Dpw, over Dw
-   * @param ri ri, over Dw/2
-   * @param re re, over Dw/2
+   * @param dw Dw in mm, over 0
+   * @param dpw Dpw in mm, over Dw
+   * @param ri ri in mm, over Dw/2
+   * @param re re in mm, over Dw/2
    * @return Qce in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -85,9 +85,9 @@ public final class BallKernel {
    * {@code p = {Q / [(32πχ/3) ((1-ν²)/E · E(χ)/Σρ)²]}^(1/3)}.
    *
    * @param q Q in N, 0 or more
-   * @param dw Dw, over 0
-   * @param dpw Dpw, over Dw
-   * @param groove groove radius, over Dw/2
+   * @param dw Dw in mm, over 0
+   * @param dpw Dpw in mm, over Dw
+   * @param groove groove radius in mm, over Dw/2
    * @param inner whether the groove is in the inner ring
    * @return pressure in MPa
    * @throws holdfast.quantity.InputException if an argument is outside its range

@@ -4,6 +4,7 @@ package holdfast.bearings.reference;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -29,6 +30,7 @@ public final class BallLifeKernel {
    * @throws holdfast.quantity.InputException if a rating is not above zero
    */
   public static double life(BallWorkspace w, double qci, double qce, boolean innerRotates, boolean outerRotates) {
+    Objects.requireNonNull(w, "w");
     check(w, qci, qce);
     return Math.pow(Inputs.consumed(power(w, qci, innerRotates) + power(w, qce, outerRotates)), -0.9);
   }
@@ -47,6 +49,8 @@ public final class BallLifeKernel {
    */
   public static double modifiedLife(
       BallWorkspace w, double qci, double qce, boolean innerRotates, boolean outerRotates, DoubleUnaryOperator factor) {
+    Objects.requireNonNull(w, "w");
+    Objects.requireNonNull(factor, "factor");
     check(w, qci, qce);
     double inner = power(w, qci, innerRotates);
     double outer = power(w, qce, outerRotates);

@@ -4,6 +4,7 @@ package holdfast.bearings.reference;
 import holdfast.bearings.BearingFamily;
 import holdfast.quantity.Check;
 import holdfast.quantity.Length;
+import java.util.Objects;
 
 /**
  * Balls of a deep groove ball bearing with one row.
@@ -19,6 +20,10 @@ public record BallSet(int count, Length diameter, Length pitchDiameter, Length i
 
   // Refuses what is no bearing.
   public BallSet {
+    Objects.requireNonNull(diameter, "diameter");
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
+    Objects.requireNonNull(innerGroove, "innerGroove");
+    Objects.requireNonNull(outerGroove, "outerGroove");
     Inputs.elements(count);
     ProfileKernel.diameter(diameter.mm());
     Inputs.pitch(pitchDiameter.mm(), diameter.mm(), count);
@@ -40,6 +45,8 @@ public record BallSet(int count, Length diameter, Length pitchDiameter, Length i
    * @throws holdfast.quantity.InputException if a value is outside its range
    */
   public static BallSet of(int count, Length diameter, Length pitchDiameter) {
+    Objects.requireNonNull(diameter, "diameter");
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
     return new BallSet(count, diameter, pitchDiameter, diameter.times(0.52), diameter.times(0.52));
   }
 
@@ -52,6 +59,8 @@ public record BallSet(int count, Length diameter, Length pitchDiameter, Length i
    * @throws holdfast.quantity.InputException if a radius is outside its range
    */
   public BallSet grooves(Length inner, Length outer) {
+    Objects.requireNonNull(inner, "inner");
+    Objects.requireNonNull(outer, "outer");
     return new BallSet(count, diameter, pitchDiameter, inner, outer);
   }
 

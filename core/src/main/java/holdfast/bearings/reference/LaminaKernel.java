@@ -58,7 +58,7 @@ public final class LaminaKernel {
    * @param cr Cr in N, over 0
    * @param z Z, 3 or more
    * @param rows i, 1 or more
-   * @param gamma γ, over 0 and under 1
+   * @param gamma γ (dimensionless), over 0 and under 1
    * @return Qci in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -74,7 +74,7 @@ public final class LaminaKernel {
    * @param cr Cr in N, over 0
    * @param z Z, 3 or more
    * @param rows i, 1 or more
-   * @param gamma γ, over 0 and under 1
+   * @param gamma γ (dimensionless), over 0 and under 1
    * @return Qce in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -89,7 +89,7 @@ public final class LaminaKernel {
    * equal laminae. Derived: laminae that are loaded in proportion to their lengths have together the life of the undivided
    * contact, because then Σ (q/qc)^(9/2) = (Q/Qc)^(9/2) Σ w.
    *
-   * @param share w, over 0 up to 1
+   * @param share w (dimensionless), over 0 up to 1
    * @return qc/Qc
    * @throws holdfast.quantity.InputException if the share is outside its range
    */
@@ -103,7 +103,7 @@ public final class LaminaKernel {
    * Edge stress factor {@code f = 1 - 0.01/ln(1.985 |x/Lwe|)}; recalled for equal laminae, where
    * {@code x/Lwe = (2k-nL-1)/(2nL)}.
    *
-   * @param position x/Lwe of the middle of the lamina, -0.5 to 0.5
+   * @param position x/Lwe of the middle of the lamina (dimensionless), -0.5 to 0.5
    * @return f, 1 in the middle, 2.33 at the very end
    * @throws holdfast.quantity.InputException if the position is outside its range
    */

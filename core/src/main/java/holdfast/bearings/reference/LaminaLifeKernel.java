@@ -4,6 +4,7 @@ package holdfast.bearings.reference;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -34,6 +35,7 @@ public final class LaminaLifeKernel {
    * @throws holdfast.quantity.InputException if a rating is not above zero
    */
   public static double life(LaminaWorkspace w, double qci, double qce, boolean innerRotates, boolean outerRotates) {
+    Objects.requireNonNull(w, "w");
     check(w, qci, qce);
     double toInner = w.stiffness / qci;
     double outerOverInner = power9Over2(qci / qce);
@@ -55,27 +57,30 @@ public final class LaminaLifeKernel {
    * Life after a solve when the life of each lamina is multiplied by a factor for lubrication and cleanliness.
    *
    * <p>Derived: a lamina with the life a (qe/qc)^-4 enters the sum as a^(-9/8) (qe/qc)^(9/2). The load on which the
-   * factor of the recalled method is based is not certain and left out; the factor is asked for as a function of qe/qc,
-   * which stands where P/C stands for a whole bearing.
+   * factor of the recalled method is based is not certain and left out; the factor is asked for as a function of Qe/Qc of
+   * a whole roller loaded like the lamina, (qe/qc) w^(-2/9) with w the share of the lamina, which does not depend on how the
+   * roller is cut. It stands where P/C stands for a whole bearing.
    *
    * @param w solved workspace
    * @param qci rating Qci of the inner ring contact in N, over 0
    * @param qce rating Qce of the outer ring contact in N, over 0
    * @param innerRotates whether the inner ring rotates against the load
    * @param outerRotates whether the outer ring rotates against the load
-   * @param factor aISO as a function of qe/qc of the lamina; must give numbers above 0
+   * @param factor aISO as a function of Qe/Qc of a roller loaded like the lamina; must give numbers above 0
    * @return life in 10^6 revolutions
    * @throws holdfast.quantity.InputException if a rating or a factor is not above zero
    */
   public static double modifiedLife(
       LaminaWorkspace w, double qci, double qce, boolean innerRotates, boolean outerRotates, DoubleUnaryOperator factor) {
+    Objects.requireNonNull(w, "w");
+    Objects.requireNonNull(factor, "factor");
     check(w, qci, qce);
     double sum = 0;
     for (int k = 0; k < w.laminae; k++) {
       double i = w.severity[k] * w.stiffness / qci;
       double e = w.severity[k] * w.stiffness / qce;
-      sum += modified(innerRotates ? rotating(w, k, i) : standing(w, k, i), factor);
-      sum += modified(outerRotates ? rotating(w, k, e) : standing(w, k, e), factor);
+      sum += modified(innerRotates ? rotating(w, k, i) : standing(w, k, i), w.share[k], factor);
+      sum += modified(outerRotates ? rotating(w, k, e) : standing(w, k, e), w.share[k], factor);
     }
     return Math.pow(Inputs.consumed(sum), -8.0 / 9);
   }
@@ -92,12 +97,15 @@ public final class LaminaLifeKernel {
    * @param qce rating Qce of the outer ring contact in N, over 0
    * @param innerRotates whether the inner ring rotates against the load
    * @param outerRotates whether the outer ring rotates against the load
-   * @param ratios receives the ratios, 1 at tilt 0
+   * @param ratios receives the ratios (dimensionless), 1 at tilt 0
    * @throws holdfast.quantity.InputException if the arrays differ in length or an argument is outside its range
    */
   public static void lifeRatios(
       LaminaWorkspace w, double load, double clearance, double[] tilts, double qci, double qce, boolean innerRotates,
       boolean outerRotates, double[] ratios) {
+    Objects.requireNonNull(w, "w");
+    Objects.requireNonNull(tilts, "tilts");
+    Objects.requireNonNull(ratios, "ratios");
     if (tilts.length != ratios.length) {
       throw Inputs.refused("life ratios", ratios.length + " entries", tilts.length + " entries", "one ratio for each tilt");
     }
@@ -109,11 +117,11 @@ public final class LaminaLifeKernel {
     }
   }
 
-  private static double modified(double power, DoubleUnaryOperator factor) {
+  private static double modified(double power, double share, DoubleUnaryOperator factor) {
     if (power == 0) {
       return 0;
     }
-    double a = Check.positive(factor.applyAsDouble(Math.pow(power, 2.0 / 9)), "factor aISO of a lamina", "",
+    double a = Check.positive(factor.applyAsDouble(Math.pow(power / share, 2.0 / 9)), "factor aISO of a lamina", "",
         "a life cannot be multiplied by nothing");
     return power * Math.pow(a, -9.0 / 8);
   }

@@ -7,6 +7,7 @@ import holdfast.quantity.Length;
 import holdfast.quantity.Stress;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Loads and pressures of all rolling elements.
@@ -16,6 +17,7 @@ import java.util.List;
 public record LoadDistribution(List<Element> elements) implements Serializable {
   // Keeps an unmodifiable copy.
   public LoadDistribution {
+    Objects.requireNonNull(elements, "elements");
     elements = List.copyOf(elements);
   }
 
@@ -32,6 +34,10 @@ public record LoadDistribution(List<Element> elements) implements Serializable {
       implements Serializable {
     // Keeps an unmodifiable copy.
     public Element {
+      Objects.requireNonNull(position, "position");
+      Objects.requireNonNull(load, "load");
+      Objects.requireNonNull(contactAngle, "contactAngle");
+      Objects.requireNonNull(laminae, "laminae");
       laminae = List.copyOf(laminae);
     }
   }
@@ -44,5 +50,11 @@ public record LoadDistribution(List<Element> elements) implements Serializable {
    * @param pressure greatest Hertz pressure, at the inner raceway for rollers and at the harder pressed ring for balls;
    *     edge stress is not in it
    */
-  public record Lamina(Length position, Force load, Stress pressure) implements Serializable {}
+  public record Lamina(Length position, Force load, Stress pressure) implements Serializable {
+    public Lamina {
+      Objects.requireNonNull(position, "position");
+      Objects.requireNonNull(load, "load");
+      Objects.requireNonNull(pressure, "pressure");
+    }
+  }
 }

@@ -4,6 +4,7 @@ package holdfast.bearings.reference;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Equilibrium of a radial roller bearing cut into laminae. Lamina k of the roller at angle φ from the load is compressed by
@@ -33,6 +34,7 @@ public final class LoadDistributionKernel {
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static void rollers(LaminaWorkspace w, int z, double firstAngle) {
+    Objects.requireNonNull(w, "w");
     place(w, z, firstAngle);
   }
 
@@ -58,6 +60,11 @@ public final class LoadDistributionKernel {
   public static void laminae(
       LaminaWorkspace w, int n, double[] x, double[] share, double[] drop, double[] edgeStressFactor,
       double stiffness) {
+    Objects.requireNonNull(w, "w");
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(share, "share");
+    Objects.requireNonNull(drop, "drop");
+    Objects.requireNonNull(edgeStressFactor, "edgeStressFactor");
     Inputs.laminae(n);
     Check.within(n, 2, w.position.length, "number of laminae", "", "the workspace holds no more");
     Check.within(Math.min(Math.min(x.length, share.length), Math.min(drop.length, edgeStressFactor.length)), n,
@@ -93,6 +100,7 @@ public final class LoadDistributionKernel {
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static void tilted(LaminaWorkspace w, double load, double clearance, double tiltAlong, double tiltAcross) {
+    Objects.requireNonNull(w, "w");
     prepare(w, load, clearance);
     w.halve(Inputs.tilt(tiltAcross) == 0);
     w.activate(true, !w.halved, false, false, false);
@@ -114,6 +122,7 @@ public final class LoadDistributionKernel {
    */
   public static void underMoment(
       LaminaWorkspace w, double load, double clearance, double momentAlong, double momentAcross) {
+    Objects.requireNonNull(w, "w");
     prepare(w, load, clearance);
     w.halve(Check.finite(momentAcross, "moment across the load", "N·mm") == 0);
     w.activate(true, !w.halved, false, true, !w.halved);

@@ -5,6 +5,7 @@ import holdfast.quantity.Angle;
 import holdfast.quantity.Force;
 import holdfast.quantity.Torque;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * What acts between the rings: a radial load, and a tilt or a moment. A tilt is in the plane of the load (along) if one
@@ -25,6 +26,12 @@ public record Loading(
 
   // Refuses what cannot be solved.
   public Loading {
+    Objects.requireNonNull(radial, "radial");
+    Objects.requireNonNull(axial, "axial");
+    Objects.requireNonNull(tiltAlong, "tiltAlong");
+    Objects.requireNonNull(tiltAcross, "tiltAcross");
+    Objects.requireNonNull(momentAlong, "momentAlong");
+    Objects.requireNonNull(momentAcross, "momentAcross");
     Inputs.load(radial.newton());
     Inputs.tilt(tiltAlong.radian());
     Inputs.tilt(tiltAcross.radian());
@@ -38,6 +45,7 @@ public record Loading(
    * @throws holdfast.quantity.InputException if the load is not above zero
    */
   public static Loading radial(Force load) {
+    Objects.requireNonNull(load, "load");
     Angle none = new Angle(0);
     return new Loading(load, new Force(0), false, none, none, new Torque(0), new Torque(0));
   }
@@ -50,6 +58,7 @@ public record Loading(
    * @throws holdfast.quantity.InputException if the tilt is outside its range
    */
   public Loading tilted(Angle tilt) {
+    Objects.requireNonNull(tilt, "tilt");
     return tilted(tilt, new Angle(0));
   }
 
@@ -62,6 +71,8 @@ public record Loading(
    * @throws holdfast.quantity.InputException if a part is outside its range
    */
   public Loading tilted(Angle along, Angle across) {
+    Objects.requireNonNull(along, "along");
+    Objects.requireNonNull(across, "across");
     return new Loading(radial, axial, false, along, across, new Torque(0), new Torque(0));
   }
 
@@ -72,6 +83,7 @@ public record Loading(
    * @return the loading
    */
   public Loading moment(Torque moment) {
+    Objects.requireNonNull(moment, "moment");
     return moment(moment, new Torque(0));
   }
 
@@ -83,6 +95,8 @@ public record Loading(
    * @return the loading
    */
   public Loading moment(Torque along, Torque across) {
+    Objects.requireNonNull(along, "along");
+    Objects.requireNonNull(across, "across");
     return new Loading(radial, axial, true, new Angle(0), new Angle(0), along, across);
   }
 
@@ -93,6 +107,7 @@ public record Loading(
    * @return the loading
    */
   public Loading axial(Force load) {
+    Objects.requireNonNull(load, "load");
     return new Loading(radial, load, byMoment, tiltAlong, tiltAcross, momentAlong, momentAcross);
   }
 

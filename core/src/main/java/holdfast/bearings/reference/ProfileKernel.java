@@ -4,6 +4,7 @@ package holdfast.bearings.reference;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Objects;
 
 /**
  * Roller profiles: how far the radius at x falls short of the radius in the middle. Symbols: x position from the middle of
@@ -16,9 +17,9 @@ public final class ProfileKernel {
    * Logarithmic profile, {@code P = 0.00035 Dwe ln{1/[1-(2x/Lwe)²]}} up to Lwe = 2.5 Dwe. Longer rollers are flat for
    * {@code |x| <= (Lwe-2.5Dwe)/2} and have {@code P = 0.0005 Dwe ln{1/[1-((2|x|-(Lwe-2.5Dwe))/(2.5Dwe))²]}} outside.
    *
-   * @param x from over -Lwe/2 to under Lwe/2
-   * @param lwe Lwe, over 0
-   * @param dwe Dwe, over 0
+   * @param x from over -Lwe/2 to under Lwe/2 in mm
+   * @param lwe Lwe in mm, over 0
+   * @param dwe Dwe in mm, over 0
    * @return P in mm
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -44,9 +45,9 @@ public final class ProfileKernel {
   /**
    * Crowned roller whose generatrix is an arc, {@code P = r - sqrt(r² - x²)}.
    *
-   * @param x from -Lwe/2 to Lwe/2
-   * @param lwe Lwe, over 0
-   * @param radius crown radius r, at least Lwe/2
+   * @param x from -Lwe/2 to Lwe/2 in mm
+   * @param lwe Lwe in mm, over 0
+   * @param radius crown radius r in mm, at least Lwe/2
    * @return P in mm
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -60,14 +61,15 @@ public final class ProfileKernel {
   /**
    * Given profile, by linear interpolation between stations.
    *
-   * @param x from -Lwe/2 to Lwe/2
-   * @param lwe Lwe, over 0
+   * @param x from -Lwe/2 to Lwe/2 in mm
+   * @param lwe Lwe in mm, over 0
    * @param stations P in mm at two or more stations evenly spaced from one end of Lwe to the other
    * @return P in mm
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   @Source(document = "derivation", locator = "linear interpolation", provenance = Provenance.DERIVED)
   public static double given(double x, double lwe, double[] stations) {
+    Objects.requireNonNull(stations, "stations");
     inside(x, lwe);
     Check.within(stations.length, 2, 100_000, "stations of the profile", "", "a profile has two ends");
     double at = (x / lwe + 0.5) * (stations.length - 1);

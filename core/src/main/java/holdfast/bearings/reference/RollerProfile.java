@@ -5,6 +5,7 @@ import holdfast.quantity.Check;
 import holdfast.quantity.Length;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /** Generatrix of a roller: how far its radius falls short of the radius in the middle. */
 public sealed interface RollerProfile extends Serializable {
@@ -56,6 +57,7 @@ public sealed interface RollerProfile extends Serializable {
    * @throws holdfast.quantity.InputException if there are fewer than two stations or a drop is negative
    */
   static RollerProfile given(Length... drops) {
+    Objects.requireNonNull(drops, "drops");
     return new Given(List.of(drops));
   }
 
@@ -63,6 +65,9 @@ public sealed interface RollerProfile extends Serializable {
   record Logarithmic() implements RollerProfile {
     @Override
     public Length drop(Length x, Length length, Length diameter) {
+      Objects.requireNonNull(x, "x");
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(diameter, "diameter");
       return new Length(ProfileKernel.logarithmic(x.mm(), length.mm(), diameter.mm()));
     }
 
@@ -77,6 +82,9 @@ public sealed interface RollerProfile extends Serializable {
   record Flat() implements RollerProfile {
     @Override
     public Length drop(Length x, Length length, Length diameter) {
+      Objects.requireNonNull(x, "x");
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(diameter, "diameter");
       return new Length(0);
     }
 
@@ -95,11 +103,15 @@ public sealed interface RollerProfile extends Serializable {
   record Crowned(Length radius) implements RollerProfile {
     // Refuses what is no radius.
     public Crowned {
+      Objects.requireNonNull(radius, "radius");
       Check.positive(radius.mm(), "crown radius r", "mm", "a radius is above zero");
     }
 
     @Override
     public Length drop(Length x, Length length, Length diameter) {
+      Objects.requireNonNull(x, "x");
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(diameter, "diameter");
       return new Length(ProfileKernel.crowned(x.mm(), length.mm(), radius.mm()));
     }
 
@@ -118,6 +130,7 @@ public sealed interface RollerProfile extends Serializable {
   record Given(List<Length> drops) implements RollerProfile {
     // Keeps an unmodifiable copy and refuses what is no profile.
     public Given {
+      Objects.requireNonNull(drops, "drops");
       drops = List.copyOf(drops);
       Check.within(drops.size(), 2, 100_000, "stations of the profile", "", "a profile has two ends");
       drops.forEach(drop -> ProfileKernel.drop(drop.mm()));
@@ -125,6 +138,9 @@ public sealed interface RollerProfile extends Serializable {
 
     @Override
     public Length drop(Length x, Length length, Length diameter) {
+      Objects.requireNonNull(x, "x");
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(diameter, "diameter");
       double[] stations = drops.stream().mapToDouble(Length::mm).toArray();
       return new Length(ProfileKernel.given(x.mm(), length.mm(), stations));
     }

@@ -23,6 +23,10 @@ public record RollerSet(
 
   // Refuses what is no bearing.
   public RollerSet {
+    Objects.requireNonNull(diameter, "diameter");
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
+    Objects.requireNonNull(rowSpacing, "rowSpacing");
     Inputs.elements(count);
     ProfileKernel.diameter(diameter.mm());
     LaminaKernel.length(length.mm());
@@ -55,6 +59,7 @@ public record RollerSet(
    * @return the rollers
    */
   public RollerSet profile(RollerProfile wanted) {
+    Objects.requireNonNull(wanted, "wanted");
     return new RollerSet(count, diameter, length, pitchDiameter, rows, rowSpacing, wanted);
   }
 
@@ -67,6 +72,7 @@ public record RollerSet(
    * @throws holdfast.quantity.InputException if a value is outside its range
    */
   public RollerSet rows(int wanted, Length spacing) {
+    Objects.requireNonNull(spacing, "spacing");
     return new RollerSet(count, diameter, length, pitchDiameter, wanted, spacing, profile);
   }
 

@@ -33,6 +33,9 @@ public record TiltedBearing(
 
   // Refuses what cannot be computed.
   public TiltedBearing {
+    Objects.requireNonNull(ratings, "ratings");
+    Objects.requireNonNull(elements, "elements");
+    Objects.requireNonNull(clearance, "clearance");
     Objects.requireNonNull(innerRing, "innerRing");
     Objects.requireNonNull(outerRing, "outerRing");
     Objects.requireNonNull(spacing, "spacing");
@@ -57,6 +60,7 @@ public record TiltedBearing(
    * @throws holdfast.quantity.InputException if the families differ
    */
   public static TiltedBearing of(LoadRatings ratings, RollingElements elements) {
+    Objects.requireNonNull(elements, "elements");
     return new TiltedBearing(
         ratings, elements, new Length(0), RingMotion.ROTATING, RingMotion.STATIONARY, 30, true,
         LaminaSpacing.GRADED, elements.family() == BearingFamily.RADIAL_ROLLER, 0);
@@ -71,6 +75,7 @@ public record TiltedBearing(
    * @throws holdfast.quantity.InputException if the families differ
    */
   public static TiltedBearing trackRoller(LoadRatings ratings, RollingElements elements) {
+    Objects.requireNonNull(elements, "elements");
     return of(ratings, elements).rings(RingMotion.STATIONARY, RingMotion.ROTATING);
   }
 
@@ -82,6 +87,7 @@ public record TiltedBearing(
    * @throws holdfast.quantity.InputException if the clearance is outside its range
    */
   public TiltedBearing clearance(Length wanted) {
+    Objects.requireNonNull(wanted, "wanted");
     return new TiltedBearing(
         ratings, elements, wanted, innerRing, outerRing, laminae, refined, spacing, edgeStress, firstElement);
   }
@@ -94,6 +100,8 @@ public record TiltedBearing(
    * @return the bearing
    */
   public TiltedBearing rings(RingMotion inner, RingMotion outer) {
+    Objects.requireNonNull(inner, "inner");
+    Objects.requireNonNull(outer, "outer");
     return new TiltedBearing(ratings, elements, clearance, inner, outer, laminae, refined, spacing, edgeStress, firstElement);
   }
 
@@ -125,6 +133,7 @@ public record TiltedBearing(
    * @return the bearing
    */
   public TiltedBearing spacing(LaminaSpacing wanted) {
+    Objects.requireNonNull(wanted, "wanted");
     return new TiltedBearing(
         ratings, elements, clearance, innerRing, outerRing, laminae, refined, wanted, edgeStress, firstElement);
   }
@@ -146,6 +155,7 @@ public record TiltedBearing(
    * @throws holdfast.quantity.InputException if the angle is outside its range
    */
   public TiltedBearing firstElementAt(Angle angle) {
+    Objects.requireNonNull(angle, "angle");
     return new TiltedBearing(
         ratings, elements, clearance, innerRing, outerRing, laminae, refined, spacing, edgeStress, angle.radian());
   }
@@ -158,6 +168,7 @@ public record TiltedBearing(
    * @throws holdfast.quantity.InputException if the loading does not suit the bearing
    */
   public TiltedLife life(Loading loading) {
+    Objects.requireNonNull(loading, "loading");
     return TiltedLife.of(this, loading);
   }
 
@@ -170,6 +181,8 @@ public record TiltedBearing(
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public TiltedLife life(Force radial, Angle tilt) {
+    Objects.requireNonNull(radial, "radial");
+    Objects.requireNonNull(tilt, "tilt");
     return life(Loading.radial(radial).tilted(tilt));
   }
 }

@@ -2,6 +2,7 @@
 package holdfast.bearings.reference;
 
 import holdfast.quantity.Angle;
+import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
@@ -13,6 +14,7 @@ import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -26,10 +28,10 @@ import java.util.function.DoubleUnaryOperator;
  *
  * @param bearing the bearing, with the number of laminae that was used
  * @param loading load, and tilt or moment
- * @param lifeRatio life over the life of the same bearing under the same load without tilt
+ * @param lifeRatio life over the life of the same bearing under the same load without tilt (dimensionless)
  * @param life life in million revolutions of this model without the recalled division of the ratings: near the basic
  *     rating life for an aligned bearing at high load
- * @param alignedLife the same without tilt
+ * @param alignedLife the same without tilt in million revolutions
  * @param recalledLife reference life in million revolutions as recalled, with the division by 0.83 that lifts the life of
  *     roller bearings 2.1 times; not confirmed by any text
  * @param tiltAlong tilt in the plane of the load
@@ -46,7 +48,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param tiltStiffness derivative of the moment by the tilt in the plane of the load in N·mm/rad, at this load
  * @param laminaChange by how much of itself the last doubling of the number of laminae changed the life ratio; 0 if it was
  *     not doubled
- * @param residual unbalanced force over the load
+ * @param residual unbalanced force over the load (dimensionless)
  * @param iterations evaluations of all contacts in the solve
  */
 public record TiltedLife(
@@ -57,6 +59,28 @@ public record TiltedLife(
     implements Traced, Serializable {
   private static final double REFINED_TO = 0.005;
   private static final int TOUCHING = 20;
+
+  public TiltedLife {
+    Objects.requireNonNull(bearing, "bearing");
+    Objects.requireNonNull(loading, "loading");
+    Objects.requireNonNull(tiltAlong, "tiltAlong");
+    Objects.requireNonNull(tiltAcross, "tiltAcross");
+    Objects.requireNonNull(momentAlong, "momentAlong");
+    Objects.requireNonNull(momentAcross, "momentAcross");
+    Objects.requireNonNull(displacement, "displacement");
+    Objects.requireNonNull(greatestLoad, "greatestLoad");
+    Objects.requireNonNull(greatestPressure, "greatestPressure");
+    Objects.requireNonNull(loadZone, "loadZone");
+    Objects.requireNonNull(radialStiffness, "radialStiffness");
+    Check.finite(lifeRatio, "life ratio", "");
+    Check.finite(life, "life", "million revolutions");
+    Check.finite(alignedLife, "life without tilt", "million revolutions");
+    Check.finite(recalledLife, "reference life as recalled", "million revolutions");
+    Check.finite(touchingShare, "touching share", "");
+    Check.finite(tiltStiffness, "tilt stiffness", "N·mm/rad");
+    Check.finite(laminaChange, "change by the last doubling of the laminae", "");
+    Check.finite(residual, "unbalanced force over the load", "");
+  }
 
   static TiltedLife of(TiltedBearing bearing, Loading loading) {
     if (bearing.elements() instanceof RollerSet && loading.axial().newton() != 0) {
@@ -104,13 +128,15 @@ public record TiltedLife(
   /**
    * Ratio of modified lives: every lamina (every ring of a ball bearing) is weighted with its own factor for lubrication and
    * cleanliness. The load on which the recalled method bases that factor is not certain and left out; the factor is asked for
-   * as a function of the load of the lamina over its rating, which stands where P/C stands for a whole bearing.
+   * as a function of load over rating of a roller (ring) that is loaded like the lamina throughout, which stands where P/C
+   * stands for a whole bearing.
    *
    * @param factor aISO as a function of P/C, giving numbers above 0
    * @return modified life over the modified life without tilt
    * @throws holdfast.quantity.InputException if the factor gives a number that is not above 0
    */
   public double modifiedLifeRatio(DoubleUnaryOperator factor) {
+    Objects.requireNonNull(factor, "factor");
     Model model = Model.of(bearing);
     model.solve(loading.aligned());
     double aligned = model.modifiedLife(factor);

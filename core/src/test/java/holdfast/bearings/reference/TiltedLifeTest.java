@@ -234,6 +234,15 @@ class TiltedLifeTest {
   }
 
   @Test
+  void modifiedLifeDoesNotDependOnTheNumberOfLaminae() {
+    TiltedLife few = BEARING.laminae(60).life(kN(4), mrad(1));
+    TiltedLife many = BEARING.laminae(600).life(kN(4), mrad(1));
+    // A factor that is not a power of the load, so that a wrong argument does not cancel in the ratio.
+    assertEquals(many.modifiedLifeRatio(r -> 0.3 + 0.15 / r), few.modifiedLifeRatio(r -> 0.3 + 0.15 / r), 1e-3);
+    assertEquals(many.modifiedLifeRatio(r -> 50 - 20 * r), few.modifiedLifeRatio(r -> 50 - 20 * r), 1e-3);
+  }
+
+  @Test
   void profiles() {
     assertEquals(0, RollerProfile.flat().drop(mm(4), mm(10), mm(5)).mm());
     // 0.00035 · 5 · ln(1/(1 - 0.8²))

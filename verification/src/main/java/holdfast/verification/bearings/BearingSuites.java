@@ -45,6 +45,7 @@ public final class BearingSuites {
         List.of("holdfast.bearings.DutyKernel#sinusoid", "holdfast.bearings.DutyKernel#rectifiedSine"),
         () -> Cases.table("bearings/varying-load"), BearingSuites::varyingLoad));
     suites.addAll(ChartSuites.all());
+    suites.add(BearingValues.suite());
     return List.copyOf(suites);
   }
 

@@ -27,6 +27,7 @@ final class ChartSuites {
                   .numbers(
                       chart, computed, t.number(row, "tolerance") * computed, "", "digitised chart, relative to the formula"));
             }),
+        new ModificationChartArray(),
         new RowSuite("bearings/contamination-chart", "eC against readings of Figures A.1 to A.14",
             List.of("holdfast.bearings.Cleanliness#factor", "holdfast.bearings.ContaminationKernel#factor"),
             () -> Cases.table("bearings/contamination-chart"),
@@ -45,7 +46,7 @@ final class ChartSuites {
             }));
   }
 
-  private static BearingFamily family(String words) {
+  static BearingFamily family(String words) {
     for (BearingFamily family : BearingFamily.values()) {
       if (family.toString().equals(words)) {
         return family;

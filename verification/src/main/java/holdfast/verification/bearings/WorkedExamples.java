@@ -12,7 +12,7 @@ import holdfast.bearings.LubricationKernel;
 import holdfast.bearings.RatingAdjustmentKernel;
 import holdfast.bearings.ReliabilityKernel;
 import holdfast.bearings.StaticRatingKernel;
-import java.util.HashMap;
+import holdfast.verification.NamedInputs;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
@@ -23,7 +23,7 @@ import java.util.function.ToDoubleFunction;
 final class WorkedExamples {
   private static final BearingFamily BALL = BearingFamily.RADIAL_BALL;
   private static final BearingFamily ROLLER = BearingFamily.RADIAL_ROLLER;
-  private static final Map<String, ToDoubleFunction<Inputs>> CALCULATIONS = Map.ofEntries(
+  private static final Map<String, ToDoubleFunction<NamedInputs>> CALCULATIONS = Map.ofEntries(
       Map.entry("speed factor ball", x -> speedFactor(BALL, x.get("n"))),
       Map.entry("speed factor roller", x -> speedFactor(ROLLER, x.get("n"))),
       Map.entry("life factor ball", x -> lifeFactor(BALL, x)),
@@ -35,6 +35,11 @@ final class WorkedExamples {
       Map.entry("hours from life factor roller", x -> 500 * BasicLifeKernel.roller(x.get("fh"), 1)),
       Map.entry("required rating ball", x -> BasicLifeKernel.requiredRating(
           BALL, x.get("P"), BasicLifeKernel.millionRevolutions(x.get("Lh"), x.get("n")))),
+      Map.entry("allowable load ball", x -> BasicLifeKernel.allowableLoad(
+          BALL, x.get("C"), BasicLifeKernel.millionRevolutions(x.get("Lh"), x.get("n")))),
+      Map.entry("allowable load roller", x -> BasicLifeKernel.allowableLoad(
+          ROLLER, x.get("C"), BasicLifeKernel.millionRevolutions(x.get("Lh"), x.get("n")))),
+      Map.entry("reliability", x -> ReliabilityKernel.percent(x.get("a1"))),
       Map.entry("rating from factors roller", x -> ratingFromFactors(ROLLER, x.get("P"), x)),
       Map.entry("rating from loads and factors roller", x -> ratingFromFactors(
           ROLLER, EquivalentLoadKernel.combined(1, x.get("Y"), x.get("Fr"), x.get("Fa")), x)),
@@ -52,30 +57,30 @@ final class WorkedExamples {
       Map.entry("viscosity ratio", x -> LubricationKernel.kappa(x.get("nu"), x.get("nu1"))),
       Map.entry("a1", x -> ReliabilityKernel.a1(x.get("S"))),
       Map.entry("factor fc", x -> FactorFcKernel.radialBall(
-          BearingType.ANGULAR_CONTACT_BALL, 1, x.get("ratio") * Math.cos(x.alpha()))),
+          BearingType.ANGULAR_CONTACT_BALL, 1, x.get("ratio") * Math.cos(x.angle("alpha")))),
       Map.entry("dynamic rating", x -> DynamicRatingKernel.radialBall(
-          x.get("bm"), x.get("fc"), (int) x.get("i"), x.alpha(), x.get("Z"), x.get("Dw"))),
+          x.get("bm"), x.get("fc"), (int) x.get("i"), x.angle("alpha"), x.get("Z"), x.get("Dw"))),
       Map.entry("static rating", x -> StaticRatingKernel.radialBall(
-          x.get("f0"), (int) x.get("i"), x.alpha(), x.get("Z"), x.get("Dw"))),
-      Map.entry("static rating per element", x -> StaticRatingKernel.radialBall(x.get("f0"), 1, x.alpha(), 1, 1)),
-      Map.entry("adjusted dynamic radial", x -> RatingAdjustmentKernel.dynamicRadialGroove(x.get("fc"), x.alpha())),
+          x.get("f0"), (int) x.get("i"), x.angle("alpha"), x.get("Z"), x.get("Dw"))),
+      Map.entry("static rating per element", x -> StaticRatingKernel.radialBall(x.get("f0"), 1, x.angle("alpha"), 1, 1)),
+      Map.entry("adjusted dynamic radial", x -> RatingAdjustmentKernel.dynamicRadialGroove(x.get("fc"), x.angle("alpha"))),
       Map.entry("adjusted dynamic thrust",
-          x -> RatingAdjustmentKernel.dynamicThrustBearing(x.get("fc") * Math.tan(x.alpha()))),
-      Map.entry("adjusted dynamic thrust groove", x -> RatingAdjustmentKernel.dynamicThrustGroove(x.get("C"), x.alpha())),
+          x -> RatingAdjustmentKernel.dynamicThrustBearing(x.get("fc") * Math.tan(x.angle("alpha")))),
+      Map.entry("adjusted dynamic thrust groove", x -> RatingAdjustmentKernel.dynamicThrustGroove(x.get("C"), x.angle("alpha"))),
       Map.entry("adjusted static radial", x -> RatingAdjustmentKernel.staticRadialGroove(x.get("C0r"), x.get("Y0"))),
       Map.entry("adjusted static thrust", x -> RatingAdjustmentKernel.staticThrustBearing(
-          StaticRatingKernel.thrustBall(x.get("f0"), x.alpha(), 1, 1))),
+          StaticRatingKernel.thrustBall(x.get("f0"), x.angle("alpha"), 1, 1))),
       Map.entry("adjusted static thrust groove",
           x -> RatingAdjustmentKernel.staticThrustGroove(x.get("C0r"), x.get("Y0"))));
 
   private WorkedExamples() {}
 
   static double compute(String calculation, String inputs) {
-    ToDoubleFunction<Inputs> found = CALCULATIONS.get(calculation);
+    ToDoubleFunction<NamedInputs> found = CALCULATIONS.get(calculation);
     if (found == null) {
       throw new IllegalArgumentException("no calculation is called '" + calculation + "'");
     }
-    return found.applyAsDouble(Inputs.parse(inputs));
+    return found.applyAsDouble(NamedInputs.parse(inputs));
   }
 
   /** P/C for 500 h at a speed. */
@@ -88,39 +93,15 @@ final class WorkedExamples {
     return BasicLifeKernel.allowableSpeed(BasicLifeKernel.l10(family, 1, speedFactor), 500);
   }
 
-  private static double lifeFactor(BearingFamily family, Inputs x) {
+  private static double lifeFactor(BearingFamily family, NamedInputs x) {
     double life = BasicLifeKernel.l10(family, x.get("C"), x.get("P"));
     double hours = BasicLifeKernel.hours(life, speed(family, x.get("fn")));
     return BasicLifeKernel.requiredRating(family, 1, hours / 500);
   }
 
-  private static double ratingFromFactors(BearingFamily family, double load, Inputs x) {
+  private static double ratingFromFactors(BearingFamily family, double load, NamedInputs x) {
     double hours = 500 * BasicLifeKernel.l10(family, x.get("fh"), 1);
     return BasicLifeKernel.requiredRating(
         family, load, BasicLifeKernel.millionRevolutions(hours, speed(family, x.get("fn"))));
-  }
-
-  /** Named numbers, written as {@code "C=29100; P=2500"}. */
-  private record Inputs(Map<String, Double> values) {
-    static Inputs parse(String text) {
-      Map<String, Double> values = new HashMap<>();
-      for (String part : text.split(";", -1)) {
-        String[] pair = part.strip().split("=", -1);
-        values.put(pair[0], Double.valueOf(pair[1]));
-      }
-      return new Inputs(values);
-    }
-
-    double get(String name) {
-      Double value = values.get(name);
-      if (value == null) {
-        throw new IllegalArgumentException("input '" + name + "' is missing in " + values);
-      }
-      return value;
-    }
-
-    double alpha() {
-      return Math.toRadians(get("alpha"));
-    }
   }
 }

@@ -30,6 +30,7 @@ public final class ContactSuites {
         StudExampleSuite.suite(),
         StudSectionSuite.suite(),
         StudFatigueSuite.suite(),
-        StudSeatSuite.suite());
+        StudSeatSuite.suite(),
+        ContactValues.suite());
   }
 }

@@ -27,6 +27,7 @@ final class StudExampleSuite {
         StudExampleSuite::row,
         "holdfast.seats.StudBendingKernel#moment",
         "holdfast.seats.StudBendingKernel#bendingStress",
+        "holdfast.seats.StudBendingKernel#roundedBendingStress",
         "holdfast.seats.StudNotchKernel#concentration",
         "holdfast.contact.LineContactKernel#peakPressure");
   }
@@ -53,6 +54,7 @@ final class StudExampleSuite {
       case "P89" -> Math.sqrt(6 * StudBendingKernel.moment(9000, 3000, 0) / (100 * 30.0));
       case "P90" -> StudNotchKernel.concentration(StudNotch.FILLET, StudNotch.Loading.TORSION, 7.5, 3.75, 0.5625);
       case "P90b" -> StudNotchKernel.concentration(StudNotch.FILLET, StudNotch.Loading.TORSION, 7.5, 3.75, 0.9375);
+      case "S1r" -> StudBendingKernel.roundedBendingStress(45000, 16);
       case "S1" -> StudBendingKernel.bendingStress(1, 1, 0);
       // One pound on one inch of length under one inch of diameter.
       case "S2" -> new Stress(

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.verification.fits;
 
+import holdfast.verification.Evidence;
 import holdfast.verification.Suite;
+import holdfast.verification.ValueSuite;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The suites of limits and fits. */
@@ -14,7 +17,8 @@ public final class FitSuites {
    * @return the suites in the order of the report
    */
   public static List<Suite> all() {
-    return List.of(
+    List<Suite> suites = new ArrayList<>();
+    suites.addAll(List.of(
         StandardToleranceSuite.suite(),
         LimitDeviationSuite.suite(),
         new DifferingLimitDeviationSuite(),
@@ -28,6 +32,14 @@ public final class FitSuites {
         new SymmetrySuite(),
         EquivalentSuite.suite(),
         StatisticalFitSuite.suite(),
-        ThermalFitSuite.suite());
+        ThermalFitSuite.suite(),
+        ValueSuite.of(
+            "fits/reference-values",
+            Evidence.REFERENCE,
+            FitValues::value,
+            "holdfast.fits.ThermalFitKernel#uniformTemperature",
+            "holdfast.fits.SizeDistribution")));
+    suites.addAll(TypedFitSuites.all());
+    return List.copyOf(suites);
   }
 }

@@ -2,6 +2,8 @@
 package holdfast.verification.fits;
 
 import holdfast.fits.Fit;
+import holdfast.fits.InchLimitsKernel;
+import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.tables.Table;
 import holdfast.verification.Cases;
@@ -62,7 +64,17 @@ final class InchClearanceSuite implements Suite {
   private static Comparison printed(
       Table cases, int row, String which, boolean interference, double published, Length computed) {
     String name = cases.address(row) + ", " + which + (interference ? " interference" : " clearance");
-    return InchCases.exact(
-        name, Cases.source(cases, row), Evidence.RECOMBINED, cases.text(row, "disclosed"), published, computed);
+    double size = InchCases.upTo(cases, row).mm();
+    int code = InchCases.fitClass(cases, row).code();
+    // The least interference is the greatest clearance with the other sign.
+    boolean greatest = which.equals("greatest") != interference;
+    double clearance = greatest ? InchLimitsKernel.maximumClearance(size, code) : InchLimitsKernel.minimumClearance(size, code);
+    double ofKernel = interference ? -clearance : clearance;
+    double ofFit = computed.in(KnownUnits.THOU);
+    // NaN never agrees: fit and kernel must say the same.
+    double ours = Math.abs(ofKernel - ofFit) <= 1e-9 ? ofFit : Double.NaN;
+    return Comparison.of(name, Cases.source(cases, row), Evidence.RECOMBINED)
+        .disclosed(cases.text(row, "disclosed"))
+        .numbers(published, ours, 1e-9, "thou", "printed values are exact");
   }
 }

@@ -3,6 +3,8 @@ package holdfast.verification.fits;
 
 import holdfast.fits.Fit;
 import holdfast.fits.FitKind;
+import holdfast.fits.PreferredFits;
+import holdfast.fits.PreferredList;
 import holdfast.fits.ToleranceClass;
 import holdfast.quantity.Length;
 import holdfast.tables.Provenance;
@@ -28,7 +30,8 @@ final class PreferredFitKindSuite {
         "fits/preferred-fit-kinds",
         "Kind of the preferred fits, over 1 up to 500 mm",
         PreferredFitKindSuite::row,
-        "holdfast.fits.Fit#kind");
+        "holdfast.fits.Fit#kind",
+        "holdfast.fits.PreferredFits#find");
   }
 
   private static void row(Table cases, int row, List<Comparison> result) {
@@ -42,7 +45,23 @@ final class PreferredFitKindSuite {
     result.add(
         Comparison.of(cases.text(row, "fit") + ", " + cases.text(row, "basis") + " basis", source, evidence)
             .disclosed(cases.text(row, "disclosed"))
-            .words(cases.text(row, "kind") + " fit", kinds(cases.text(row, "fit"))));
+            .words(cases.text(row, "kind") + " fit", kinds(cases.text(row, "fit")) + listed(cases, row)));
+  }
+
+  /** Nothing, or words that never agree, if the look-up does not find the fit in its list. */
+  private static String listed(Table cases, int row) {
+    PreferredList list = PreferredList.ISO_HOLE_BASIS;
+    if (cases.text(row, "source").startsWith("ANSI")) {
+      list = PreferredList.ANSI_PREFERRED;
+    } else if (cases.text(row, "basis").equals("shaft")) {
+      list = PreferredList.ISO_SHAFT_BASIS;
+    }
+    PreferredList expected = list;
+    String[] classes = cases.text(row, "fit").split("/", -1);
+    boolean found =
+        PreferredFits.find(ToleranceClass.of(classes[0]), ToleranceClass.of(classes[1])).stream()
+            .anyMatch(fit -> fit.list() == expected && fit.basis().name().equalsIgnoreCase(cases.text(row, "basis")));
+    return found ? "" : ", but not in the list";
   }
 
   /** One kind, or several joined by "or" if it changes with the size. */

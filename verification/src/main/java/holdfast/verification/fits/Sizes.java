@@ -29,7 +29,17 @@ final class Sizes {
     int code = ToleranceClass.of(cases.text(row, "tolerance_class")).code();
     double atEnd = deviation(upTo(cases, row), code, upper);
     double atStart = deviation(justOver(cases, row), code, upper);
-    return atEnd == atStart ? atEnd : Double.NaN;
+    return atEnd == atStart && atEnd == ofMany(cases, row, code, upper) ? atEnd : Double.NaN;
+  }
+
+  /** The same by the form for many sizes: NaN if both ends differ. */
+  private static double ofMany(Table cases, int row, int code, boolean upper) {
+    double[] sizes = {upTo(cases, row), justOver(cases, row)};
+    double[] uppers = new double[2];
+    double[] lowers = new double[2];
+    LimitDeviationsKernel.limits(sizes, code, uppers, lowers);
+    double[] values = upper ? uppers : lowers;
+    return values[0] == values[1] ? values[0] : Double.NaN;
   }
 
   static double deviation(double size, int code, boolean upper) {

@@ -53,11 +53,13 @@ final class AcceptanceSuites {
   static List<Suite> all() {
     return List.of(
         suite("measured-parts", "Measured parts against their drawing, with exact fractions", AcceptanceSuites::part,
-            "holdfast.fits.PartAcceptance", "holdfast.fits.MeasuredPart#readings", "holdfast.fits.Conformity#of"),
+            "holdfast.fits.PartAcceptance", "holdfast.fits.MeasuredPart#readings", "holdfast.fits.Gauge",
+            "holdfast.fits.Conformity#of"),
         suite("accepted-pairs", "Verdicts on measured pairs of the bundled example", AcceptanceSuites::pair,
             "holdfast.installation.Acceptance#of"),
         suite("measured-fits", "Fits of measured parts and their pressure, with exact fractions", AcceptanceSuites::fit,
-            "holdfast.fits.MeasuredFit", "holdfast.seats.InterferenceBand#of", "holdfast.seats.InterferenceFit#pressure"),
+            "holdfast.fits.MeasuredFit", "holdfast.fits.Readings", "holdfast.seats.InterferenceBand#of",
+            "holdfast.seats.InterferenceFit#pressure"),
         suite("measured-seats", "Worked numbers of the trade for measured seats", AcceptanceSuites::seat,
             "holdfast.fits.MeasuredPart#shownFor", "holdfast.seats.InterferenceFit#pressInForce"));
   }

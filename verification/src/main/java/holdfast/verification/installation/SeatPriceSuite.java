@@ -4,7 +4,7 @@ package holdfast.verification.installation;
 import holdfast.bearings.LoadRatings;
 import holdfast.bearings.OuterRing;
 import holdfast.bearings.reference.RollerProfile;
-import holdfast.installation.InteriorOrigin;
+import holdfast.installation.ValueOrigin;
 import holdfast.installation.PricedPair;
 import holdfast.installation.RollerInterior;
 import holdfast.installation.SeatPrice;
@@ -61,10 +61,10 @@ final class SeatPriceSuite {
     Force rating = new Force(cases.number(row, "cr"));
     RollerInterior interior =
         RollerInterior.describe()
-            .rollers((int) cases.number(row, "z"), mm(cases, row, "dwe"), mm(cases, row, "lwe"), InteriorOrigin.ESTIMATED)
-            .pitchDiameter(mm(cases, row, "dpw"), InteriorOrigin.ESTIMATED)
-            .clearance(mm(cases, row, "s"), InteriorOrigin.ESTIMATED)
-            .profile(profile(cases.text(row, "profile")), InteriorOrigin.ESTIMATED)
+            .rollers((int) cases.number(row, "z"), mm(cases, row, "dwe"), mm(cases, row, "lwe"), ValueOrigin.ESTIMATED)
+            .pitchDiameter(mm(cases, row, "dpw"), ValueOrigin.ESTIMATED)
+            .clearance(mm(cases, row, "s"), ValueOrigin.ESTIMATED)
+            .profile(profile(cases.text(row, "profile")), ValueOrigin.ESTIMATED)
             .build();
     return SeatPrice.of(interior, LoadRatings.trackRoller(rating, rating, OuterRing.RIGID))
         .duty(new Force(cases.number(row, "fr")), new RotationalSpeed(100))

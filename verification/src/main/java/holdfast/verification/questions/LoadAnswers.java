@@ -61,7 +61,7 @@ final class LoadAnswers {
       case 17 -> quantity.equals("mean load")
           ? DUTY.meanLoad(BearingFamily.RADIAL_ROLLER).in(KnownUnits.LBF)
           : DUTY.meanSpeed().rpm();
-      case 18 -> RatingLife.basic(INCH, lbf(900)).millionOscillations(deg(20));
+      case 18 -> RatingLife.basic(INCH, lbf(900)).oscillating(deg(20)).millionCycles();
       case 19 -> speedLimit(quantity).limit().rpm();
       case 20 -> quantity.equals("speed of the roller") ? METRIC.speedOnCam(rpm(80), mm(300)).rpm() : sealedShare();
       case 21 -> quantity.equals("least load") ? METRIC.minimumLoad().newton() : start().newton();

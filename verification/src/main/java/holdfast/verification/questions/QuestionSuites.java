@@ -35,7 +35,7 @@ public final class QuestionSuites {
                 "holdfast.contact.TrackCapacity#factor",
                 "holdfast.bearings.RatingLife#basic",
                 "holdfast.bearings.LoadSpectrum#meanLoad",
-                "holdfast.bearings.RatedLife#millionOscillations",
+                "holdfast.bearings.OscillatingLife#millionCycles",
                 "holdfast.rollers.SpeedLimit#limit",
                 "holdfast.rollers.RollingStart#leastLoad",
                 "holdfast.rollers.RingAccelerationKernel",

@@ -36,7 +36,7 @@ public final class ReferenceLifeSuites {
   public static List<Suite> all() {
     return List.of(
         new LoadSharing(), new FiniteSums(), new DistributionIntegralSuite(), new RecalledLifeSuite(), TiltedBearingSuite.suite(),
-        new LaminaConvergenceSuite());
+        new ElementSuite(), ModifiedLifeSuite.suite(), new LaminaConvergenceSuite());
   }
 
   /** Greatest element load times number of elements over the radial load: aligned, no clearance, one element under the load. */

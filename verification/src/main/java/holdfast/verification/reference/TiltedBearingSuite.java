@@ -71,7 +71,7 @@ final class TiltedBearingSuite {
             .numbers(cases.number(row, column), ours.radian(), ANGLE, "rad", "root search with numerical derivatives"));
   }
 
-  private static TiltedBearing bearing(Table cases, int row, boolean ball) {
+  static TiltedBearing bearing(Table cases, int row, boolean ball) {
     Force cr = new Force(cases.number(row, "cr"));
     int z = (int) cases.number(row, "z");
     TiltedBearing bearing =
@@ -91,7 +91,7 @@ final class TiltedBearingSuite {
         .firstElementAt(new Angle(cases.number(row, "first")));
   }
 
-  private static RollerProfile profile(String text) {
+  static RollerProfile profile(String text) {
     if (text.equals("flat")) {
       return RollerProfile.flat();
     }
@@ -100,14 +100,14 @@ final class TiltedBearingSuite {
         : RollerProfile.crowned(new Length(Double.parseDouble(text.substring(2))));
   }
 
-  private static Loading loading(Table cases, int row) {
+  static Loading loading(Table cases, int row) {
     Loading loading = Loading.radial(new Force(cases.number(row, "fr"))).axial(new Force(cases.number(row, "fa")));
     return cases.has(row, "moment")
         ? loading.moment(new Torque(cases.number(row, "moment")), new Torque(cases.number(row, "moment_across")))
         : loading.tilted(new Angle(cases.number(row, "tilt")), new Angle(cases.number(row, "across")));
   }
 
-  private static Length length(Table cases, int row, String column) {
+  static Length length(Table cases, int row, String column) {
     return new Length(cases.number(row, column));
   }
 }

@@ -75,16 +75,19 @@ final class ShrinkFitSuite {
     return c.table().has(c.index(), "pressure") ? c.get("pressure") : pressure(c, c.get("interference"));
   }
 
+  /** NaN, which never agrees, if the form for many interferences says otherwise. */
   private static double pressure(Row c, double interference) {
-    return ThickRingKernel.pressure(
-        interference,
-        c.get("joint"),
-        c.get("hole"),
-        c.get("outside"),
-        c.get("modulus"),
-        c.get("poisson"),
-        c.get("modulus"),
-        c.get("poisson"));
+    double[] interferences = {0.5 * interference, interference};
+    double[] pressures = new double[2];
+    double joint = c.get("joint");
+    double hole = c.get("hole");
+    double outside = c.get("outside");
+    double modulus = c.get("modulus");
+    double poisson = c.get("poisson");
+    ThickRingKernel.pressures(interferences, joint, hole, outside, modulus, poisson, modulus, poisson, pressures);
+    double one = ThickRingKernel.pressure(interference, joint, hole, outside, modulus, poisson, modulus, poisson);
+    boolean alike = Math.abs(pressures[1] - one) <= 1e-12 * one && Math.abs(2 * pressures[0] - one) <= 1e-12 * one;
+    return alike ? one : Double.NaN;
   }
 
   private static double lostAtSpeed(Row c) {

@@ -5,6 +5,7 @@ import holdfast.tables.Table;
 import holdfast.threads.ScrewThread;
 import holdfast.threads.ThreadGeometryKernel;
 import holdfast.threads.ThreadLimits;
+import holdfast.threads.UnifiedToleranceKernel;
 import holdfast.verification.Comparison;
 import holdfast.verification.Evidence;
 
@@ -132,12 +133,19 @@ final class GeometrySuites {
       ScrewThread thread = CaseThreads.of(cases.text(row, "thread"));
       ThreadLimits limits = ThreadLimits.of(thread, cases.text(row, "class"));
       String quantity = cases.text(row, "quantity");
-      double ours =
-          quantity.equals("allowance")
-              ? thread.majorDiameter().minus(limits.crestGreatest()).mm()
-              : limit(limits, quantity);
+      double ours = quantity.equals("allowance") ? allowance(thread, limits) : limit(limits, quantity);
       return builder(cases, row)
           .numbers(cases.number(row, "printed"), ours / 25.4, 0.00005, "in", "half of the printed 0.0001 in");
+    }
+
+    /** Before rounding, in mm; NaN, which never agrees, if that of the limits is not the same, rounded. */
+    private static double allowance(ScrewThread thread, ThreadLimits limits) {
+      double d = thread.majorDiameter().mm() / 25.4;
+      double p = thread.pitch().mm() / 25.4;
+      double engagement = thread.series().equals("UNC") || thread.series().equals("UNF") ? d : 9 * p;
+      double exact = UnifiedToleranceKernel.allowance(2, UnifiedToleranceKernel.basePitchTolerance(d, p, engagement));
+      double rounded = thread.majorDiameter().minus(limits.crestGreatest()).mm() / 25.4;
+      return Math.abs(exact - rounded) <= 0.0000501 ? 25.4 * exact : Double.NaN;
     }
   }
 

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.verification.threads;
 
+import holdfast.verification.Evidence;
 import holdfast.verification.Suite;
+import holdfast.verification.ValueSuite;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The suites of threads and tightening. */
@@ -14,7 +17,8 @@ public final class ThreadSuites {
    * @return the suites in the order of the report
    */
   public static List<Suite> all() {
-    return List.of(
+    List<Suite> suites = new ArrayList<>(LookUpSuites.all());
+    suites.addAll(List.of(
         new GeometrySuites.MetricDiameters(),
         new GeometrySuites.MetricAreas(),
         new GeometrySuites.UnifiedAreas(),
@@ -30,6 +34,11 @@ public final class ThreadSuites {
         new TighteningSuites.SpacePreloads(),
         new TighteningSuites.StudTorques(),
         new TighteningSuites.GovernmentTorques(),
-        new WorkedExampleSuite());
+        AssemblyPairSuite.suite(),
+        new WorkedExampleSuite(),
+        ValueSuite.of("threads/reference-values", Evidence.REFERENCE, ThreadValues::value, ThreadValues.REFERENCE),
+        new SampledPreloadSuite(),
+        ValueSuite.of("threads/recalled-formulas", Evidence.RECALLED, ThreadValues::value, ThreadValues.RECALLED)));
+    return List.copyOf(suites);
   }
 }

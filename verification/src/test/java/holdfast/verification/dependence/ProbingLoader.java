@@ -116,6 +116,16 @@ final class ProbingLoader extends ClassLoader {
       super.visitCode();
       super.visitLdcInsn(number);
       super.visitMethodInsn(Opcodes.INVOKESTATIC, PROBE, "enter", "(I)V", false);
+      if (kernel && fillsWorkSpace()) {
+        super.visitVarInsn(Opcodes.ALOAD, 0);
+        super.visitLdcInsn(number);
+        super.visitMethodInsn(Opcodes.INVOKESTATIC, PROBE, "enter", "(Ljava/lang/Object;I)V", false);
+      }
+    }
+
+    /** A method without result whose first parameter is a work space of ours. */
+    private boolean fillsWorkSpace() {
+      return descriptor.matches("\\(Lholdfast/[^;]*Workspace;.*\\)V");
     }
 
     @Override
@@ -124,8 +134,11 @@ final class ProbingLoader extends ClassLoader {
         String result = Type.getReturnType(descriptor).getDescriptor();
         if (result.matches("[DIZ]")) {
           leave("(" + result + "I)" + result);
-        } else if (opcode == Opcodes.RETURN && descriptor.endsWith("[D)V")) {
-          super.visitVarInsn(Opcodes.ALOAD, lastParameter());
+        } else if (opcode == Opcodes.RETURN && fillsWorkSpace()) {
+          super.visitVarInsn(Opcodes.ALOAD, 0);
+          leave("(Ljava/lang/Object;I)V");
+        } else if (opcode == Opcodes.RETURN && descriptor.contains("[D")) {
+          super.visitVarInsn(Opcodes.ALOAD, lastArray());
           leave("([DI)V");
         }
       }
@@ -137,14 +150,18 @@ final class ProbingLoader extends ClassLoader {
       super.visitMethodInsn(Opcodes.INVOKESTATIC, PROBE, "leave", probe, false);
     }
 
-    /** Kernels are static: the first parameter is the local variable 0. */
-    private int lastParameter() {
+    /** The array that a kernel fills: the last one among its parameters. Kernels are static: the first is local variable 0. */
+    private int lastArray() {
       Type[] parameters = Type.getArgumentTypes(descriptor);
       int place = 0;
-      for (int i = 0; i < parameters.length - 1; i++) {
-        place += parameters[i].getSize();
+      int last = 0;
+      for (Type parameter : parameters) {
+        if (parameter.getDescriptor().equals("[D")) {
+          last = place;
+        }
+        place += parameter.getSize();
       }
-      return place;
+      return last;
     }
   }
 }

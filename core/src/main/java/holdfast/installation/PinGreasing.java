@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: Apache-2.0
+package holdfast.installation;
+
+import holdfast.lubrication.GreaseQuantity;
+import holdfast.lubrication.GreaseRoute;
+import holdfast.lubrication.Port;
+import holdfast.lubrication.RelubricationInterval;
+import holdfast.quantity.InputException;
+import holdfast.tables.SourceRef;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How a yoke roller is greased through its pin: exactly one way in, every other opening closed.
+ *
+ * @param feed the opening that feeds
+ * @param obstacles why it cannot feed, each with what would help; empty if it can
+ * @param instructions what to do at each opening; empty if it cannot feed
+ * @param quantity grease for one relubrication
+ * @param interval interval of relubrication; null if the formula does not cover the duty
+ * @param noInterval why there is no interval; empty if there is one
+ */
+public record PinGreasing(
+    Port feed, List<String> obstacles, List<String> instructions, GreaseQuantity quantity, RelubricationInterval interval,
+    String noInterval)
+    implements Serializable {
+  static final SourceRef LOGIC = SourceRef.derived("grease goes from opening to bore to cross hole to rollers, nowhere else");
+
+  // Keeps unmodifiable copies.
+  public PinGreasing {
+    obstacles = List.copyOf(obstacles);
+    instructions = List.copyOf(instructions);
+  }
+
+  static PinGreasing of(YokePlan plan, Port feed) {
+    List<String> obstacles = obstacles(plan, feed);
+    List<String> instructions = obstacles.isEmpty() ? instructions(plan, feed) : List.of();
+    GreaseQuantity quantity =
+        new GreaseQuantity(plan.roller().outsideDiameter(), plan.roller().ringWidth(), GreaseRoute.THROUGH_RING);
+    try {
+      return new PinGreasing(
+          feed, obstacles, instructions, quantity, GreaseInterval.of(plan.roller(), plan.duty()), "");
+    } catch (InputException outside) {
+      return new PinGreasing(feed, obstacles, instructions, quantity, null, outside.getMessage());
+    }
+  }
+
+  /** What the opening is called at a pin. */
+  static String name(Port port) {
+    return switch (port) {
+      case HEAD -> "accessible end of the pin";
+      case THREAD_END -> "other end of the pin";
+      case RADIAL -> "feed hole in the ear";
+    };
+  }
+
+  private static List<String> obstacles(YokePlan plan, Port feed) {
+    Pin pin = plan.pin();
+    List<String> obstacles = new ArrayList<>();
+    if (pin.greaseBore().mm() == 0) {
+      obstacles.add("the pin is solid: drill it along its axis and across, or take a roller lubricated for life");
+    } else if (pin.crossHole().mm() == 0) {
+      obstacles.add("no hole leads from the bore of the pin to the roller: drill the pin across under the roller");
+    }
+    if (plan.roller().innerRing() && !plan.roller().ringHole()) {
+      obstacles.add("the inner ring has no grease hole: take a roller with one, or a roller lubricated for life");
+    }
+    if (feed == Port.THREAD_END && !pin.through()) {
+      obstacles.add("the bore does not open at the other end of the pin: turn the pin round, or drill it through");
+    }
+    if (feed == Port.RADIAL && !plan.fork().feedHole()) {
+      obstacles.add("no ear has a feed hole that meets the pin: drill ear and pin there, or feed through an end of the pin");
+    }
+    return obstacles;
+  }
+
+  private static List<String> instructions(YokePlan plan, Port feed) {
+    List<String> instructions = new ArrayList<>();
+    for (Port port : Port.values()) {
+      if (open(plan, port)) {
+        instructions.add(name(port) + ": " + (port == feed ? "FEED by grease fitting" : "closed by plug"));
+      }
+    }
+    instructions.add("cross hole of the pin: set beside the load, under the grease hole of the inner ring if there is one");
+    return instructions;
+  }
+
+  /** The bore is drilled from the accessible end. */
+  private static boolean open(YokePlan plan, Port port) {
+    return switch (port) {
+      case HEAD -> true;
+      case THREAD_END -> plan.pin().through();
+      case RADIAL -> plan.fork().feedHole();
+    };
+  }
+
+  /**
+   * Whether the wanted opening can feed.
+   *
+   * @return true if nothing stands in the way
+   */
+  public boolean possible() {
+    return obstacles.isEmpty();
+  }
+
+  /**
+   * Interval of relubrication.
+   *
+   * @return the interval; empty if the formula does not cover the duty
+   */
+  public Optional<RelubricationInterval> knownInterval() {
+    return Optional.ofNullable(interval);
+  }
+}

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: Apache-2.0
+package holdfast.installation;
+
+import holdfast.failures.Margin;
+import holdfast.installation.LimitCheck.Bound;
+import holdfast.installation.LimitCheck.Consequence;
+import holdfast.quantity.Stress;
+import holdfast.seats.StudDuty;
+import holdfast.seats.StudFatigue;
+import holdfast.seats.StudStrength;
+import holdfast.tables.SourceRef;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** All limits of a stud roller: fatigue, static, ring, stud, track, speed, temperature, least load and tilt. */
+final class StudLimits {
+  private static final SourceRef CATALOGUE =
+      SourceRef.published("Needle roller bearing catalogue A", "section 11.3, strength of the stud");
+  private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
+
+  private StudLimits() {}
+
+  static PlanLimits of(InstallationPlan plan) {
+    LimitList limits = new LimitList(plan.atWork()).loads();
+    strength(limits, plan);
+    fatigue(limits, plan);
+    limits.speedAndTemperature();
+    boolean known = plan.member().statedRunOut().isPresent() || plan.seat().isPresent();
+    return limits
+        .tilt(plan.tilt().total(), known, "the run-out of the clamped face is not stated: the tilt counts the whole clearance"
+            + " of the fit, which a square face would take away")
+        .list();
+  }
+
+  private static void strength(LimitList limits, InstallationPlan plan) {
+    StudStrength stud = plan.stud();
+    plan.roller()
+        .material()
+        .yieldStrength()
+        .ifPresent(
+            yield -> {
+              List<SourceRef> sources = new ArrayList<>(stud.sources());
+              sources.add(plan.roller().material().source());
+              limits.add("stud at the mouth of the seat", stud.equivalent(), Bound.AT_MOST, yield, Consequence.STOP,
+                  Margin.STUD_BENDING, sources);
+            });
+  }
+
+  /** The published allowable is for the studs of one catalogue and so informs; what the roller's own stud endures forbids. */
+  private static void fatigue(LimitList limits, InstallationPlan plan) {
+    Optional<StudDuty> change = plan.duty().statedLoadChange();
+    if (change.isEmpty()) {
+      limits.unknown("load-change-not-stated",
+          "how the load on the stud changes is not stated: its fatigue is not looked at", GIVEN);
+      return;
+    }
+    limits.add("stud, " + change.get() + " load, catalogue", plan.stud().tension(), Bound.AT_MOST,
+        StudStrength.catalogueAllowable(change.get()), Consequence.WARNING, Margin.STUD_BENDING, List.of(CATALOGUE));
+    Optional<StudFatigue> fatigue = plan.studFatigue();
+    if (fatigue.isPresent()) {
+      // A resting load has no amplitude; the limit of the mouth judges it.
+      Stress amplitude = fatigue.get().amplitude();
+      if (amplitude.megapascal() > 0) {
+        limits.add("stud, fatigue (Goodman)", amplitude, Bound.AT_MOST, amplitude.times(fatigue.get().margin()),
+            Consequence.STOP, Margin.STUD_BENDING, fatigue.get().sources());
+      }
+    }
+  }
+}

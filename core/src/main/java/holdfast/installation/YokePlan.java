@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: Apache-2.0
+package holdfast.installation;
+
+import holdfast.fits.Fit;
+import holdfast.fits.FitKind;
+import holdfast.fits.TolerancedSize;
+import holdfast.quantity.Angle;
+import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
+import holdfast.seats.InnerPart;
+import holdfast.seats.InterferenceFit;
+import holdfast.seats.PinStrength;
+import holdfast.seats.SeatTilt;
+import holdfast.seats.ShankSection;
+import holdfast.sheet.Sheet;
+import holdfast.sheet.SheetUnits;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A yoke roller, its pin, its fork and its duty, joined. Both ends of the pin are held, so nothing is tightened through it.
+ *
+ * <p>The port of the duty says where grease can be brought: {@code HEAD} is the accessible end of the pin, {@code THREAD_END}
+ * its other end, {@code RADIAL} a feed hole in an ear.
+ *
+ * @param job what the job is called on the sheet
+ * @param roller the roller
+ * @param pin the pin, of the nominal diameter of the roller's bore
+ * @param fork the fork; its gap takes the roller
+ * @param duty what the roller has to do
+ * @param fleet the places that run it; null if the job is a single one
+ * @param units units in which the sheet prints
+ */
+public record YokePlan(
+    String job, YokeRoller roller, Pin pin, Fork fork, Duty duty, FleetDuty fleet, SheetUnits units)
+    implements MountingPlan {
+
+  // Refuses a plan with a part left out and a roller that does not go between the ears.
+  public YokePlan {
+    new Missing("yoke plan")
+        .need(job, "job")
+        .need(roller, "roller")
+        .need(pin, "pin")
+        .need(fork, "fork")
+        .need(duty, "duty")
+        .refuse();
+    Objects.requireNonNull(units, "units");
+    goesBetween("ring width", roller.ringWidth(), fork.gap());
+    goesBetween("width on the pin", roller.seatWidth(), fork.gap());
+    if (pin.greaseBore().compareTo(roller.bore()) >= 0) {
+      throw new InputException(
+          "grease bore", pin.greaseBore().toString(), "below d = " + roller.bore(), "the bore is in the pin");
+    }
+  }
+
+  private static void goesBetween(String name, Length width, Length gap) {
+    if (width.compareTo(gap) > 0) {
+      throw new InputException(name, width.toString(), "up to the gap of the fork, " + gap, "the roller runs between the ears");
+    }
+  }
+
+  /**
+   * Starts a plan.
+   *
+   * @param roller the description of the roller, ended or not
+   * @return a builder
+   */
+  public static YokePlanBuilder of(YokeRollerBuilder roller) {
+    return new YokePlanBuilder(roller);
+  }
+
+  @Override
+  public YokePlan withUnits(SheetUnits sheetUnits) {
+    return new YokePlan(job, roller, pin, fork, duty, fleet, sheetUnits);
+  }
+
+  private Fit fit(String bore) {
+    return Fit.of(TolerancedSize.of(roller.bore(), bore), TolerancedSize.of(roller.bore(), pin.tolerance()));
+  }
+
+  /**
+   * Fit of the pin in the ears.
+   *
+   * @return the fit by the tolerances of ears and pin
+   * @throws InputException if a tolerance cannot be read or is not defined for the size
+   */
+  public Fit earFit() {
+    return fit(fork.boreTolerance());
+  }
+
+  /**
+   * Fit of the roller on the pin. Without inner ring its clearance is the radial internal clearance of the needles.
+   *
+   * @return the fit by the tolerances of roller and pin
+   * @throws InputException if a tolerance cannot be read or is not defined for the size
+   */
+  public Fit rollerFit() {
+    return fit(roller.boreTolerance());
+  }
+
+  /**
+   * The pin in one ear as a press fit.
+   *
+   * @return the interference fit; empty if the fit is a clearance fit
+   */
+  public Optional<InterferenceFit> ear() {
+    Fit fit = earFit();
+    return fit.kind() == FitKind.CLEARANCE
+        ? Optional.empty()
+        : Optional.of(
+            InterferenceFit.of(
+                InnerPart.hollow(pin.material(), pin.greaseBore()).withRoughness(pin.roughness()), fork.ear(), fit,
+                fork.thickness()));
+  }
+
+  /**
+   * The pin under the greatest load of the duty.
+   *
+   * @return bending, shear and pressure in the ears
+   */
+  public PinStrength strength() {
+    ShankSection section = new ShankSection(roller.bore(), pin.greaseBore(), pin.crossHole());
+    return new PinStrength(section, duty.load(), fork.gap(), fork.thickness(), roller.seatWidth());
+  }
+
+  /**
+   * How far the pin can lean in the ears.
+   *
+   * @return the tilt by the clearance of the loosest pair over both ears and the gap
+   */
+  public SeatTilt pinTilt() {
+    Length held = fork.gap().plus(fork.thickness().times(2));
+    return SeatTilt.of(earFit().maximumClearance(), roller.bore(), held).build();
+  }
+
+  /**
+   * How far the roller can lean on its pin.
+   *
+   * @return the tilt by the clearance of the loosest pair; empty without inner ring, and if the ring is clamped
+   */
+  public Optional<SeatTilt> ringTilt() {
+    return roller.innerRing() && !fork.ringClamped()
+        ? Optional.of(SeatTilt.of(rollerFit().maximumClearance(), roller.bore(), roller.seatWidth()).build())
+        : Optional.empty();
+  }
+
+  /**
+   * Greatest lean of the roller, pin and ring leaning the same way. The pin bends alike on both sides and adds nothing.
+   *
+   * @return the tilt of the loosest pairs
+   */
+  public Angle tilt() {
+    return ringTilt().map(SeatTilt::total).orElseGet(() -> new Angle(0)).plus(pinTilt().total());
+  }
+
+  @Override
+  public PlanLimits allLimits() {
+    return PinLimits.of(this);
+  }
+
+  /**
+   * Holes, grease and interval.
+   *
+   * @return how the roller is greased; empty for a roller lubricated for life
+   */
+  public Optional<PinGreasing> greasing() {
+    return duty.statedFeed().map(feed -> PinGreasing.of(this, feed));
+  }
+
+  @Override
+  public List<String> stops() {
+    return YokeVerdict.stops(this);
+  }
+
+  @Override
+  public PlanSummary summary() {
+    return PlanSummary.of(this);
+  }
+
+  @Override
+  public Sheet sheet() {
+    return YokeSheet.of(this);
+  }
+}
