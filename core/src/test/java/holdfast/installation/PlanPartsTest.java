@@ -162,8 +162,8 @@ class PlanPartsTest {
     refused("run-out of the face (-0.001 mm)", () -> member.faceRunOut(um(-1)).build());
     assertEquals(Optional.of(mm(0)), member.faceRunOut(mm(0)).build().statedRunOut());
     refused("seat length (0 mm)", () -> member.bore("H7", mm(0)).build());
-    InputException nothing = assertThrows(InputException.class, () -> Nut.onFace(null, mm(1)).build());
-    assertEquals("without face, friction, wrench, reserve", nothing.value());
+    InputException nothing = assertThrows(InputException.class, () -> Nut.onFace(mm(24.8), mm(19)).build());
+    assertTrue(nothing.value().startsWith("without friction, wrench, reserve"), nothing.value());
   }
 
   private static Nut.Builder nut() {
@@ -239,7 +239,7 @@ class PlanPartsTest {
     Duty duty = slip.duty();
     Duty leaning = new Duty(duty.spectrum(), duty.wantedLife(), duty.reliability(), duty.staticSafety(),
         duty.workingTemperature(), duty.viscosity(), duty.contamination(), duty.track(), duty.trackHardness(), mrad(0.25),
-        Port.HEAD, false);
+        Port.HEAD, false, duty.surroundings(), duty.loadChange());
     InstallationPlan plan = new InstallationPlan(slip.job(), slip.roller(), slip.member(), slip.nut(), leaning);
     double alone = slip.tilt().total().radian();
     assertEquals(alone + 0.25e-3, named(plan.allLimits(), "tilt of the roller").demand().base(), 1e-15);
@@ -330,13 +330,13 @@ class PlanPartsTest {
     RotationalSpeed stated = rpm(1234);
     StudRoller fast = roller().speedLimit(stated).build();
     assertEquals(stated, plan(fast).greatestSpeed());
-    assertEquals("as stated by the maker of the roller", plan(fast).speedSources().get(0).locator());
+    assertEquals("as stated by the maker of the roller", named(plan(fast).allLimits(), "speed").sources().get(0).locator());
     RotationalSpeed open = plan(roller().build()).greatestSpeed();
     RotationalSpeed sealed = plan(roller().inside(RollerKind.CAGED_NEEDLE, true).build()).greatestSpeed();
     assertTrue(sealed.rpm() < open.rpm());
     // Cam follower catalogue B: d1·n up to 84 000 mm·rpm with grease.
     assertEquals(84_000.0 / 18, open.rpm(), 1e-9);
-    assertFalse(plan(roller().build()).speedSources().isEmpty());
+    assertFalse(named(plan(roller().build()).allLimits(), "speed").sources().isEmpty());
   }
 
   private InstallationPlan plan(StudRoller roller) {

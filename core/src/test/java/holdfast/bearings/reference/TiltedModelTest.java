@@ -159,7 +159,7 @@ class TiltedModelTest {
     return new Sums(along, across, momentAlong, momentAcross);
   }
 
-  /** {Σ [(qei/qci)^(9/2) + (qee/qce)^(9/2)]}^(-8/9), qc = Qc n^(-7/9), each lamina with its factor a. */
+  /** {Σ [(qei/qci)^(9/2) + (qee/qce)^(9/2)]}^(-8/9), qc = Qc n^(-7/9), each lamina with its factor a at (qe/qc) n^(2/9). */
   private static double life(TiltedBearing bearing, Loading loading, DoubleUnaryOperator factor) {
     List<LoadDistribution.Element> elements = bearing.life(loading).distribution().elements();
     int rows = elements.size() / 14;
@@ -177,7 +177,7 @@ class TiltedModelTest {
         }
         double[] shares = {ring(loads, bearing.innerRing()) / qci, ring(loads, bearing.outerRing()) / qce};
         for (double p : shares) {
-          sum += p == 0 ? 0 : Math.pow(p, 4.5) * Math.pow(factor.applyAsDouble(p), -9.0 / 8);
+          sum += p == 0 ? 0 : Math.pow(p, 4.5) * Math.pow(factor.applyAsDouble(p * Math.pow(N, 2.0 / 9)), -9.0 / 8);
         }
       }
     }
