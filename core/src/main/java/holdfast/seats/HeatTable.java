@@ -20,12 +20,7 @@ final class HeatTable {
     return value(group, "heat_limit");
   }
 
-  /** Mean expansion on heating in 1/K. */
-  static Optional<Double> heating(MaterialGroup group) {
-    return value(group, "heating").map(v -> v * 1e-6);
-  }
-
-  /** Mean contraction on deep cooling in 1/K; smaller than the expansion. */
+  /** Mean contraction on deep cooling in 1/K; smaller than the expansion on heating. */
   static Optional<Double> cooling(MaterialGroup group) {
     return value(group, "cooling").map(v -> v * 1e-6);
   }

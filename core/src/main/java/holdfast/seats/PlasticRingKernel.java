@@ -99,12 +99,8 @@ public final class PlasticRingKernel {
    * @throws InputException if a value is out of range
    */
   public static double plasticRatio(double pressure, double ratio, double yieldDifference) {
-    check(ratio, yieldDifference);
     double greatest = fullyPlasticPressure(ratio, yieldDifference);
     Check.within(pressure, 0, greatest, "joint pressure", "MPa", "the housing carries no more: it is fully plastic");
-    if (pressure <= yieldDifference * (1 - ratio) * (1 + ratio) / 2) {
-      return 1;
-    }
     return Math.min(solve(pressure / yieldDifference, ratio), greatestPlasticRatio(ratio));
   }
 
@@ -117,7 +113,6 @@ public final class PlasticRingKernel {
    * @throws InputException if a value is out of range
    */
   public static double plasticShare(double plasticRatio, double ratio) {
-    check(ratio, 1);
     Check.within(plasticRatio, 1, greatestPlasticRatio(ratio), "plastic radius over joint radius", "", "it lies in the ring");
     double q2 = ratio * ratio;
     return Math.min(1, (plasticRatio - 1) * (plasticRatio + 1) * q2 / ((1 - ratio) * (1 + ratio)));
@@ -241,7 +236,7 @@ public final class PlasticRingKernel {
 
   /**
    * Solves {@code ln y - Q²y = 2·p/k - 1} for y = ζ². The left side is concave and rises up to y = 1/Q², so Newton steps
-   * from y = 1 climb to the root without passing it.
+   * from y = 1 climb to the root without passing it. Where the ring is still elastic there is nothing to climb, and y is 1.
    */
   private static double solve(double relativePressure, double ratio) {
     double q2 = ratio * ratio;

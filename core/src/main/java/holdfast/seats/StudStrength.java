@@ -123,10 +123,8 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
         StudBendingKernel.atTensionFibre(bending().megapascal(), axial().megapascal(), torsion().megapascal());
     double axis = StudBendingKernel.atNeutralAxis(axial().megapascal(), shear().megapascal(), torsion().megapascal());
     double mouth =
-        fitPressure.megapascal() == 0
-            ? 0
-            : StudBendingKernel.atPressedMouth(
-                tension().megapascal(), fitPressure.megapascal(), section.diameter().mm(), section.bore().mm());
+        StudBendingKernel.atPressedMouth(
+            tension().megapascal(), fitPressure.megapascal(), section.diameter().mm(), section.bore().mm());
     return new Stress(Math.max(fibre, Math.max(axis, mouth)));
   }
 

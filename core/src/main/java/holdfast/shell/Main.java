@@ -50,7 +50,8 @@ public final class Main {
     System.exit(run(args, out, err));
   }
 
-  private static int run(String[] args, PrintStream out, PrintStream err) throws Exception {
+  /** Exit status: 0 if it ran, 1 after an error in a script or with differences, 2 if the command line cannot be used. */
+  static int run(String[] args, PrintStream out, PrintStream err) throws Exception {
     if (args.length == 0) {
       if (Terminal.interactive()) {
         Interactive.open(out);

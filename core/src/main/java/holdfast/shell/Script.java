@@ -116,7 +116,7 @@ final class Script {
 
   /** JShell quotes and escapes strings; a script prints them as they are. */
   private static String plain(String value) {
-    if (value.length() < 2 || !value.startsWith("\"") || !value.endsWith("\"")) {
+    if (!value.startsWith("\"")) {
       return value;
     }
     return value.substring(1, value.length() - 1).translateEscapes();

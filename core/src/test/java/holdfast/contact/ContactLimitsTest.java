@@ -268,6 +268,12 @@ class ContactLimitsTest {
     assertFalse(codes(flat.line(N(limit * (1 - 1e-9)), mm(10))).contains("contact-not-small"));
     assertTrue(codes(flat.line(N(limit * (1 + 1e-9)), mm(10))).contains("contact-not-small"));
     assertTrue(flat.line(kN(500), mm(1)).warnings().get(0).message().contains("tenth of the relative radius 17.5 mm"));
+    // Circle of a sphere R = 20 mm on a plane: a = R/10 = 2 mm at F = a³ E*/(0.75 R).
+    ContactSurface cylinder = ContactSurface.cylinder(mm(40));
+    ContactPair crossed = ContactPair.ofSteel(cylinder, cylinder).crossedAt(deg(90));
+    double force = 8 * (206000 / 1.82) / 15;
+    assertFalse(codes(crossed.ellipse(N(force * (1 - 1e-9)), mm(20))).contains("contact-not-small"));
+    assertTrue(codes(crossed.ellipse(N(force * (1 + 1e-9)), mm(20))).contains("contact-not-small"));
   }
 
   @Test

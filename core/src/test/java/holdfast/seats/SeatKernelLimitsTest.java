@@ -71,6 +71,9 @@ class SeatKernelLimitsTest {
     assertEquals((5 + 0.25 * 3) / 10, ThickRingKernel.radialDisplacement(1, 1, 2, 3, 0, 10, 0.25), 1e-15);
     assertEquals((5 - 0.25 * (-3 + 1)) / 10, ThickRingKernel.radialDisplacementClosed(1, 1, 2, 3, 0, 10, 0.25), 1e-15);
     assertEquals(2 * (2 - 0.25) / 10, ThickRingKernel.radialDisplacementClosed(2, 1, 2, 3, 0, 10, 0.25), 1e-15);
+    // 6 inside: A = 2, B = 8.
+    assertEquals((10 - 0.25 * (-6 + 2)) / 10, ThickRingKernel.radialDisplacementClosed(1, 1, 2, 6, 0, 10, 0.25), 1e-15);
+    assertEquals(2 * (4 - 0.25 * 2) / 10, ThickRingKernel.radialDisplacementClosed(2, 1, 2, 6, 0, 10, 0.25), 1e-15);
     // Hoop limit 5 at pressure 3 and bore 1: back to the outer radius 2.
     assertEquals(2, ThickRingKernel.outerRadiusForHoop(1, 3, 5), 1e-15);
     refused("inner radius", "over 0 mm", () -> ThickRingKernel.outerRadiusForHoop(0, 3, 5));

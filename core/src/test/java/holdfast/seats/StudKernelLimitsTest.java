@@ -30,6 +30,9 @@ class StudKernelLimitsTest {
     assertEquals(4, StudBeamKernel.slopeOfLoad(0, 2, 3, 3, 2, 1), 1e-14);
     // Rising from 0 to q at the end: 11 q L⁴/120.
     assertEquals(11 * 3 * 16 / 120.0, StudBeamKernel.deflectionOfLoad(0, 2, 0, 3, 2, 1), 1e-14);
+    // From 1 to 3, rising from 0 to 3: ∫ 1.5(s-1) s²(9-s)/6 ds and ∫ 1.5(s-1) s²/2 ds.
+    assertEquals(18.4, StudBeamKernel.deflectionOfLoad(1, 3, 0, 3, 3, 1), 1e-13);
+    assertEquals(8.5, StudBeamKernel.slopeOfLoad(1, 3, 0, 3, 3, 1), 1e-13);
   }
 
   @Test
@@ -67,6 +70,8 @@ class StudKernelLimitsTest {
     // Solid, no tension: -1, -1, 0. Bore half the diameter: hoop -5/3, radial -1, tension 1.
     assertEquals(1, StudBendingKernel.atPressedMouth(0, 1, 2, 0), 1e-15);
     assertEquals(Math.sqrt(52) / 3, StudBendingKernel.atPressedMouth(1, 1, 2, 1), 1e-15);
+    assertEquals(Math.sqrt(52) / 3, StudBendingKernel.atPressedMouth(1, 1, 4, 2), 1e-15);
+    refused("load width B beside the gap g", "over 0 mm", () -> StudBendingKernel.moment(1, 1e-14, 1000));
     refused("stud bore di", "from 0 mm", () -> StudBendingKernel.atPressedMouth(1, 1, 2, 2));
     // Rigid pin: F/(dL) (4 + 6a/L) and F/(dL) (2 + 6a/L).
     assertEquals(3.5, StudBendingKernel.mouthPressure(100, 10, 10, 20), 1e-15);

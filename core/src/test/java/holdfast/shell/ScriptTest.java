@@ -55,4 +55,41 @@ class ScriptTest {
     assertEquals(1, run("Fit.of(mm(25), "));
     assertTrue(err.toString(StandardCharsets.UTF_8).contains("ends in the middle"));
   }
+
+  @Test
+  void onlyExpressionsThatHaveAValuePrint() {
+    assertEquals(0, run("7\n'c'\n\"\"\nint i = 3\ni = 4\ni\nvoid f() { i++; }\nf()\nint g() { return h(); }\nint h() { return i; }\ng()\n"));
+    assertEquals("7\n'c'\n\n4\n5\n", out.toString(StandardCharsets.UTF_8));
+    assertEquals("", err.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void aLineMayHoldSeveralStatements() {
+    assertEquals(0, run("int a = 1; int b = 2;\na + b\n"));
+    assertEquals("3\n", out.toString(StandardCharsets.UTF_8));
+    assertEquals(1, run("int c = 1; int d = 1 / 0; int e = 3;\nc\n"));
+    assertEquals("3\n", out.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void errorsNameTheirLineAndTheirReason() {
+    assertEquals(1, run("int a = 1;\nint b = a / 0;\n"));
+    assertEquals("script: int b = a / 0;\n  ArithmeticException: / by zero\n", err.toString(StandardCharsets.UTF_8));
+    err.reset();
+    assertEquals(1, run("int n = \"text\";\n"));
+    String text = err.toString(StandardCharsets.UTF_8);
+    assertTrue(text.startsWith("script: int n = \"text\";\n  incompatible types: "), text);
+    err.reset();
+    assertEquals(1, run("int f() { return missing(); }\nf()\n"));
+    text = err.toString(StandardCharsets.UTF_8);
+    assertTrue(text.startsWith("script: f()\n  "), text);
+    assertTrue(text.lines().skip(1).findFirst().orElseThrow().contains("unresolved references"), text);
+  }
+
+  @Test
+  void aScriptMayEndWithAComment() {
+    assertEquals(0, run("mm(3)\n// the end"));
+    assertEquals("3 mm\n", out.toString(StandardCharsets.UTF_8));
+    assertEquals("", err.toString(StandardCharsets.UTF_8));
+  }
 }

@@ -67,12 +67,16 @@ class TablesCommandTest {
   @Test
   void whatCannotBeCompared() throws IOException {
     assertEquals(2, run("tables"));
+    assertTrue(err.toString(StandardCharsets.UTF_8).startsWith("tables diff A B: "), err.toString(StandardCharsets.UTF_8));
     assertEquals(2, run("tables", "diff", "bundled"));
     assertEquals(2, run("tables", "compare", "bundled", "bundled"));
     assertEquals(2, run("tables", "diff", "bundled", folder.resolve("absent").toString()));
     String broken = edition("1", "heavy");
     assertEquals(2, run("tables", "diff", broken, broken));
     assertTrue(err.toString(StandardCharsets.UTF_8).contains("own/weights.csv:2:"), err.toString(StandardCharsets.UTF_8));
+    err.reset();
+    assertEquals(2, run("tables", "diff", broken, broken));
+    assertTrue(err.toString(StandardCharsets.UTF_8).contains("\ntables diff A B: "), err.toString(StandardCharsets.UTF_8));
     Files.writeString(folder.resolve("text.jar"), "no jar");
     assertEquals(2, run("tables", "diff", "bundled", folder.resolve("text.jar").toString()));
   }
