@@ -27,6 +27,7 @@ import holdfast.rollers.RollerKind;
 import holdfast.seats.FrictionBand;
 import holdfast.seats.Material;
 import holdfast.sheet.SheetUnits;
+import holdfast.tables.SourceRef;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -35,6 +36,7 @@ import org.junit.jupiter.api.function.Executable;
 
 /** The parts of a plan: what they refuse, what they keep, and limits and figures that follow from them by hand. */
 class PlanPartsTest {
+  private static final List<SourceRef> MADE_UP = List.of(SourceRef.derived("made up for this test"));
   private final InstallationPlan example = InstallationPlan.example();
 
   private static void refused(String start, Executable call) {
@@ -193,15 +195,17 @@ class PlanPartsTest {
     assertEquals(4, check(kN(2), LimitCheck.Bound.AT_LEAST, N(500)).margin().orElseThrow(), 1e-15);
     assertTrue(check(kN(0), LimitCheck.Bound.AT_MOST, kN(3)).margin().isEmpty());
     assertTrue(new LimitCheck("t", degC(10), LimitCheck.Bound.AT_MOST, degC(20), LimitCheck.Consequence.STOP,
-        Margin.TEMPERATURE, List.of()).margin().isEmpty());
+        Margin.TEMPERATURE, MADE_UP).margin().isEmpty());
     assertEquals("x: 2 kN, at most 2 kN", most.toString());
     assertEquals("x: 2 kN, at least 3 kN", check(kN(2), LimitCheck.Bound.AT_LEAST, kN(3)).toString());
+    refused("sources of limit 'x' (none)", () -> new LimitCheck("x", kN(1), LimitCheck.Bound.AT_MOST, kN(1),
+        LimitCheck.Consequence.STOP, Margin.LIFE, List.of()));
     refused("permitted value of limit 'x'", () -> new LimitCheck("x", kN(1), LimitCheck.Bound.AT_MOST, rpm(1),
-        LimitCheck.Consequence.STOP, Margin.SPEED, List.of()));
+        LimitCheck.Consequence.STOP, Margin.SPEED, MADE_UP));
   }
 
   private static LimitCheck check(Force demand, LimitCheck.Bound bound, Force permitted) {
-    return new LimitCheck("x", demand, bound, permitted, LimitCheck.Consequence.STOP, Margin.LIFE, List.of());
+    return new LimitCheck("x", demand, bound, permitted, LimitCheck.Consequence.STOP, Margin.LIFE, MADE_UP);
   }
 
   @Test
