@@ -69,7 +69,7 @@ final class PinSection {
         .entry("Limits under the tightest pair",
             SeatSection.limits(ear.limits(YieldRule.VON_MISES), u, "pin", "ear"), ear.sources())
         .entry("Heating the fork for a cold pin",
-            heat.advice().replace("housing", "fork").replace("stud", "pin"), heat.sources())
+            heat.advice("pin", "fork"), heat.sources())
         .entry("At work, " + u.text(plan.duty().workingTemperature()),
             "joint pressure " + SeatSection.band(work.pressure(), u), work.sources());
     work.lossTemperature()
@@ -79,6 +79,8 @@ final class PinSection {
             + " let the force of the press pass through the rolling elements.", MOUNT)
         .warnings(ear.warnings())
         .warnings(work.warnings())
+        .warnings(SeatSection.onTheWay(heat))
+        .cautions(heat.benchCautions())
         .cautions(Cautions.about("press", 2, 3, 4, 5))
         .cautions(Cautions.about("drive", 2))
         .blank("H2  Released for pressing by", "")

@@ -2,6 +2,7 @@
 package holdfast.installation;
 
 import holdfast.fits.FitKind;
+import holdfast.quantity.Numbers;
 import holdfast.quantity.Quantity;
 import holdfast.seats.Band;
 import holdfast.seats.FitLimits;
@@ -15,8 +16,9 @@ import holdfast.sheet.Block;
 import holdfast.sheet.Section;
 import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
-import holdfast.quantity.Numbers;
 import holdfast.trace.Cautions;
+import holdfast.trace.Warning;
+import java.util.List;
 
 /** Slip, press or heat: how the stud gets into its bore. */
 final class SeatSection {
@@ -55,7 +57,7 @@ final class SeatSection {
                 pressing.sources())
             .entry("Limits under the tightest pair",
                 limits(seat.limits(YieldRule.VON_MISES), u, "stud", "member"), seat.sources())
-            .entry("Heating the member for a cold stud", heat.advice(), heat.sources());
+            .entry("Heating the member for a cold stud", heat.advice("stud", "member"), heat.sources());
     if (plan.fit().kind() == FitKind.TRANSITION) {
       section.entry("Tilt that the loosest pair allows", "up to " + plan.tilt().byClearance(), plan.tilt().sources());
     }
@@ -68,6 +70,8 @@ final class SeatSection {
     return section
         .warnings(seat.warnings())
         .warnings(work.warnings())
+        .warnings(onTheWay(heat))
+        .cautions(heat.benchCautions())
         .cautions(Cautions.about("press", 2, 3, 4, 5))
         .cautions(Cautions.about("drive", 2))
         .blank("H2  Released for pressing by", "")
@@ -80,6 +84,11 @@ final class SeatSection {
         Block.Weight.ADVICE,
         "The mark on the head shows the grease hole of the raceway: turn it away from the loaded side.",
         ORIENT);
+  }
+
+  /** Warnings on the way by heat or cold that is open; if none is, the advice has said it. */
+  static List<Warning> onTheWay(ThermalAssembly heat) {
+    return heat.workable().map(ThermalAssembly::warnings).orElse(List.of());
   }
 
   static <Q extends Quantity<Q>> String band(Band<Q> band, SheetUnits u) {

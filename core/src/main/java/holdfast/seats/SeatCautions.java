@@ -31,6 +31,19 @@ final class SeatCautions {
     return List.copyOf(cautions);
   }
 
+  /** The few that belong on a sheet; {@link #heatingAndCooling()} has all of them. */
+  static List<Caution> bench(boolean heats, boolean cools) {
+    List<Caution> cautions = new ArrayList<>();
+    if (heats) {
+      cautions.addAll(Cautions.about("heat", 1, 3, 4));
+    }
+    if (cools) {
+      cautions.addAll(Cautions.about("cool", 2, 3, 4));
+      cautions.add(BRITTLE);
+    }
+    return List.copyOf(cautions);
+  }
+
   private static List<Caution> about(String... topics) {
     List<Caution> cautions = new ArrayList<>();
     cautions.add(GOVERNS);

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /**
  * Joining with heat or cold: the temperature of the housing at which the tightest pair slips together.
@@ -83,32 +84,77 @@ public record ThermalAssembly(
   }
 
   /**
+   * Whether the housing is heated above the workshop.
+   *
+   * @return true if by more than what rounding leaves
+   */
+  public boolean heats() {
+    return housingTemperature.celsius() > room.celsius() + 1e-6;
+  }
+
+  /**
+   * Whether the stud is cooled below the workshop.
+   *
+   * @return true if it goes in colder
+   */
+  public boolean cools() {
+    return studTemperature.compareTo(room) < 0;
+  }
+
+  /**
+   * The way that is open: this one, or else with the stud cooled alone, or with dry ice or nitrogen and a warm housing.
+   *
+   * @return the assembly to carry out; empty if neither heat nor cold joins the tightest pair
+   */
+  public Optional<ThermalAssembly> workable() {
+    if (withinCeilings()) {
+      return Optional.of(this);
+    }
+    if (coolingTemperature >= studFloor.celsius()) {
+      return Optional.of(builder().studAt(new Temperature(coolingTemperature)).build());
+    }
+    return DoubleStream.of(DRY_ICE, NITROGEN)
+        .filter(cold -> cold >= studFloor.celsius() && cold < studTemperature.celsius())
+        .mapToObj(cold -> builder().studAt(new Temperature(cold)).build())
+        .filter(ThermalAssembly::withinCeilings)
+        .findFirst();
+  }
+
+  /**
    * What to do: heat, cool, both, or neither.
    *
    * @return advice in one or two sentences
    */
   public String advice() {
+    return advice("stud", "housing");
+  }
+
+  /**
+   * The same in the words of the machine.
+   *
+   * @param inner what goes in, for example {@code "pin"}
+   * @param outer what takes it, for example {@code "fork"}
+   * @return advice in one or two sentences
+   */
+  public String advice(String inner, String outer) {
+    Objects.requireNonNull(inner, "inner");
+    Objects.requireNonNull(outer, "outer");
     if (withinCeilings()) {
-      return "Heat the housing to " + housingTemperature + " with the stud at " + studTemperature + ".";
+      return "Heat the " + outer + " to " + housingTemperature + " with the " + inner + " at " + studTemperature + ".";
     }
-    TemperatureCeiling ceiling = governingCeiling().orElseThrow();
-    String no = "Heating alone is no way out: it takes " + housingTemperature + ", above " + ceiling + ". ";
-    if (coolingTemperature >= studFloor.celsius()) {
-      String how = coolingTemperature >= DRY_ICE ? "dry ice reaches" : "only liquid nitrogen reaches";
-      return no + "Cool the stud to " + new Temperature(coolingTemperature) + ", which " + how + ".";
+    return "Heating alone is no way out: it takes " + housingTemperature + ", above " + governingCeiling().orElseThrow() + ". "
+        + workable()
+            .map(way -> "Cool the " + inner + " to " + way.studTemperature + way.rest(outer))
+            .orElseGet(() -> "Cooling does not close the gap either. Press the " + inner + " in, or choose a looser fit: at a"
+                + " joint diameter of " + fit.interference().joint()
+                + " a tolerance takes more of the diameter than heat can give.");
+  }
+
+  private String rest(String outer) {
+    if (heats()) {
+      return " and heat the " + outer + " to " + housingTemperature + ".";
     }
-    for (double cold : new double[] {DRY_ICE, NITROGEN}) {
-      if (cold >= studFloor.celsius() && cold < studTemperature.celsius()) {
-        ThermalAssembly both = builder().studAt(new Temperature(cold)).build();
-        if (both.withinCeilings()) {
-          return no + "Cool the stud to " + both.studTemperature + " and heat the housing to " + both.housingTemperature + ".";
-        }
-      }
-    }
-    return no
-        + "Cooling does not close the gap either. Press the stud in, or choose a looser fit: at a joint diameter of "
-        + fit.interference().joint()
-        + " a tolerance takes more of the diameter than heat can give.";
+    return ", which " + (studTemperature.celsius() >= DRY_ICE ? "dry ice reaches" : "only liquid nitrogen reaches") + ".";
   }
 
   /**
@@ -118,6 +164,15 @@ public record ThermalAssembly(
    */
   public List<Caution> cautions() {
     return SeatCautions.heatingAndCooling();
+  }
+
+  /**
+   * What can hurt on the way that is open, in few words for the bench.
+   *
+   * @return cautions on heat if it heats, on cold if it cools; empty if no way is open
+   */
+  public List<Caution> benchCautions() {
+    return workable().map(way -> SeatCautions.bench(way.heats(), way.cools())).orElse(List.of());
   }
 
   /** Derivation of the temperature of the housing. */
@@ -171,7 +226,7 @@ public record ThermalAssembly(
                 ceiling.source()));
       }
     }
-    if (TemperatureCeiling.of(fit.housing().material()).isEmpty()) {
+    if (heats() && TemperatureCeiling.of(fit.housing().material()).isEmpty()) {
       warnings.add(
           new Warning(
               "ceiling-unknown",
@@ -184,6 +239,13 @@ public record ThermalAssembly(
               "below-floor",
               "the stud is taken at " + studTemperature + ", below " + studFloor + ", the lowest that it may take",
               COLD));
+    }
+    if (cools() && studTemperature.celsius() < DRY_ICE) {
+      warnings.add(
+          new Warning(
+              "deep-cold",
+              "hardened steel below " + new Temperature(DRY_ICE) + " may change its structure and grow: ask who hardened it",
+              SourceRef.commonPractice("deep cooling turns retained austenite into martensite")));
     }
     return List.copyOf(warnings);
   }

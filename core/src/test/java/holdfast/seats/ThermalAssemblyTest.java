@@ -10,6 +10,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.quantity.InputException;
+import holdfast.trace.Cautions;
+import holdfast.trace.Warning;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ThermalAssemblyTest {
@@ -48,6 +52,31 @@ class ThermalAssemblyTest {
             .build()
             .advice()
             .contains("liquid nitrogen"));
+  }
+
+  @Test
+  void theBenchIsWarnedOfTheWayThatIsOpen() {
+    ThermalAssembly warm = fit(60, 50, STEEL).thermalAssembly().build();
+    assertTrue(warm.heats() && !warm.cools());
+    assertEquals(Optional.of(warm), warm.workable());
+    assertEquals(Cautions.about("heat", 1, 3, 4), warm.benchCautions());
+
+    TemperatureCeiling low = TemperatureCeiling.sealedOrGreasedBearing();
+    ThermalAssembly cold = fit(60, 50, STEEL).thermalAssembly().ceiling(low).build().workable().orElseThrow();
+    assertTrue(cold.cools() && !cold.heats(), cold.toString());
+    assertTrue(cold.benchCautions().containsAll(Cautions.about("cool", 2, 3, 4)));
+    assertEquals(4, cold.benchCautions().size());
+    assertEquals(List.of("deep-cold"), cold.warnings().stream().map(Warning::code).toList());
+
+    ThermalAssembly open = fit(20, 38, STEEL).thermalAssembly().ceiling(TemperatureCeiling.completeBearing()).build();
+    ThermalAssembly both = open.workable().orElseThrow();
+    assertTrue(both.cools() && both.heats() && both.withinCeilings(), both.toString());
+    assertEquals(7, open.benchCautions().size());
+    assertTrue(open.advice("pin", "fork").matches(".*Cool the pin to -\\d+ °C and heat the fork to .*"), open.advice("pin", "fork"));
+
+    ThermalAssembly none = fit(8, 35, STEEL).thermalAssembly().ceiling(low).studFloor(degC(-30)).build();
+    assertEquals(Optional.empty(), none.workable());
+    assertEquals(List.of(), none.benchCautions());
   }
 
   @Test
