@@ -168,7 +168,14 @@ public final class ExampleJobs {
                 .inside(RollerKind.FULL_COMPLEMENT_NEEDLE, false)
                 .ratings(LoadRatings.trackRoller(kN(21), kN(34), OuterRing.RIGID), ValueOrigin.ESTIMATED)
                 .temperatures(degC(-20), degC(120))
-                .trackCapacity(kN(14)))
+                .trackCapacity(kN(14))
+                .interior(
+                    RollerInterior.describe()
+                        .rollers(29, mm(3), mm(17), ValueOrigin.ESTIMATED)
+                        .pitchDiameter(mm(28), ValueOrigin.ESTIMATED)
+                        .clearance(um(30), ValueOrigin.ESTIMATED)
+                        .profile(RollerProfile.logarithmic(), ValueOrigin.ESTIMATED)
+                        .build()))
         .job("Larkmere rope walk, closing machine, tension fork (invented job, invented roller)")
         .pin(
             Pin.of("h6", Material.of("16MnCr5"))

@@ -49,6 +49,17 @@ public record Fork(
     return new Builder(name);
   }
 
+  /**
+   * The same fork with other bores.
+   *
+   * @param tolerance tolerance class of the bores, or their limit deviations
+   * @return the fork
+   */
+  public Fork withBore(String tolerance) {
+    Objects.requireNonNull(tolerance, "tolerance");
+    return new Fork(name, ear, tolerance, thickness, gap, pressingFriction, ringClamped, feedHole);
+  }
+
   /** Collects the description. Not thread-safe. */
   public static final class Builder extends Description<Fork> {
     private final String name;

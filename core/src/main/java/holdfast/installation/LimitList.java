@@ -9,6 +9,8 @@ import holdfast.installation.LimitCheck.Bound;
 import holdfast.installation.LimitCheck.Consequence;
 import holdfast.quantity.Angle;
 import holdfast.quantity.Quantity;
+import holdfast.quantity.Stress;
+import holdfast.seats.StudFatigue;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Warning;
 import java.util.ArrayList;
@@ -89,6 +91,15 @@ final class LimitList {
       List<SourceRef> sources) {
     checks.add(new LimitCheck(name, demand, bound, permitted, consequence, reading, sources));
     return this;
+  }
+
+  /** Amplitude against what it may grow to; a resting load has none and is judged by the yield strength. */
+  LimitList fatigue(String name, StudFatigue fatigue) {
+    Stress amplitude = fatigue.amplitude();
+    return amplitude.megapascal() > 0
+        ? add(name, amplitude, Bound.AT_MOST, amplitude.times(fatigue.margin()), Consequence.STOP, Margin.STUD_BENDING,
+            fatigue.sources())
+        : this;
   }
 
   LimitList unknown(String id, String message, SourceRef source) {

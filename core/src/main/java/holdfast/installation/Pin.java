@@ -5,8 +5,10 @@ import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.seats.Material;
+import holdfast.seats.StudMaterial;
 import java.io.Serializable;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -19,11 +21,12 @@ import java.util.OptionalDouble;
  * @param material material of the pin, with the yield strength that its core has
  * @param roughness roughness Rz of its surface; 0 if it is not known
  * @param surfaceHardness hardness of its surface in HRC, 20 to 70; null if it is not stated
+ * @param endurance fatigue strength of the finished pin; null if it is not known
  * @param securing what keeps it from turning and walking out
  */
 public record Pin(
     String tolerance, Length greaseBore, Length crossHole, boolean through, Material material, Length roughness,
-    Double surfaceHardness, PinSecuring securing)
+    Double surfaceHardness, StudEndurance endurance, PinSecuring securing)
     implements Serializable {
 
   // Refuses a hole without a bore.
@@ -68,6 +71,15 @@ public record Pin(
     return surfaceHardness == null ? OptionalDouble.empty() : OptionalDouble.of(surfaceHardness);
   }
 
+  /**
+   * Fatigue strength of the pin, if it is known.
+   *
+   * @return its strengths with the notch factor of its middle
+   */
+  public Optional<StudEndurance> knownEndurance() {
+    return Optional.ofNullable(endurance);
+  }
+
   /** Collects the description. Not thread-safe. */
   public static final class Builder extends Description<Pin> {
     private final String tolerance;
@@ -77,6 +89,7 @@ public record Pin(
     private boolean through;
     private Length roughness = new Length(0);
     private Double hardness;
+    private StudEndurance endurance;
     private PinSecuring securing;
 
     private Builder(String tolerance, Material material) {
@@ -122,6 +135,21 @@ public record Pin(
     }
 
     /**
+     * States what the pin endures. Optional: without it the fatigue of the pin is not looked at.
+     *
+     * @param strengths endurance limit of the finished pin, tensile and yield strength
+     * @param notchFactor fatigue notch factor Kf in the middle, 1 or more; 1 for a solid pin, or with the cross hole beside
+     *     the load
+     * @return this builder
+     * @throws InputException if the notch factor is out of range
+     */
+    public Builder endurance(StudMaterial strengths, double notchFactor) {
+      Objects.requireNonNull(strengths, "strengths");
+      this.endurance = new StudEndurance(strengths, notchFactor);
+      return this;
+    }
+
+    /**
      * States what keeps the pin in place.
      *
      * @param means the means
@@ -139,7 +167,7 @@ public record Pin(
 
     @Override
     Pin make() {
-      return new Pin(tolerance, bore, cross, through, material, roughness, hardness, securing);
+      return new Pin(tolerance, bore, cross, through, material, roughness, hardness, endurance, securing);
     }
 
     /**

@@ -10,6 +10,7 @@ import holdfast.seats.InternalClearanceKernel;
 import holdfast.seats.Material;
 import holdfast.seats.PinStrength;
 import holdfast.seats.StudDuty;
+import holdfast.seats.StudFatigue;
 import holdfast.tables.SourceRef;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,12 +29,25 @@ final class PinLimits {
     PinStrength strength = plan.strength();
     yields(limits, "pin, bending and shear", strength.equivalent(), plan.pin().material(), strength.sources());
     yields(limits, "pressure of the pin in the ears", strength.earPressure(), plan.fork().ear().material(), strength.sources());
-    if (plan.duty().statedLoadChange().map(change -> change != StudDuty.STATIC).orElse(true)) {
-      limits.unknown("pin-fatigue", "fatigue of the pin is not looked at: no strength of a finished pin is stated", GIVEN);
-    }
+    fatigue(limits, plan);
     limits.speedAndTemperature();
     clearance(limits, plan);
     return limits.tilt(plan.tilt(), true, "").list();
+  }
+
+  private static void fatigue(LimitList limits, YokePlan plan) {
+    Optional<StudDuty> change = plan.duty().statedLoadChange();
+    if (change.isPresent() && change.get() == StudDuty.STATIC) {
+      return;
+    }
+    Optional<StudFatigue> fatigue = plan.pinFatigue();
+    if (fatigue.isPresent()) {
+      limits.fatigue("pin, fatigue (Goodman)", fatigue.get());
+    } else {
+      limits.unknown("pin-fatigue", "fatigue of the pin is not looked at: "
+          + (plan.pin().knownEndurance().isPresent() ? "how the load changes" : "the strength of the finished pin")
+          + " is not stated", GIVEN);
+    }
   }
 
   private static void yields(LimitList limits, String name, Stress stress, Material material, List<SourceRef> sources) {

@@ -25,7 +25,6 @@ public final class PlanBuilder extends JobBuilder<PlanBuilder> {
     return this;
   }
 
-
   /**
    * States the machine member.
    *
@@ -69,10 +68,6 @@ public final class PlanBuilder extends JobBuilder<PlanBuilder> {
     this.nut = Objects.requireNonNull(description, "description");
     return this;
   }
-
-
-
-
 
   /**
    * Ends the plan.

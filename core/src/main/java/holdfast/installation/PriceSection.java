@@ -5,24 +5,31 @@ import holdfast.fits.Fit;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.seats.FitLimits;
+import holdfast.seats.FrictionBand;
 import holdfast.seats.InterferenceFit;
+import holdfast.seats.SeatTilt;
 import holdfast.seats.YieldRule;
 import holdfast.sheet.Section;
 import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 
 /** What a loose seat costs in life, and what other bores would cost and buy. */
 final class PriceSection {
   private static final SourceRef CHOICE = SourceRef.derived("the plan computed again with this bore alone");
+
+  private static final String UNDEFINED = "not defined for this size";
 
   private PriceSection() {}
 
   static Section of(InstallationPlan plan) {
     Section.Builder section = Section.of("What the seat costs");
     plan.seatPrice().ifPresent(price -> price(section, price));
-    for (String bore : bores(plan)) {
+    for (String bore : bores(plan.member().boreTolerance(), SeatOptions.usual(plan.roller()))) {
       section.entry("With bore " + bore, option(plan.withBore(bore)), CHOICE);
     }
     plan.seatPrice().ifPresent(price -> section.picture(TiltPicture.of(price, plan.units())).warnings(price.warnings()));
@@ -48,35 +55,64 @@ final class PriceSection {
     }
   }
 
-  /** The bore of the plan, then the practices of the trade for its stud. */
-  private static List<String> bores(InstallationPlan plan) {
-    List<String> bores = new ArrayList<>(List.of(plan.member().boreTolerance()));
-    for (String usual : SeatOptions.usual(plan.roller())) {
-      if (!bores.contains(usual)) {
-        bores.add(usual);
-      }
+  static Section of(YokePlan plan) {
+    Section.Builder section = Section.of("What the seat costs");
+    Optional<LeanPrice> price = plan.leanPrice();
+    price.ifPresent(known -> section.entry("Life ratio, loosest pairs", Numbers.significant(known.lifeRatio(), 2)
+        + " of the aligned life at " + known.tilt().studTilt() + " of the roller on its pin", known.sources()));
+    for (String bore : bores(plan.fork().boreTolerance(), SeatOptions.usualFor(plan.pin().tolerance()))) {
+      section.entry("With ears " + bore, option(plan.withEars(bore)), CHOICE);
     }
+    price.ifPresent(known ->
+        section.picture(TiltPicture.of(known, "loosest pairs", plan.units())).warnings(known.warnings()));
+    return section.build();
+  }
+
+  /** The bore of the plan, then the practices of the trade for its stud or pin. */
+  private static Set<String> bores(String planned, List<String> usual) {
+    Set<String> bores = new LinkedHashSet<>(List.of(planned));
+    bores.addAll(usual);
     return bores;
   }
 
   private static String option(InstallationPlan plan) {
     SheetUnits u = plan.units();
-    Fit fit;
-    try {
-      fit = plan.fit();
-    } catch (InputException undefined) {
-      return "not defined for this size";
-    }
-    String ratio = plan.seatPrice().map(price -> ", life ratio " + Numbers.significant(price.lifeRatio(), 2)).orElse("");
-    String lean = fit.maximumClearance().mm() > 0 ? "leans up to " + plan.tilt().byClearance() : "does not lean";
-    return PartsSection.span(fit, u) + "; " + lean + ratio + "; "
-        + plan.seat().map(seat -> pressed(plan, seat)).orElse("slips in") + "; hold " + u.text(plan.torqueToBeHeld());
+    return defined(plan::fit)
+        .map(fit -> PartsSection.span(fit, u) + "; " + lean(fit, plan.tilt())
+            + ratio(plan.seatPrice().map(SeatPrice::lifeRatio)) + "; "
+            + plan.seat().map(seat -> pressed(seat, plan.member().pressingFriction(), "member", u)).orElse("slips in")
+            + "; hold " + u.text(plan.torqueToBeHeld()))
+        .orElse(UNDEFINED);
   }
 
-  private static String pressed(InstallationPlan plan, InterferenceFit seat) {
+  private static String option(YokePlan plan) {
     SheetUnits u = plan.units();
-    FitLimits.PartLimit member = seat.limits(YieldRule.VON_MISES).housing();
-    return "press " + SeatSection.band(seat.pressing(plan.member().pressingFriction()).pressIn(), u)
-        + (member.pressure().isEmpty() ? "" : " (member" + SeatSection.safety(member) + ")");
+    return defined(plan::earFit)
+        .map(fit -> PartsSection.span(fit, u) + "; " + lean(fit, plan.pinTilt())
+            + ratio(plan.leanPrice().map(LeanPrice::lifeRatio)) + "; "
+            + plan.ear().map(ear -> "each ear: " + pressed(ear, plan.fork().pressingFriction(), "ear", u)).orElse("slips in"))
+        .orElse(UNDEFINED);
+  }
+
+  private static Optional<Fit> defined(Supplier<Fit> fit) {
+    try {
+      return Optional.of(fit.get());
+    } catch (InputException undefined) {
+      return Optional.empty();
+    }
+  }
+
+  private static String lean(Fit fit, SeatTilt tilt) {
+    return fit.maximumClearance().mm() > 0 ? "leans up to " + tilt.byClearance() : "does not lean";
+  }
+
+  private static String ratio(Optional<Double> lifeRatio) {
+    return lifeRatio.map(ratio -> ", life ratio " + Numbers.significant(ratio, 2)).orElse("");
+  }
+
+  private static String pressed(InterferenceFit seat, FrictionBand friction, String outer, SheetUnits u) {
+    FitLimits.PartLimit limit = seat.limits(YieldRule.VON_MISES).housing();
+    return "press " + SeatSection.band(seat.pressing(friction).pressIn(), u)
+        + (limit.pressure().isEmpty() ? "" : " (" + outer + SeatSection.safety(limit) + ")");
   }
 }

@@ -111,7 +111,7 @@ public record RacewayTilt(
     return List.of(
         crownRadius.mm() == 0
             ? new Warning("flat-ring-held", "the flat ring is taken to lie flat on its track, so that the rollers see the whole"
-                + " lean of the stud; the ring yields a little, so this is an upper bound", HELD)
+                + " lean; the ring yields a little, so this is an upper bound", HELD)
             : new Warning("crowned-ring-rocks", "of the lean of " + studTilt + " the crowned ring takes " + ring
                 + " by rocking on a track that is flat across, where the point of contact moves "
                 + contactShift().text(KnownUnits.MM, 2)

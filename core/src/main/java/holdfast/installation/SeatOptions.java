@@ -59,11 +59,12 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
    * @return tolerances of the bore; empty if no practice is known for its stud
    */
   static List<String> usual(StudRoller roller) {
-    return switch (roller.studTolerance()) {
-      case "h6", "h7" -> usual(roller.studTolerance());
-      case "+0.001/0 in" -> List.of("F7", "+0.0005/0 in");
-      default -> List.of();
-    };
+    return roller.studTolerance().equals("+0.001/0 in") ? List.of("F7", "+0.0005/0 in") : usualFor(roller.studTolerance());
+  }
+
+  /** The usual bores; none where no list is kept. */
+  static List<String> usualFor(String tolerance) {
+    return tolerance.equals("h6") || tolerance.equals("h7") ? usual(tolerance) : List.of();
   }
 
   /**

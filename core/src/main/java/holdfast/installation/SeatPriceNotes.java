@@ -13,6 +13,9 @@ import java.util.Set;
 /** Derivation and warnings of a {@link SeatPrice}. */
 final class SeatPriceNotes {
   private static final SourceRef RATIO = SourceRef.derived("weakest link over laminae and rings");
+  static final Warning NO_PRINT =
+      new Warning("no-printed-life-factor", "no print at hand states a life factor for a tilted track roller: the ratio is a"
+          + " computation without an outside value", RATIO);
   private static final SourceRef LEAN = SourceRef.derived("the greater of both leans: nut tight, or play used up");
 
   private SeatPriceNotes() {}
@@ -64,8 +67,7 @@ final class SeatPriceNotes {
           + " the load is " + Numbers.significant(share, 3) + " C: ask the maker",
           SourceRef.published("Bearing engineering manual H", "table 12")));
     }
-    warnings.add(new Warning("no-printed-life-factor", "no print at hand states a life factor for a tilted stud roller: the ratio"
-        + " is a computation without an outside value", RATIO));
+    warnings.add(NO_PRINT);
     return List.copyOf(warnings);
   }
 

@@ -7,10 +7,10 @@ import java.io.Serializable;
 import java.util.Objects;
 
 /**
- * What is known of the fatigue strength of a stud.
+ * What is known of the fatigue strength of a stud or pin.
  *
- * @param material endurance limit of the finished stud, tensile and yield strength
- * @param notchFactor fatigue notch factor Kf at the mouth of the seat, without unit, 1 or more
+ * @param material endurance limit of the finished part, tensile and yield strength
+ * @param notchFactor fatigue notch factor Kf at the mouth of a stud's seat or in the middle of a pin, without unit, 1 or more
  */
 public record StudEndurance(StudMaterial material, double notchFactor) implements Serializable {
   // Refuses notches that lower the stress.

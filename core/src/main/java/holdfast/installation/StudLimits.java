@@ -4,9 +4,7 @@ package holdfast.installation;
 import holdfast.failures.Margin;
 import holdfast.installation.LimitCheck.Bound;
 import holdfast.installation.LimitCheck.Consequence;
-import holdfast.quantity.Stress;
 import holdfast.seats.StudDuty;
-import holdfast.seats.StudFatigue;
 import holdfast.seats.StudStrength;
 import holdfast.tables.SourceRef;
 import java.util.ArrayList;
@@ -57,14 +55,6 @@ final class StudLimits {
     }
     limits.add("stud, " + change.get() + " load, catalogue", plan.stud().tension(), Bound.AT_MOST,
         StudStrength.catalogueAllowable(change.get()), Consequence.WARNING, Margin.STUD_BENDING, List.of(CATALOGUE));
-    Optional<StudFatigue> fatigue = plan.studFatigue();
-    if (fatigue.isPresent()) {
-      // A resting load has no amplitude; the limit of the mouth judges it.
-      Stress amplitude = fatigue.get().amplitude();
-      if (amplitude.megapascal() > 0) {
-        limits.add("stud, fatigue (Goodman)", amplitude, Bound.AT_MOST, amplitude.times(fatigue.get().margin()),
-            Consequence.STOP, Margin.STUD_BENDING, fatigue.get().sources());
-      }
-    }
+    plan.studFatigue().ifPresent(fatigue -> limits.fatigue("stud, fatigue (Goodman)", fatigue));
   }
 }

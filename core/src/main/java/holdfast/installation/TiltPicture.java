@@ -73,6 +73,15 @@ public final class TiltPicture {
         .draw();
   }
 
+  /** Draws the price of a lean, with one mark. */
+  static Block.Picture of(LeanPrice price, String mark, SheetUnits units) {
+    Force load = price.tilt().load();
+    return new TiltPicture(
+            price.life().bearing(), List.of(load.times(0.5), load, load.times(2)),
+            List.of(new Mark(mark, price.tilt().raceways())), units)
+        .draw();
+  }
+
   /**
    * Draws any bearing.
    *

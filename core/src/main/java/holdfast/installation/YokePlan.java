@@ -5,6 +5,7 @@ import holdfast.fits.Fit;
 import holdfast.fits.FitKind;
 import holdfast.fits.TolerancedSize;
 import holdfast.quantity.Angle;
+import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.seats.InnerPart;
@@ -12,6 +13,8 @@ import holdfast.seats.InterferenceFit;
 import holdfast.seats.PinStrength;
 import holdfast.seats.SeatTilt;
 import holdfast.seats.ShankSection;
+import holdfast.seats.StudFatigue;
+import holdfast.seats.StudFatigueCriterion;
 import holdfast.sheet.Sheet;
 import holdfast.sheet.SheetUnits;
 import java.util.List;
@@ -126,6 +129,17 @@ public record YokePlan(
   }
 
   /**
+   * Fatigue of the pin by the straight line of Goodman, if the duty states how the load changes and the pin what it endures.
+   *
+   * @return the margins; empty if one of them is not stated
+   */
+  public Optional<StudFatigue> pinFatigue() {
+    return duty.statedLoadChange()
+        .flatMap(change -> pin.knownEndurance().map(known ->
+            strength().fatigue(change, known.notchFactor(), known.material(), StudFatigueCriterion.GOODMAN)));
+  }
+
+  /**
    * How far the pin can lean in the ears.
    *
    * @return the tilt by the clearance of the loosest pair over both ears and the gap
@@ -153,6 +167,30 @@ public record YokePlan(
    */
   public Angle tilt() {
     return ringTilt().map(SeatTilt::total).orElseGet(() -> new Angle(0)).plus(pinTilt().total());
+  }
+
+  /**
+   * What the greatest lean costs. A duty of several steps is taken at its mean load; a stated misalignment of the track is
+   * not in the price.
+   *
+   * @return life ratio of the loosest pairs; empty if the inside of the roller is not known
+   * @throws InputException if the lean or the inside of the roller is out of the range of the method
+   */
+  public Optional<LeanPrice> leanPrice() {
+    Force load = duty.constant() ? duty.load() : meanLoad();
+    return roller.knownInterior()
+        .map(interior -> LeanPrice.of(interior, roller.ratings(), load, tilt(), roller.crownRadius()));
+  }
+
+  /**
+   * The same job with other bores in the ears.
+   *
+   * @param boreTolerance tolerance class or limit deviations
+   * @return the plan
+   */
+  public YokePlan withEars(String boreTolerance) {
+    Objects.requireNonNull(boreTolerance, "boreTolerance");
+    return new YokePlan(job, roller, pin, fork.withBore(boreTolerance), duty, fleet, units);
   }
 
   @Override

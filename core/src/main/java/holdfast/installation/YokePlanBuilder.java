@@ -18,7 +18,6 @@ public final class YokePlanBuilder extends JobBuilder<YokePlanBuilder> {
     return this;
   }
 
-
   /**
    * States the pin.
    *
@@ -40,9 +39,6 @@ public final class YokePlanBuilder extends JobBuilder<YokePlanBuilder> {
     this.fork = Objects.requireNonNull(description, "description");
     return this;
   }
-
-
-
 
   /**
    * Ends the plan.

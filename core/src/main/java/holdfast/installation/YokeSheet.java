@@ -30,6 +30,7 @@ final class YokeSheet {
     }
     sections.add(LifeSection.of(plan));
     sections.add(LimitsSection.of(plan));
+    sections.add(PriceSection.of(plan));
     WatchSection.of(plan).ifPresent(sections::add);
     sections.add(stops.isEmpty() ? InstallationSheet.signOff() : InstallationSheet.change());
     return InstallationSheet.sheet(plan, sections);

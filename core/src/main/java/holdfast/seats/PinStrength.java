@@ -7,7 +7,6 @@ import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
-import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -24,7 +23,7 @@ import java.util.Objects;
  * @param width width over which the roller loads the pin, over 0 up to the gap
  */
 public record PinStrength(ShankSection section, Force load, Length gap, Length ear, Length width)
-    implements Traced, Serializable {
+    implements BentPart, Serializable {
   private static final SourceRef MOMENT =
       SourceRef.derived("beam on two supports in the middle of the ears, load spread over w");
   private static final SourceRef DOUBLE_SHEAR =
@@ -48,9 +47,22 @@ public record PinStrength(ShankSection section, Force load, Length gap, Length e
    *
    * @return σb
    */
+  @Override
   public Stress bending() {
     return new Stress(
         moment() / StudSectionKernel.netModulus(section.diameter().mm(), section.bore().mm(), section.crossHole().mm()));
+  }
+
+  /** Nothing pulls the pin along. */
+  @Override
+  public Stress axial() {
+    return new Stress(0);
+  }
+
+  /** The ears press on the ends of the pin, not on its middle. */
+  @Override
+  public Stress fitPressure() {
+    return new Stress(0);
   }
 
   private double moment() {
@@ -92,6 +104,20 @@ public record PinStrength(ShankSection section, Force load, Length gap, Length e
    */
   public Stress earPressure() {
     return new Stress(PinKernel.pressure(load.newton() / 2, section.diameter().mm(), ear.mm()));
+  }
+
+  /**
+   * Fatigue of the middle of the pin.
+   *
+   * @param duty how the load changes
+   * @param notchFactor fatigue notch factor Kf there, 1 or more; that of the cross hole if it lies in the fibre in tension
+   * @param material endurance limit of the finished pin, tensile and yield strength
+   * @param criterion how mean stress is weighed
+   * @return the margins
+   * @throws holdfast.quantity.InputException if the notch factor is below 1 or nothing loads the pin
+   */
+  public StudFatigue fatigue(StudDuty duty, double notchFactor, StudMaterial material, StudFatigueCriterion criterion) {
+    return new StudFatigue(this, duty, notchFactor, material, criterion);
   }
 
   @Override

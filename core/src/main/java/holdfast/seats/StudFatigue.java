@@ -14,16 +14,16 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Fatigue margin of a stud: the lesser of the margin in the Haigh diagram and that against yielding in the first cycle.
+ * Fatigue margin of a stud or pin: the lesser of the margin in the Haigh diagram and that against yielding in the first cycle.
  *
- * @param strength the stud with its load
- * @param duty how the radial load changes; the preload rests
+ * @param strength the stud or pin with its load
+ * @param duty how the radial load changes; a preload rests
  * @param notchFactor fatigue notch factor Kf on the alternating bending stress, 1 or more
- * @param material strengths of the stud
+ * @param material strengths of the finished part
  * @param criterion how mean stress is weighed
  */
 public record StudFatigue(
-    StudStrength strength, StudDuty duty, double notchFactor, StudMaterial material, StudFatigueCriterion criterion)
+    BentPart strength, StudDuty duty, double notchFactor, StudMaterial material, StudFatigueCriterion criterion)
     implements Traced, Serializable {
 
   private static final SourceRef CYCLE = SourceRef.derived("amplitude and mean of the bending stress, preload at rest");

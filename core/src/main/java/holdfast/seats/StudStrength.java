@@ -10,7 +10,6 @@ import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import holdfast.trace.Derivation;
-import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -25,7 +24,7 @@ import java.util.Objects;
  * @param load what it carries
  * @param fitPressure pressure of a press fit at the mouth, 0 for a loose fit
  */
-public record StudStrength(ShankSection section, StudLoad load, Stress fitPressure) implements Traced, Serializable {
+public record StudStrength(ShankSection section, StudLoad load, Stress fitPressure) implements BentPart, Serializable {
   static final SourceRef FLEXURE = SourceRef.memory("Gere and Timoshenko 1997", "flexure formula");
   private static final SourceRef MOMENT =
       SourceRef.published("Cam follower catalogue F", "technical section, stud strength: M = F (B/2 + gap)");
@@ -68,6 +67,7 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
    *
    * @return σb
    */
+  @Override
   public Stress bending() {
     double moment = StudBendingKernel.moment(load.radial().base(), load.width().mm(), load.gap().mm());
     return new Stress(
@@ -79,6 +79,7 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
    *
    * @return σa
    */
+  @Override
   public Stress axial() {
     return new Stress(
         StudBendingKernel.axialStress(load.preload().base(), section.diameter().mm(), section.bore().mm()));
@@ -102,15 +103,6 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
   public Stress shear() {
     return new Stress(
         StudBendingKernel.shearStress(load.radial().base(), section.diameter().mm(), section.bore().mm()));
-  }
-
-  /**
-   * Bending plus preload: what catalogues compare with their allowable stress.
-   *
-   * @return σb + σa
-   */
-  public Stress tension() {
-    return bending().plus(axial());
   }
 
   /**
