@@ -9,7 +9,6 @@ import holdfast.fits.MeasuredPart;
 import holdfast.fits.MeasuringScheme;
 import holdfast.fits.PartAcceptance;
 import holdfast.quantity.InputException;
-import holdfast.quantity.Length;
 import holdfast.quantity.Temperature;
 import holdfast.seats.FitLimits;
 import holdfast.sheet.Section;
@@ -20,7 +19,6 @@ import holdfast.trace.Derivation;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -44,13 +42,8 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
     Objects.requireNonNull(bore, "bore");
     Objects.requireNonNull(plan, "plan");
     Objects.requireNonNull(stud, "stud");
-    Fit fit = plan.fit();
-    if (!bore.drawing().equals(fit.hole())) {
-      throw new InputException("bore", bore.drawing().toString(), fit.hole().toString(), "the plan asks for it");
-    }
-    if (!stud.drawing().equals(fit.shaft())) {
-      throw new InputException("stud", stud.drawing().toString(), fit.shaft().toString(), "the plan asks for it");
-    }
+    PairAcceptance.sameDrawing("bore", bore, plan.fit().hole());
+    PairAcceptance.sameDrawing("stud", stud, plan.fit().shaft());
   }
 
   /**
@@ -99,18 +92,16 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
   public static Acceptance of(InstallationPlan plan, MeasuredPart bore, MeasuredPart stud, MeasuringScheme scheme) {
     Objects.requireNonNull(bore, "bore");
     Objects.requireNonNull(stud, "stud");
-    List<String> missing = new ArrayList<>();
-    bore.missing().forEach(name -> missing.add("bore: " + name));
-    stud.missing().forEach(name -> missing.add("stud: " + name));
-    if (!missing.isEmpty()) {
-      throw new InputException("measured parts", "without " + String.join(", ", missing), "complete",
-          "nothing is assumed in place of what was not recorded");
-    }
+    new Missing("measured parts").readings("bore", bore).readings("stud", stud).refuse();
     Fit fit = plan.fit();
     return new Acceptance(
         plan,
         new PartAcceptance("bore", fit.hole(), bore, plan.member().body().material().thermalExpansion(), scheme),
         new PartAcceptance("stud", fit.shaft(), stud, plan.roller().material().thermalExpansion(), scheme));
+  }
+
+  PairAcceptance pair() {
+    return new PairAcceptance(plan.fit(), bore, stud);
   }
 
   /**
@@ -119,7 +110,7 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
    * @return clearances from the readings, with uncertainty
    */
   public MeasuredFit fit() {
-    return new MeasuredFit(plan.fit(), bore.readings(), stud.readings());
+    return pair().fit();
   }
 
   /**
@@ -129,12 +120,7 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
    * @return the verdict on the fit, with the uncertainty of the clearance as guard band
    */
   public Conformity fitConformity() {
-    MeasuredFit fit = fit();
-    Length low = fit.minimumClearance().minus(plan.fit().minimumClearance());
-    Length high = plan.fit().maximumClearance().minus(fit.maximumClearance());
-    Conformity bySize = Conformity.of(low.compareTo(high) <= 0 ? low : high, fit.uncertainty());
-    boolean limited = !bore.limitations().isEmpty() || !stud.limitations().isEmpty();
-    return limited ? Conformity.UNDECIDED : bySize;
+    return pair().conformity();
   }
 
   /**
@@ -193,11 +179,7 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
    * @return the extreme sizes that it may have; empty if this bore is too uneven for any
    */
   public Optional<LimitsOfSize> matchingStud() {
-    LimitsOfSize sizes = bore.sizes();
-    Length guard = fit().uncertainty();
-    return zone(
-        sizes.upper().minus(plan.fit().maximumClearance()).plus(guard),
-        sizes.lower().minus(plan.fit().minimumClearance()).minus(guard));
+    return pair().matchingShaft();
   }
 
   /**
@@ -206,15 +188,7 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
    * @return the extreme sizes that it may have; empty if this stud is too uneven for any
    */
   public Optional<LimitsOfSize> matchingBore() {
-    LimitsOfSize sizes = stud.sizes();
-    Length guard = fit().uncertainty();
-    return zone(
-        sizes.upper().plus(plan.fit().minimumClearance()).plus(guard),
-        sizes.lower().plus(plan.fit().maximumClearance()).minus(guard));
-  }
-
-  private static Optional<LimitsOfSize> zone(Length lower, Length upper) {
-    return lower.compareTo(upper) <= 0 ? Optional.of(new LimitsOfSize(lower, upper)) : Optional.empty();
+    return pair().matchingHole();
   }
 
   /**

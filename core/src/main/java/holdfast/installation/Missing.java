@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.fits.MeasuredPart;
 import holdfast.quantity.InputException;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,6 +44,12 @@ final class Missing {
       contradictions.add(e.getMessage());
       return null;
     }
+  }
+
+  /** What the record of a measured part lacks. */
+  Missing readings(String name, MeasuredPart part) {
+    part.missing().forEach(lack -> names.add(name + ": " + lack));
+    return this;
   }
 
   void refuse() {

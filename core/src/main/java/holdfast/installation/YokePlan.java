@@ -177,9 +177,13 @@ public record YokePlan(
    * @throws InputException if the lean or the inside of the roller is out of the range of the method
    */
   public Optional<LeanPrice> leanPrice() {
+    return leanPrice(tilt());
+  }
+
+  Optional<LeanPrice> leanPrice(Angle lean) {
     Force load = duty.constant() ? duty.load() : meanLoad();
     return roller.knownInterior()
-        .map(interior -> LeanPrice.of(interior, roller.ratings(), load, tilt(), roller.crownRadius()));
+        .map(interior -> LeanPrice.of(interior, roller.ratings(), load, lean, roller.crownRadius()));
   }
 
   /**

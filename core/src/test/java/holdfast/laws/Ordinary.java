@@ -30,16 +30,24 @@ import holdfast.bearings.reference.TiltedBearing;
 import holdfast.contact.ContactPair;
 import holdfast.contact.ContactSurface;
 import holdfast.fits.Fit;
+import holdfast.fits.Gauge;
 import holdfast.fits.MeasuredFit;
+import holdfast.fits.MeasuredPart;
 import holdfast.fits.Readings;
 import holdfast.fits.ToleranceClass;
+import holdfast.fits.TolerancedSize;
 import holdfast.fleet.FleetPlan;
+import holdfast.installation.Acceptance;
+import holdfast.installation.ExampleJobs;
 import holdfast.installation.InstallationPlan;
+import holdfast.installation.YokeAcceptance;
+import holdfast.installation.YokePlan;
 import holdfast.lubrication.Port;
 import holdfast.lubrication.PortPlan;
 import holdfast.lubrication.PortRequest;
 import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
+import holdfast.quantity.Length;
 import holdfast.rollers.RollerSeries;
 import holdfast.seats.FrictionBand;
 import holdfast.seats.InnerPart;
@@ -74,7 +82,7 @@ final class Ordinary {
     Material steel = Material.of("16MnCr5");
     StudLoad load = StudLoad.radial(kN(2), mm(20), mm(1));
     return List.of(
-        InstallationPlan.example(),
+        InstallationPlan.example(), ExampleJobs.yokeInFork(), measured(InstallationPlan.example()), measured(ExampleJobs.yokeInFork()),
         mm(25), mm(40), mm(80), um(5), N(500), kN(2), Nm(60), MPa(350), deg(30), degC(60), rpm(200), hours(5000), mm2PerS(60),
         KnownUnits.MM, KnownUnits.KN,
         ratings, RatingLife.basic(ratings, kN(2.1)), Reliability.ofPercent(95), Oil.isoVg(68, 95),
@@ -97,6 +105,20 @@ final class Ordinary {
         RollerSeries.METRIC.size(mm(35)), PortPlan.of(PortRequest.of(RollerSeries.METRIC.size(mm(35)), Port.HEAD)),
         FleetPlan.ofLike(h -> Math.exp(-h / 9000), 12, 2000),
         TableSet.bundled(), new InputException("a", "b", "c", "d"));
+  }
+
+  private static Acceptance measured(InstallationPlan plan) {
+    return Acceptance.of(plan, middle(plan.fit().hole()), middle(plan.fit().shaft()), degC(20));
+  }
+
+  private static YokeAcceptance measured(YokePlan plan) {
+    MeasuredPart ear = middle(plan.earFit().hole());
+    return YokeAcceptance.of(plan, ear, ear, middle(plan.earFit().shaft()), middle(plan.rollerFit().hole()), degC(20));
+  }
+
+  private static MeasuredPart middle(TolerancedSize drawing) {
+    Length size = drawing.limits().lower().plus(drawing.tolerance().times(0.5));
+    return MeasuredPart.by(Gauge.of("gauge", um(1))).station(size, size).station(size, size).station(size, size);
   }
 
   /** Texts that mean something, and some that do not. */

@@ -127,7 +127,7 @@ class TypedLawTest {
 
   private void keepWithParts(Object ordinary) {
     draw.keep(ordinary);
-    if (ordinary instanceof Record) {
+    if (ordinary instanceof Record && Modifier.isPublic(ordinary.getClass().getModifiers())) {
       for (RecordComponent part : ordinary.getClass().getRecordComponents()) {
         try {
           Object value = part.getAccessor().invoke(ordinary);
