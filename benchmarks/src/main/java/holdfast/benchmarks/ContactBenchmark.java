@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.benchmarks;
 
+import holdfast.contact.AxisStressKernel;
+import holdfast.contact.ContactGeometryKernel;
+import holdfast.contact.EllipticIntegralKernel;
 import holdfast.contact.EllipticalContactKernel;
 import holdfast.contact.LineContactKernel;
+import holdfast.contact.OuterRingKernel;
 import holdfast.contact.SubsurfaceKernel;
-import holdfast.seats.StudBendingKernel;
-import holdfast.seats.StudSeatKernel;
+import holdfast.contact.TrackCapacityKernel;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -17,7 +20,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Cost of a contact and of the stresses of a stud. Bar: the whole ellipse within 500 ns, without allocation. */
+/** Cost of a contact, the stresses below it, track and ring. Bar: the whole ellipse within 500 ns, without allocation. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -29,6 +32,15 @@ public class ContactBenchmark {
   private double force = 5000;
   private double greater = 1 / 35.0;
   private double lesser = 1 / 1000.0;
+  private double rollerCurvature = 1 / 17.5;
+  private double crown = 1 / 500.0;
+  private double track;
+  private double turn = 0.1;
+  private double ratio = 0.3;
+  private double depth = 0.5;
+  private double hardness = 47.5;
+  private final double[] hardnesses = {20, 25, 30, 35, 40, 45, 50, 55, 58};
+  private final double[] capacities = {0.1, 0.15, 0.2, 0.27, 0.36, 0.5, 0.65, 0.85, 1};
 
   /** Axis ratio, both axes, peak pressure and approach of a crowned roller on a flat track. */
   @Benchmark
@@ -49,17 +61,39 @@ public class ContactBenchmark {
     return SubsurfaceKernel.largestShear(lesser / greater, 0.3);
   }
 
-  /** Bending, preload and torsion of a drilled stud, combined. */
+  /** Greater principal curvature of a crowned roller on a track, turned. */
   @Benchmark
-  public double studStress() {
-    double bending = StudBendingKernel.bendingStress(StudBendingKernel.moment(force, 18, 0.8), 16, 4);
-    double axial = StudBendingKernel.axialStress(15000, 16, 4);
-    return StudBendingKernel.atTensionFibre(bending, axial, StudBendingKernel.torsionStress(10000, 16, 4));
+  public double principalCurvature() {
+    return ContactGeometryKernel.greater(rollerCurvature, crown, track, track, turn);
   }
 
-  /** Slope of the stud at the mouth of an elastic seat. */
+  /** Complete elliptic integral of the second kind. */
   @Benchmark
-  public double seatSlope() {
-    return StudSeatKernel.mouthSlope(force, 9.8, 100000, 6.6e8, 20);
+  public double ellipticIntegral() {
+    return EllipticIntegralKernel.second(ratio);
+  }
+
+  /** Carlson's integral of the second kind. */
+  @Benchmark
+  public double symmetricIntegral() {
+    return EllipticIntegralKernel.symmetricSecondKind(lesser, ratio, depth);
+  }
+
+  /** Stress along the major axis below the ellipse. */
+  @Benchmark
+  public double axisStress() {
+    return AxisStressKernel.alongMajor(ratio, 0.3, depth);
+  }
+
+  /** Bending of the outer ring over its rollers. */
+  @Benchmark
+  public double ringBending() {
+    return OuterRingKernel.bendingStress(force, 35, 27, 14, 18);
+  }
+
+  /** Factor of the capacity of a track, interpolated in its hardness. */
+  @Benchmark
+  public double trackFactor() {
+    return TrackCapacityKernel.interpolate(hardness, hardnesses, capacities);
   }
 }

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.benchmarks;
 
+import holdfast.fits.ClearanceDistributionKernel;
 import holdfast.fits.Fit;
 import holdfast.fits.FitCandidate;
 import holdfast.fits.FitSelector;
 import holdfast.fits.LimitDeviations;
 import holdfast.fits.LimitDeviationsKernel;
 import holdfast.fits.StatisticalFit;
+import holdfast.fits.ThermalFitKernel;
 import holdfast.fits.ToleranceClass;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
@@ -45,6 +47,17 @@ public class FitsBenchmark {
   private final ToleranceClass k7 = ToleranceClass.of("K7");
   private final StatisticalFit statistical = StatisticalFit.centred(Fit.of("25 H7/k6"), 1);
   private int next;
+  private double mean = 0.012;
+  private double holeDeviation = 0.0035;
+  private double shaftDeviation = 0.0022;
+  private double probability = 0.01;
+  private double clearance;
+  private boolean normal = true;
+  private boolean uniform;
+  private double holeExpansion = 23.8e-6;
+  private double shaftExpansion = 11.5e-6;
+  private double holeTemperature = 65;
+  private double shaftTemperature = 40;
 
   /** Spreads the inputs over all size ranges up to 500 mm. */
   public FitsBenchmark() {
@@ -111,5 +124,24 @@ public class FitsBenchmark {
   @Benchmark
   public double probabilityOfInterference() {
     return statistical.probabilityOfInterference();
+  }
+
+  /** Probability of interference of a normal and a uniform process, from the kernel. */
+  @Benchmark
+  public double probabilityOfDifference() {
+    return ClearanceDistributionKernel.probability(clearance, mean, holeDeviation, normal, shaftDeviation, uniform);
+  }
+
+  /** Clearance that one in a hundred pairs does not reach, searched. */
+  @Benchmark
+  public double quantileOfDifference() {
+    return ClearanceDistributionKernel.quantile(probability, mean, holeDeviation, normal, shaftDeviation, uniform);
+  }
+
+  /** Clearance of parts at two temperatures. */
+  @Benchmark
+  public double clearanceWhenWarm() {
+    double size = sizes[index()];
+    return ThermalFitKernel.clearance(size, holeExpansion, holeTemperature, size, shaftExpansion, shaftTemperature);
   }
 }

@@ -31,6 +31,9 @@ public class ReferenceLifeBenchmark {
   private final LaminaWorkspace turned = new LaminaWorkspace(14, LAMINAE);
   private double load = 4000;
   private double tilt = 0.001;
+  private double station = 4.2;
+  private double length = 10;
+  private double diameter = 5;
   private double inner;
   private double outer;
 
@@ -74,5 +77,19 @@ public class ReferenceLifeBenchmark {
   public double underMoment() {
     LoadDistributionKernel.underMoment(symmetric, load, 0.02, 3000, 0);
     return LaminaLifeKernel.life(symmetric, inner, outer, true, false);
+  }
+
+  /** Edge stress factor of a lamina. */
+  @Benchmark
+  @OutputTimeUnit(TimeUnit.NANOSECONDS)
+  public double edgeStressFactor() {
+    return LaminaKernel.edgeStressFactor(station / length);
+  }
+
+  /** Logarithmic profile at a place of the roller. */
+  @Benchmark
+  @OutputTimeUnit(TimeUnit.NANOSECONDS)
+  public double profile() {
+    return ProfileKernel.logarithmic(station, length, diameter);
   }
 }

@@ -2,7 +2,9 @@
 package holdfast.benchmarks;
 
 import holdfast.quantity.Length;
+import holdfast.seats.ElasticLimitKernel;
 import holdfast.seats.EquivalentStressKernel;
+import holdfast.seats.HousingShapeKernel;
 import holdfast.seats.InnerPart;
 import holdfast.seats.InterferenceBand;
 import holdfast.seats.InterferenceFit;
@@ -10,6 +12,7 @@ import holdfast.seats.Material;
 import holdfast.seats.OuterPart;
 import holdfast.seats.PlasticRingKernel;
 import holdfast.seats.ThickRingKernel;
+import holdfast.seats.YieldRule;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -34,6 +37,10 @@ public class SeatsBenchmark {
   private double joint = 25;
   private double hole = 6;
   private double outside = 60;
+  private YieldRule rule = YieldRule.VON_MISES;
+  private double yield = 320;
+  private double hoopFactor = 1.42;
+  private double edge = 1.1;
   private final double[] many = new double[1000];
   private final double[] pressures = new double[1000];
   private final InterferenceFit fit =
@@ -83,5 +90,17 @@ public class SeatsBenchmark {
   @Benchmark
   public List<?> typedStresses() {
     return fit.stresses();
+  }
+
+  /** Pressure at which the bore of a housing yields. */
+  @Benchmark
+  public double elasticLimit() {
+    return ElasticLimitKernel.housingPressure(rule, yield, hoopFactor);
+  }
+
+  /** Ring equivalent to a housing near an edge, interpolated. */
+  @Benchmark
+  public double equivalentRing() {
+    return HousingShapeKernel.edgeEquivalent(edge);
   }
 }

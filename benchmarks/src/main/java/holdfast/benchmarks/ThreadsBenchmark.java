@@ -1,16 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.benchmarks;
 
+import holdfast.quantity.Units;
 import holdfast.threads.Friction;
+import holdfast.threads.JointKernel;
 import holdfast.threads.PropertyClass;
 import holdfast.threads.SamplingKernel;
 import holdfast.threads.Scatter;
+import holdfast.threads.ScatterKernel;
 import holdfast.threads.ScrewThread;
 import holdfast.threads.StressKernel;
 import holdfast.threads.Tightening;
 import holdfast.threads.TighteningKernel;
 import holdfast.threads.TorqueWindow;
-import holdfast.quantity.Units;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -22,7 +24,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Cost of torque and preload, of the combined stress, of a million sampled tightenings, and of a torque window. */
+/** Cost of torque and preload, of the combined stress, of the joint, of a million sampled tightenings, of a torque window. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -38,6 +40,11 @@ public class ThreadsBenchmark {
   private double muK = 0.14;
   private double face = 21;
   private double bore = 3;
+  private double clampLength = 20;
+  private double partDiameter = 40;
+  private double studResilience = 4e-6;
+  private double partResilience = 8e-7;
+  private double uncertainty = 0.3;
   private final double[] samples = new double[1_000_000];
   private final Friction band = Friction.of(0.10, 0.16);
   private final Tightening nut =
@@ -83,5 +90,23 @@ public class ThreadsBenchmark {
   @Benchmark
   public TorqueWindow torqueWindow() {
     return nut.window(Units.kN(20), steel, wrench);
+  }
+
+  /** Resilience of the clamped part, cone and sleeve. */
+  @Benchmark
+  public double partResilience() {
+    return JointKernel.partResilience(clampLength, face, d2, partDiameter, 210_000, false);
+  }
+
+  /** Share of a working load that the stud takes. */
+  @Benchmark
+  public double loadFactor() {
+    return JointKernel.loadFactor(studResilience, partResilience, 0.5);
+  }
+
+  /** Least preload by the uncertainty of the tool. */
+  @Benchmark
+  public double leastPreload() {
+    return ScatterKernel.leastByUncertainty(preload, uncertainty, 0, 0.05);
   }
 }
