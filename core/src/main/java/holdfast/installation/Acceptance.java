@@ -90,8 +90,10 @@ public record Acceptance(InstallationPlan plan, PartAcceptance bore, PartAccepta
    * @throws InputException if readings or temperatures are missing (one error names all of them) or cannot be
    */
   public static Acceptance of(InstallationPlan plan, MeasuredPart bore, MeasuredPart stud, MeasuringScheme scheme) {
+    Objects.requireNonNull(plan, "plan");
     Objects.requireNonNull(bore, "bore");
     Objects.requireNonNull(stud, "stud");
+    Objects.requireNonNull(scheme, "scheme");
     new Missing("measured parts").readings("bore", bore).readings("stud", stud).refuse();
     Fit fit = plan.fit();
     return new Acceptance(
