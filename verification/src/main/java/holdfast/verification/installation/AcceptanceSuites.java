@@ -14,6 +14,7 @@ import static holdfast.verification.installation.RollerSuites.suite;
 import holdfast.fits.Fit;
 import holdfast.fits.Gauge;
 import holdfast.fits.LimitDeviations;
+import holdfast.fits.LimitsOfSize;
 import holdfast.fits.MeasuredFit;
 import holdfast.fits.MeasuredPart;
 import holdfast.fits.MeasuringScheme;
@@ -21,7 +22,9 @@ import holdfast.fits.PartAcceptance;
 import holdfast.fits.Readings;
 import holdfast.fits.TolerancedSize;
 import holdfast.installation.Acceptance;
+import holdfast.installation.ExampleJobs;
 import holdfast.installation.InstallationPlan;
+import holdfast.installation.YokeAcceptance;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Stress;
@@ -46,6 +49,7 @@ import java.util.Optional;
 /** Suites of measured parts and of what follows from them. */
 final class AcceptanceSuites {
   private static final String ROUNDED = "half a unit of the last digit kept of the exact fraction";
+  private static final String SCAN = "one step of the scan";
   private static final SourceRef GIVEN = SourceRef.commonPractice("as the case states it");
 
   private AcceptanceSuites() {}
@@ -57,6 +61,8 @@ final class AcceptanceSuites {
             "holdfast.fits.Conformity#of"),
         suite("accepted-pairs", "Verdicts on measured pairs of the bundled example", AcceptanceSuites::pair,
             "holdfast.installation.Acceptance#of"),
+        suite("accepted-yokes", "Both ears, pin and roller bore of the bundled yoke job as measured", AcceptanceSuites::yoke,
+            "holdfast.installation.YokeAcceptance#of"),
         suite("measured-fits", "Fits of measured parts and their pressure, with exact fractions", AcceptanceSuites::fit,
             "holdfast.fits.MeasuredFit", "holdfast.fits.Readings", "holdfast.seats.InterferenceBand#of",
             "holdfast.seats.InterferenceFit#pressure"),
@@ -103,6 +109,41 @@ final class AcceptanceSuites {
             measured(parts, parts.find("part", cases.text(row, "stud"))));
     result.add(named(cases, row, "fit").words(cases.text(row, "fit_verdict"), pair.fitConformity().toString()));
     result.add(named(cases, row, "verdict").words(cases.text(row, "verdict"), pair.verdict().toString()));
+  }
+
+  private static void yoke(Table cases, int row, List<Comparison> result) {
+    YokeAcceptance parts =
+        YokeAcceptance.of(
+            ExampleJobs.yokeInFork(), read(cases, row, "first_ear"), read(cases, row, "second_ear"), read(cases, row, "pin"),
+            read(cases, row, "roller_bore"), degC(20));
+    result.add(named(cases, row, "fits").words(cases.text(row, "fits"), parts.fitConformity().toString()));
+    result.add(named(cases, row, "verdict").words(cases.text(row, "verdict"), parts.verdict().toString()));
+    result.add(named(cases, row, "lean")
+        .numbers(cases.number(row, "lean"), parts.tilt().in(KnownUnits.MRAD), 0.5e-6 + 1e-9, "mrad", ROUNDED));
+    // 1e-12 mm of noise in an interference of some micrometres is 1e-9 of the force.
+    result.add(named(cases, row, "press_force")
+        .numbers(cases.number(row, "press_force"), parts.pressForce().orElseThrow().greatest().newton(), 0.5e-3 + 1e-3, "N",
+            ROUNDED + ", and the noise of sizes in mm"));
+    Optional<LimitsOfSize> match = parts.matchingPin();
+    if (match.isEmpty() || !cases.has(row, "pin_least")) {
+      result.add(named(cases, row, "matching pin").words(
+          cases.has(row, "pin_least") ? "some" : "none", match.isPresent() ? "some" : "none"));
+      return;
+    }
+    // The scan finds the first and the last step inside.
+    result.add(named(cases, row, "pin_least")
+        .numbers(cases.number(row, "pin_least"), match.get().lower().mm(), 1e-5 + 1e-9, "mm", SCAN));
+    result.add(named(cases, row, "pin_greatest")
+        .numbers(cases.number(row, "pin_greatest"), match.get().upper().mm(), 1e-5 + 1e-9, "mm", SCAN));
+  }
+
+  private static MeasuredPart read(Table cases, int row, String column) {
+    List<Length> sizes = lengths(cases.text(row, column));
+    MeasuredPart part = MeasuredPart.by(Gauge.of("gauge", um(cases.number(row, "uncertainty"))));
+    for (int station = 0; station < sizes.size(); station += 2) {
+      part = part.station(sizes.get(station), sizes.get(station + 1));
+    }
+    return part;
   }
 
   private static void fit(Table cases, int row, List<Comparison> result) {

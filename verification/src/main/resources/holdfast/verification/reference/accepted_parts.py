@@ -2,12 +2,13 @@
 """Reference values for measured parts, with exact fractions (standard library only).
 
 Usage: python3 accepted_parts.py DIRECTORY
-Writes measured-parts.csv, accepted-pairs.csv and measured-fits.csv into DIRECTORY. Parts are invented. Nothing here uses the formulas of the
+Writes measured-parts.csv, accepted-pairs.csv, measured-fits.csv and accepted-yokes.csv into DIRECTORY. Parts are invented. Nothing here uses the formulas of the
 library under test:
 - size at 20 degC: the length that, grown by its own expansion, equals the length of scale that the gauge shows;
 - verdict: by cases on the signed distance of every reading from both limits;
 - pressure of a pair: the four boundary conditions of two elastic rings, u(r) = A r + B / r in plane stress, solved as a
-  linear system, at the least and at the greatest interference that the readings and the uncertainty leave.
+  linear system, at the least and at the greatest interference that the readings and the uncertainty leave;
+- lean of a pin: bisection of d cos + L sin = d + clearance; sizes of a pin that suit three bores: scan in steps of 0.01 um.
 """
 import csv
 import math
@@ -156,3 +157,64 @@ with open(OUT + "/measured-fits.csv", "w", newline="") as file:
         rings = row[5:]
         out.writerow(list(row) + [digits(least * 1000, 6), digits(greatest * 1000, 6), digits(mean * 1000, 6), digits(u * 1000, 6), kind,
                                   digits(pressure(-(greatest + u), *rings), 6), digits(pressure(-(least - u), *rings), 6)] + SOURCE)
+
+
+# The bundled yoke job: pin 20 h6 (bore 4 mm, E 210 GPa, 0.3) in two ears 20 N7 (outside 46 mm, 12 mm thick, E 210 GPa, 0.3),
+# 26 mm apart, roller bore 0/-10 um, Rz 2 um and 4 um of which 40 % is smoothed, friction up to 0.2. All at 20 degC.
+EARS, PIN, RING = (F(-28), F(-7)), (F(-13), F(0)), (F(-10), F(0))
+# name, readings of first ear, second ear, pin and roller bore, U um of every gauge
+YOKES = [
+    ("good parts", "19.9810 19.9812 19.9815 19.9813 19.9811 19.9814", "19.9841 19.9843 19.9844 19.9842 19.9840 19.9843",
+     "19.9932 19.9930 19.9934 19.9933 19.9931 19.9933", "19.9948 19.9950 19.9951 19.9949 19.9950 19.9952", "1.2"),
+    ("second ear too large", "19.9810 19.9812 19.9815 19.9813 19.9811 19.9814", "19.9972 19.9975 19.9971 19.9974 19.9973 19.9976",
+     "19.9932 19.9930 19.9934 19.9933 19.9931 19.9933", "19.9948 19.9950 19.9951 19.9949 19.9950 19.9952", "1.2"),
+    ("one loose ear, one tight", "19.9751 19.9748 19.9750 19.9752 19.9749 19.9751", "19.9911 19.9914 19.9912 19.9913 19.9910 19.9912",
+     "19.9885 19.9887 19.9884 19.9886 19.9886 19.9885", "19.9920 19.9922 19.9921 19.9919 19.9922 19.9920", "1"),
+    ("pin near its upper limit", "19.9810 19.9812 19.9815 19.9813 19.9811 19.9814", "19.9821 19.9823 19.9824 19.9822 19.9820 19.9823",
+     "19.9992 19.9990 19.9994 19.9993 19.9991 19.9993", "19.9948 19.9950 19.9951 19.9949 19.9950 19.9952", "1.5"),
+    ("no pin suits both ears", "19.9610 19.9612 19.9615 19.9613 19.9611 19.9614", "20.0111 20.0113 20.0114 20.0112 20.0110 20.0113",
+     "19.9932 19.9930 19.9934 19.9933 19.9931 19.9933", "19.9948 19.9950 19.9951 19.9949 19.9950 19.9952", "1.2"),
+]
+ORDER = ["conforming", "not proved either way", "not conforming"]
+
+
+def lean(clearance):
+    """mrad; the corners of a pin of 20 mm touch over 50 mm."""
+    if clearance <= 0:
+        return 0.0
+    low, high = 0.0, 0.1
+    for _ in range(200):
+        middle = (low + high) / 2
+        low, high = (middle, high) if 20 * math.cos(middle) - 20 + 50 * math.sin(middle) < float(clearance) else (low, middle)
+    return low * 1000
+
+
+def fits(holes, shafts, band, u):
+    """Verdict on a pair whose drawing permits clearances of the band, in um."""
+    return verdict([h - s for h in holes for s in shafts], band[0] / 1000, band[1] / 1000, u)
+
+
+with open(OUT + "/accepted-yokes.csv", "w", newline="") as file:
+    out = csv.writer(file, lineterminator="\n")
+    out.writerow(["parts", "first_ear", "second_ear", "pin", "roller_bore", "uncertainty", "fits", "verdict", "lean", "press_force",
+                  "pin_least", "pin_greatest", "source", "locator", "provenance", "disclosed"])
+    for name, *texts, u in YOKES:
+        one, two, pin, ring = [[F(x) for x in text.split()] for text in texts]
+        guard = F(u) / 1000
+        both = F(math.sqrt(2 * guard**2))
+        in_ears = (EARS[0] - PIN[1], EARS[1] - PIN[0])
+        on_pin = (RING[0] - PIN[1], RING[1] - PIN[0])
+        pairs = [(one, in_ears), (two, in_ears), (ring, on_pin)]
+        of_fits = max((fits(holes, pin, band, both) for holes, band in pairs), key=ORDER.index)
+        of_parts = [verdict(sizes, 20 + band[0] / 1000, 20 + band[1] / 1000, guard)
+                    for sizes, band in ((one, EARS), (two, EARS), (pin, PIN), (ring, RING))]
+        worst = max(of_parts + [of_fits], key=ORDER.index)
+        force = sum(
+            pressure(max(max(pin) - min(holes) + both - F(24, 10000), 0), "20", "4", "46", "210000", "0.3", "210000", "0.3")
+            * F(math.pi) * 20 * 12 * F(2, 10)
+            for holes in (one, two))
+        # A round pin of size s suits if every fit with it would be conforming.
+        suits = [F(19900000 + 10 * i, 1000000) for i in range(20000)
+                 if all(fits(holes, [F(19900000 + 10 * i, 1000000)], band, both) == "conforming" for holes, band in pairs)]
+        out.writerow([name, *texts, u, of_fits, worst, "%.6f" % lean(max(max(one), max(two)) - min(pin) + both), digits(force, 3),
+                      digits(min(suits), 5) if suits else "", digits(max(suits), 5) if suits else ""] + SOURCE)
