@@ -10,7 +10,8 @@ import org.apache.commons.math3.special.Erf;
 /**
  * Distribution of the difference of two independent sizes, each normal or uniform, in closed form. The difference is
  * given by its mean and by the standard deviation and shape of both sizes; all lengths in one unit, any. A standard
- * deviation may be 0: the size is then fixed. Thread-safe.
+ * deviation may be 0: the size is then fixed. Thread-safe. The error function of the library allocates some 60 B a call, its
+ * root search in {@link #quantile} about 1 kB.
  */
 @Source(
     document = "derivation",
