@@ -33,6 +33,18 @@ class SheetTest {
   }
 
   @Test
+  void changedSentencesKeepLabelsSourcesAndRoomToWrite() {
+    Section parts = sheet().sections().get(0);
+    Section changed = parts.withText(text -> text.replace("1 kN", "225 lbf").replace("hands", "fingers").replace("mm", "in"));
+    assertEquals(List.of(
+        new Block.Entry("Bore", "18.000 in", List.of(FIRST)),
+        new Block.Entry("Press <force> & more", "225 lbf", List.of(SECOND, FIRST)),
+        new Block.Notice(Block.Weight.CAUTION, "Keep fingers clear.", List.of(SECOND)),
+        parts.blocks().get(3), parts.blocks().get(4)), changed.blocks());
+    assertEquals("Parts", changed.title());
+  }
+
+  @Test
   void textNumbersItsSourcesInOrderOfUse() {
     String text = sheet().text();
     assertTrue(text.contains("Bore                             18.000 mm [1.1]"), text);
