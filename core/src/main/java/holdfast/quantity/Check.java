@@ -91,11 +91,26 @@ public final class Check {
    * @throws InputException if not {@code 0 <= value <= GREATEST}
    */
   public static double notNegative(double value, String parameter, String unit, String reason) {
-    if (!(value >= 0 && value <= GREATEST)) {
-      if (value > 0) {
+    return atLeast(value, 0, parameter, unit, reason);
+  }
+
+  /**
+   * Requires a number from a lower end to {@link #GREATEST}.
+   *
+   * @param value the number in the unit named
+   * @param least least permitted value in the unit named
+   * @param parameter its name
+   * @param unit its unit, empty for a pure number
+   * @param reason why, or the source of the limit
+   * @return the number
+   * @throws InputException if not {@code least <= value <= GREATEST}
+   */
+  public static double atLeast(double value, double least, String parameter, String unit, String reason) {
+    if (!(value >= least && value <= GREATEST)) {
+      if (value > least) {
         throw tooLarge(value, parameter, unit, reason);
       }
-      throw new InputException(parameter, text(value, unit), "0" + suffix(unit) + " or more", reason);
+      throw new InputException(parameter, text(value, unit), text(least, unit) + " or more", reason);
     }
     return value;
   }

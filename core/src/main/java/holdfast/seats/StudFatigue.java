@@ -34,7 +34,7 @@ public record StudFatigue(
     Objects.requireNonNull(duty, "duty");
     Objects.requireNonNull(material, "material");
     Objects.requireNonNull(criterion, "criterion");
-    Check.within(notchFactor, 1, Double.MAX_VALUE, "fatigue notch factor Kf", "", "a notch does not lower the stress");
+    Check.atLeast(notchFactor, 1, "fatigue notch factor Kf", "", "a notch does not lower the stress");
     Check.positive(strength.tension().megapascal(), "bending plus preload stress", "MPa", "nothing loads the stud");
   }
 

@@ -116,7 +116,7 @@ public final class StudNotchKernel {
    */
   @Source(document = "Peterson 1959", locator = "q = 1/(1 + a/r)", provenance = Provenance.MEMORY)
   public static double fatigueFactor(double concentration, double radius, double length) {
-    Check.within(concentration, 1, Double.MAX_VALUE, "stress concentration Kt", "", "a notch does not lower the stress");
+    Check.atLeast(concentration, 1, "stress concentration Kt", "", "a notch does not lower the stress");
     Check.positive(radius, "notch radius r", "mm", "a sharp corner has no finite concentration");
     Check.notNegative(length, "material length a", "mm", "0 means full sensitivity");
     return 1 + (concentration - 1) / (1 + length / radius);

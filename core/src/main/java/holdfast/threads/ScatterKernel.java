@@ -32,7 +32,7 @@ public final class ScatterKernel {
    */
   @Source(document = "VDI 2230-1:2015", locator = "tightening factor", provenance = Provenance.MEMORY)
   public static double scatter(double tighteningFactor) {
-    Check.within(tighteningFactor, 1, Double.MAX_VALUE, "tightening factor αA", "", "greatest over least preload");
+    Check.atLeast(tighteningFactor, 1, "tightening factor αA", "", "greatest over least preload");
     return (tighteningFactor - 1) / (tighteningFactor + 1);
   }
 
@@ -47,7 +47,7 @@ public final class ScatterKernel {
   @Source(document = "VDI 2230-1:2015", locator = "tightening factor; used by the reference value guide, step 4")
   public static double leastPreload(double greatest, double tighteningFactor) {
     Check.notNegative(greatest, "greatest preload", "N", "a tension");
-    return greatest / Check.within(tighteningFactor, 1, Double.MAX_VALUE, "tightening factor αA", "", "greatest over least");
+    return greatest / Check.atLeast(tighteningFactor, 1, "tightening factor αA", "", "greatest over least");
   }
 
   /**

@@ -155,7 +155,7 @@ public final class StrippingKernel {
    */
   @Source(document = "ISO/TR 16224:2012", locator = "thread bending, nut", provenance = Provenance.MEMORY)
   public static double internalBending(double ratio) {
-    Check.within(ratio, 0.4, Double.MAX_VALUE, "strength ratio RS", "", "the fit for the nut's thread starts at 0.4");
+    Check.atLeast(ratio, 0.4, "strength ratio RS", "", "the fit for the nut's thread starts at 0.4");
     return ratio >= 1 ? 0.897 : 0.728 + ratio * (1.769 + ratio * (-2.896 + ratio * 1.296));
   }
 

@@ -65,6 +65,15 @@ class CheckTest {
   }
 
   @Test
+  void atLeast() {
+    assertEquals(1, Check.atLeast(1, 1, "x", "", "why"));
+    assertEquals("x (0.9 mm) must be 1 mm or more; why",
+        assertThrows(InputException.class, () -> Check.atLeast(0.9, 1, "x", "mm", "why")).getMessage());
+    assertThrows(InputException.class, () -> Check.atLeast(Double.NaN, 1, "x", "", "why"));
+    assertThrows(InputException.class, () -> Check.atLeast(2e30, 1, "x", "", "why"));
+  }
+
+  @Test
   void within() {
     DoubleUnaryOperator check = x -> Check.within(x, 1, 7, "x", "", "why");
     accepts(check, 1, 7);

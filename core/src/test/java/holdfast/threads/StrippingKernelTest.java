@@ -64,7 +64,7 @@ class StrippingKernelTest {
     assertEquals(1.055184, StrippingKernel.internalBending(0.4), 1e-12);
     assertEquals(0.897, StrippingKernel.internalBending(1), 1e-12);
     assertEquals(0.897, StrippingKernel.internalBending(2));
-    refused(() -> StrippingKernel.internalBending(Math.nextDown(0.4)), "strength ratio RS (0.4) must be from 0.4");
+    refused(() -> StrippingKernel.internalBending(Math.nextDown(0.4)), "strength ratio RS (0.4) must be 0.4 or more");
   }
 
   private static void refused(Executable call, String part) {
