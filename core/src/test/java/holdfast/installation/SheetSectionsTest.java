@@ -24,11 +24,11 @@ class SheetSectionsTest {
   private final InstallationPlan slip = ExampleJobs.inchSlipFit();
   private final InstallationPlan impossible = ExampleJobs.impossible();
 
-  private static Section section(InstallationPlan plan, String title) {
+  static Section section(MountingPlan plan, String title) {
     return plan.sheet().sections().stream().filter(section -> section.title().equals(title)).findFirst().orElseThrow();
   }
 
-  private static String entry(Section section, String label) {
+  static String entry(Section section, String label) {
     return section.blocks().stream()
         .filter(block -> block instanceof Block.Entry entry && entry.label().equals(label))
         .map(block -> ((Block.Entry) block).value())
@@ -36,15 +36,15 @@ class SheetSectionsTest {
         .orElseThrow(() -> new AssertionError(label + " is missing in " + section));
   }
 
-  private static List<String> labels(Section section) {
+  static List<String> labels(Section section) {
     return section.blocks().stream().filter(Block.Entry.class::isInstance).map(block -> ((Block.Entry) block).label()).toList();
   }
 
-  private static List<String> blanks(Section section) {
+  static List<String> blanks(Section section) {
     return section.blocks().stream().filter(Block.Blank.class::isInstance).map(block -> ((Block.Blank) block).label()).toList();
   }
 
-  private static String hint(Section section, String label) {
+  static String hint(Section section, String label) {
     return section.blocks().stream()
         .filter(block -> block instanceof Block.Blank blank && blank.label().equals(label))
         .map(block -> ((Block.Blank) block).hint())
@@ -52,14 +52,14 @@ class SheetSectionsTest {
         .orElseThrow();
   }
 
-  private static String notices(Section section, Block.Weight weight) {
+  static String notices(Section section, Block.Weight weight) {
     return String.join("\n", section.blocks().stream()
         .filter(block -> block instanceof Block.Notice notice && notice.weight() == weight)
         .map(block -> ((Block.Notice) block).text())
         .toList());
   }
 
-  private static List<Block.Picture> pictures(Section section) {
+  static List<Block.Picture> pictures(Section section) {
     return section.blocks().stream().filter(Block.Picture.class::isInstance).map(Block.Picture.class::cast).toList();
   }
 

@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 class YokePlanTest {
   private final YokePlan example = ExampleJobs.yokeInFork();
 
-  private static YokeRollerBuilder roller() {
+  static YokeRollerBuilder roller() {
     return YokeRoller.named("test roller")
         .ring(mm(52), mm(24), mm(0))
         .bore(mm(20), "0/-0.010 mm", mm(25))
@@ -41,18 +41,18 @@ class YokePlanTest {
         .temperatures(degC(-20), degC(120));
   }
 
-  private static Pin.Builder pin() {
+  static Pin.Builder pin() {
     return Pin.of("h6", Material.of("16MnCr5")).drilled(mm(4), mm(3), false).securedBy(PinSecuring.END_PLATES);
   }
 
-  private static Fork.Builder fork() {
+  static Fork.Builder fork() {
     return Fork.named("fork")
         .ears(OuterPart.ring(Material.of("C45+N"), mm(46)), mm(12), mm(26))
         .bore("N7")
         .pressingFriction(FrictionBand.of(0.08, 0.20));
   }
 
-  private static DutyBuilder duty() {
+  static DutyBuilder duty() {
     return Duty.of(kN(4.5), rpm(90))
         .life(hours(8000), Reliability.ofPercent(90))
         .staticSafety(2)
@@ -62,7 +62,7 @@ class YokePlanTest {
         .greaseThrough(Port.HEAD);
   }
 
-  private static YokePlan plan(YokeRollerBuilder roller, Pin.Builder pin, Fork.Builder fork, DutyBuilder duty) {
+  static YokePlan plan(YokeRollerBuilder roller, Pin.Builder pin, Fork.Builder fork, DutyBuilder duty) {
     return YokePlan.of(roller).job("test (invented)").pin(pin).fork(fork).duty(duty).build();
   }
 
