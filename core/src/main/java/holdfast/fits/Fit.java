@@ -132,7 +132,7 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
    * @return ES - ei; negative if even the loosest pair interferes
    */
   public Length maximumClearance() {
-    return hole.upper().minus(shaft.lower());
+    return difference(hole.upper(), shaft.lower());
   }
 
   /**
@@ -141,7 +141,12 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
    * @return EI - es; negative if the tightest pair interferes
    */
   public Length minimumClearance() {
-    return hole.lower().minus(shaft.upper());
+    return difference(hole.lower(), shaft.upper());
+  }
+
+  /** Deviations are decimals: without the noise of binary fractions a clearance of 0 is 0, whichever unit they came in. */
+  private static Length difference(Length of, Length less) {
+    return new Length(Math.rint((of.mm() - less.mm()) * 1e12) / 1e12);
   }
 
   /**

@@ -24,6 +24,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class FitTest {
+  /** 18 µm from a table and 0.018 mm from a drawing are not the same binary fraction, but they are the same deviation. */
+  @ParameterizedTest
+  @CsvSource({"18, h7, 0.018", "18, h9, 0.043", "10, h6, 0.009", "30, h6, 0.013", "10, h9, 0.036", "30, h9, 0.052"})
+  void aClearanceOfZeroIsZeroHoweverTheDeviationsCame(double size, String shaft, String tolerance) {
+    TolerancedSize hole = TolerancedSize.of(mm(size), "-" + tolerance + "/-0.100 mm");
+    Fit fit = Fit.of(hole, TolerancedSize.of(mm(size), shaft));
+    assertEquals(mm(0), fit.maximumClearance());
+    assertEquals(FitKind.INTERFERENCE, fit.kind());
+  }
+
   @ParameterizedTest
   @CsvSource(delimiter = ';', value = {
     "25 H7/p6; 25 H7/p6: interference fit, 1 µm … 35 µm interference",

@@ -4,7 +4,6 @@ package holdfast.installation;
 import static holdfast.quantity.Units.kN;
 import static holdfast.quantity.Units.mm;
 import static holdfast.quantity.Units.mrad;
-import static holdfast.quantity.Units.um;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -58,7 +57,7 @@ class SeatOptionsTest {
     assertTrue(press.torqueToBeHeld().compareTo(slip.torqueToBeHeld()) < 0);
     assertTrue(snug.pressForce().orElseThrow().greatest().compareTo(press.pressForce().orElseThrow().greatest()) < 0);
     assertTrue(press.housing().orElseThrow().safety().orElseThrow() < snug.housing().orElseThrow().safety().orElseThrow());
-    assertEquals(um(36), slip.greatestClearance());
+    assertEquals(mm(0.036), slip.greatestClearance());
     assertTrue(options.toString().lines().count() == 3 && options.toString().contains("slips in"), options::toString);
   }
 

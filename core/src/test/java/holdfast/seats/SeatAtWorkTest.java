@@ -167,7 +167,7 @@ class SeatAtWorkTest {
     assertEquals(1 + (groove.factor() - 1) / 1.0254, groove.fatigueFactor(MPa(2070)), 1e-14);
     refused("tensile strength Rm", "from 550 MPa", () -> StudNotchKernel.materialLength(549));
     assertEquals(0.0254 * Math.pow(2070 / 550.0, 1.8), StudNotchKernel.materialLength(550), 1e-14);
-    refused("stress concentration Kt", "from 1", () -> StudNotchKernel.fatigueFactor(0.99, 1, 1));
+    refused("stress concentration Kt", "1 or more", () -> StudNotchKernel.fatigueFactor(0.99, 1, 1));
     refused("notch radius r", "over 0 mm", () -> StudNotchKernel.fatigueFactor(1, 0, 1));
     refused("material length a", "0 mm or more", () -> StudNotchKernel.fatigueFactor(1, 1, -1));
     refused("notch radius r", "over 0 mm", () -> StudNotchKernel.depthOverRadius(20, 16, 0));

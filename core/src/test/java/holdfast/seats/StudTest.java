@@ -144,7 +144,7 @@ class StudTest {
     refused("gap g", "from 0 mm", () -> StudLoad.radial(N(1), mm(10), mm(-1)));
     refused("preload FV", "0 N or more", () -> load.tightened(N(-1), Nm(0)));
     refused("pressure of the fit", "0 MPa or more", () -> new StudStrength(section, load, MPa(-1)));
-    refused("fatigue notch factor Kf", "from 1",
+    refused("fatigue notch factor Kf", "1 or more",
         () -> StudStrength.of(section, load)
             .fatigue(StudDuty.STATIC, 0.9, new StudMaterial(MPa(1), MPa(2), MPa(2)), StudFatigueCriterion.GOODMAN));
     refused("yield strength Re", "over 0 MPa up to 900 MPa", () -> new StudMaterial(MPa(300), MPa(900), MPa(901)));
