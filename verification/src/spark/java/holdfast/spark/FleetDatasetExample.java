@@ -5,7 +5,7 @@ import static holdfast.quantity.Units.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import holdfast.bearings.BearingFamily;
-import holdfast.bearings.FleetKernel;
+import holdfast.bearings.BulkLifeKernel;
 import holdfast.bearings.LoadRatings;
 import holdfast.bearings.ModifiedLife;
 import java.util.ArrayList;
@@ -82,7 +82,7 @@ class FleetDatasetExample {
       in[7][i] = 90;
     }
     double[] hours = new double[SIZE];
-    FleetKernel.hours(0, SIZE, family, in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], hours);
+    BulkLifeKernel.hours(0, SIZE, family, in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], hours);
     return hours;
   }
 
