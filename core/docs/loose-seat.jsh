@@ -19,7 +19,7 @@ var friction = FrictionBand.of(0.08, 0.20)
 var load = kN(2.1)
 var speed = rpm(180)
 var shank = ShankSection.drilled(mm(18), mm(3))
-var slope = StudDeflection.ofSteel(shank, StudLoad.radial(load, mm(20), mm(0.8)), seatLength).tilt()
+var slope = StudDeflection.of(shank, StudLoad.radial(load, mm(20), mm(0.8)), stud.material(), seatLength).tilt()
 
 // Torque through the stud while the nut gets 75 N·m: M18x1.5, friction 0.10 to 0.16.
 var worst = new Friction(0.16, 0.16, 0.10, 0.10)
@@ -28,7 +28,7 @@ var throughStud = nut.preload(Nm(75)).greatest().threadTorque()
 
 // The face under the flange runs out by 8 µm over 32 mm.
 SeatOptions seats(double crown) {
-  var price = SeatPrice.of(needles, ratings).duty(load, speed).seat(mm(18), seatLength).ring(mm(crown))
+  var price = SeatPrice.of(needles, ratings).duty(load, speed).seat(mm(18), seatLength).ring(mm(40), mm(crown))
       .bending(slope).face(um(8), mm(32));
   var fits = List.of(Fit.of(mm(18), "H7/h7"), Fit.of(mm(18), "H7/k6"), Fit.of(mm(18), "H7/p6"));
   return SeatOptions.of(price, fits, stud, lever, seatLength, friction, throughStud);

@@ -127,6 +127,6 @@ public class RollerBenchmark {
   /** Tilt of a crowned ring under a moment. */
   @Benchmark
   public double ringTilt() {
-    return CrownKernel.ringTilt(moment, load, crownRadius);
+    return CrownKernel.ringTilt(moment, load, crownRadius, 40);
   }
 }

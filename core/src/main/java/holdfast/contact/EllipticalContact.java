@@ -17,7 +17,8 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * A crowned roller on a track, or any two bodies that touch at a point and flatten to an ellipse.
+ * A crowned roller on a track, or any two bodies that touch at a point and flatten to an ellipse. Where the face cuts the
+ * ends of the ellipse off, pressure and stresses are at least those of line contact over the whole face.
  *
  * @param pair the two bodies
  * @param force normal force, over 0
@@ -63,17 +64,48 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
   }
 
   /**
-   * Peak pressure, in the middle of the ellipse.
+   * Peak pressure: in the middle of the ellipse, or that of line contact over the face if it is greater.
    *
    * @return p0
    */
   public Stress peakPressure() {
-    return new Stress(
-        EllipticalContactKernel.peakPressure(force.base(), majorSemiAxis().mm(), minorSemiAxis().mm()));
+    return new Stress(Math.max(ofEllipse(), ofLine()));
   }
 
   /**
-   * Mean pressure.
+   * Whether the face is so narrow that line contact over it presses harder than the ellipse.
+   *
+   * @return true if pressure and stresses are those of line contact
+   */
+  public boolean actsAsLine() {
+    return ofLine() > ofEllipse();
+  }
+
+  private double ofEllipse() {
+    return EllipticalContactKernel.peakPressure(force.base(), majorSemiAxis().mm(), minorSemiAxis().mm());
+  }
+
+  private double ofLine() {
+    return LineContactKernel.peakPressure(force.base(), faceWidth.mm(), lineRadius(), pair.combinedModulus());
+  }
+
+  /** Relative radius across the major axis. */
+  private double lineRadius() {
+    return 1 / (2 * pair.greater());
+  }
+
+  private double stressRatio() {
+    return actsAsLine() ? 0 : axisRatio();
+  }
+
+  private double halfWidth() {
+    return actsAsLine()
+        ? LineContactKernel.halfWidth(force.base(), faceWidth.mm(), lineRadius(), pair.combinedModulus())
+        : minorSemiAxis().mm();
+  }
+
+  /**
+   * Mean pressure of the whole ellipse.
    *
    * @return force over area of the ellipse
    */
@@ -99,7 +131,7 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
   public StressPeak largestShear() {
     double nu = pair.trackMaterial().poisson();
     return peak(
-        SubsurfaceKernel.largestShear(axisRatio(), nu), SubsurfaceKernel.depthOfLargestShear(axisRatio(), nu));
+        SubsurfaceKernel.largestShear(stressRatio(), nu), SubsurfaceKernel.depthOfLargestShear(stressRatio(), nu));
   }
 
   /**
@@ -110,8 +142,8 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
   public StressPeak largestEquivalent() {
     double nu = pair.trackMaterial().poisson();
     return peak(
-        SubsurfaceKernel.largestEquivalent(axisRatio(), nu),
-        SubsurfaceKernel.depthOfLargestEquivalent(axisRatio(), nu));
+        SubsurfaceKernel.largestEquivalent(stressRatio(), nu),
+        SubsurfaceKernel.depthOfLargestEquivalent(stressRatio(), nu));
   }
 
   /**
@@ -121,7 +153,7 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
    */
   public StressPeak orthogonalShear() {
     return peak(
-        SubsurfaceKernel.orthogonalShear(axisRatio()), SubsurfaceKernel.depthOfOrthogonalShear(axisRatio()));
+        SubsurfaceKernel.orthogonalShear(stressRatio()), SubsurfaceKernel.depthOfOrthogonalShear(stressRatio()));
   }
 
   /**
@@ -134,7 +166,7 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
   public AxisStress trackStress(Length depth) {
     Objects.requireNonNull(depth, "depth");
     return AxisStress.at(
-        axisRatio(), pair.trackMaterial().poisson(), minorSemiAxis().mm(), peakPressure().megapascal(), depth);
+        stressRatio(), pair.trackMaterial().poisson(), halfWidth(), peakPressure().megapascal(), depth);
   }
 
   /**
@@ -147,8 +179,11 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
   public Force forceAt(Stress permitted) {
     Objects.requireNonNull(permitted, "permitted");
     return new Force(
-        EllipticalContactKernel.forceAtPressure(
-            permitted.megapascal(), pair.combinedModulus(), pair.greater(), pair.lesser()));
+        Math.min(
+            EllipticalContactKernel.forceAtPressure(
+                permitted.megapascal(), pair.combinedModulus(), pair.greater(), pair.lesser()),
+            LineContactKernel.forceAtPressure(
+                permitted.megapascal(), faceWidth.mm(), lineRadius(), pair.combinedModulus())));
   }
 
   @Override
@@ -173,7 +208,8 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
         "τmax", "largest principal shear stress in the track", "largest ½ (σ1 - σ3) on the axis",
         largestShear().stress().megapascal(), "MPa", ContactNotes.BELOW, "depth " + largestShear().depth());
     steps.step(
-        "p0", "peak pressure", "3F / (2 π a b)", peakPressure().megapascal(), "MPa", ContactNotes.HERTZ, "F = " + force);
+        "p0", "peak pressure", actsAsLine() ? "√(F E* / (π L R)), line contact over the face" : "3F / (2 π a b)",
+        peakPressure().megapascal(), "MPa", ContactNotes.HERTZ, "F = " + force, "L = " + faceWidth);
     return steps.build();
   }
 
@@ -181,13 +217,14 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
   public List<Warning> warnings() {
     List<Warning> warnings = new ArrayList<>();
     ContactNotes.size(warnings, minorSemiAxis().mm(), pair.greater());
-    ContactNotes.yielding(warnings, pair, axisRatio(), peakPressure().megapascal(), force);
+    ContactNotes.yielding(warnings, pair, stressRatio(), peakPressure().megapascal(), force);
     if (2 * majorSemiAxis().mm() > faceWidth.mm()) {
       warnings.add(
           new Warning(
               "ellipse-truncated",
               "the ellipse is " + Numbers.significant(2 * majorSemiAxis().mm(), 4) + " mm long on a face of " + faceWidth
-                  + ": its ends are cut off, the edges carry more than the " + peakPressure() + " given",
+                  + ": its ends are cut off, the edges carry more than the " + peakPressure() + " given"
+                  + (actsAsLine() ? ", which is that of line contact over the whole face" : ""),
               SourceRef.derived("the major axis 2a is compared with the face width")));
     }
     return List.copyOf(warnings);
@@ -201,6 +238,6 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
   }
 
   private StressPeak peak(double stress, double depth) {
-    return new StressPeak(new Stress(stress * peakPressure().megapascal()), new Length(depth * minorSemiAxis().mm()));
+    return new StressPeak(new Stress(stress * peakPressure().megapascal()), new Length(depth * halfWidth()));
   }
 }

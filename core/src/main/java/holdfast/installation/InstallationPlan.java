@@ -237,7 +237,7 @@ public record InstallationPlan(
    */
   public StudDeflection deflection() {
     StudLoad load = StudLoad.radial(duty.load(), roller.ringWidth(), roller.ringGap());
-    return StudDeflection.ofSteel(shank(), load, member.seatLength());
+    return StudDeflection.of(shank(), load, roller.material(), member.seatLength());
   }
 
   /**

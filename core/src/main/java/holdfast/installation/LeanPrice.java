@@ -35,8 +35,9 @@ public record LeanPrice(RollerInterior interior, RacewayTilt tilt, TiltedLife li
     Objects.requireNonNull(life, "life");
   }
 
-  static LeanPrice of(RollerInterior interior, LoadRatings ratings, Force load, Angle lean, Length crownRadius) {
-    RacewayTilt tilt = RacewayTilt.of(interior.bearing(ratings), load, lean, crownRadius);
+  static LeanPrice of(
+      RollerInterior interior, LoadRatings ratings, Force load, Angle lean, Length crownRadius, Length outside) {
+    RacewayTilt tilt = RacewayTilt.of(interior.bearing(ratings), load, lean, crownRadius, outside);
     return new LeanPrice(interior, tilt, interior.bearing(ratings).life(load, tilt.raceways()));
   }
 

@@ -30,9 +30,10 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * @param moment moment between the raceways that the load balances; 0 for a flat ring, where it is not asked for
  * @param load load on the roller
  * @param crownRadius radius of the crown; 0 for a flat ring
+ * @param outside outside diameter of the ring
  */
 public record RacewayTilt(
-    Angle studTilt, Angle raceways, Angle ring, Torque moment, Force load, Length crownRadius)
+    Angle studTilt, Angle raceways, Angle ring, Torque moment, Force load, Length crownRadius, Length outside)
     implements Traced, Serializable {
   private static final SourceRef HELD = SourceRef.derived("a flat ring taken to lie flat on its track: upper bound");
   private static final SourceRef ROCKS = SourceRef.derived("moment of the load about the middle of a leaning ring");
@@ -44,6 +45,7 @@ public record RacewayTilt(
     Objects.requireNonNull(moment, "moment");
     Objects.requireNonNull(load, "load");
     Objects.requireNonNull(crownRadius, "crownRadius");
+    Objects.requireNonNull(outside, "outside");
   }
 
   /**
@@ -52,32 +54,46 @@ public record RacewayTilt(
    * @param bearing the roller
    * @param load load on it, over 0
    * @param studTilt lean of the stud, 0 to 0.2 rad
-   * @param crownRadius radius of the crown; 0 for a flat ring
+   * @param crownRadius radius of the crown, over half the outside diameter; 0 for a flat ring
+   * @param outside outside diameter of the ring, over 0
    * @return the tilt that the rollers see
    * @throws holdfast.quantity.InputException if a value is out of range
    */
-  public static RacewayTilt of(TiltedBearing bearing, Force load, Angle studTilt, Length crownRadius) {
+  public static RacewayTilt of(
+      TiltedBearing bearing, Force load, Angle studTilt, Length crownRadius, Length outside) {
     Objects.requireNonNull(load, "load");
     Objects.requireNonNull(bearing, "bearing");
     Objects.requireNonNull(studTilt, "studTilt");
     Objects.requireNonNull(crownRadius, "crownRadius");
+    Objects.requireNonNull(outside, "outside");
     Check.within(studTilt.radian(), 0, 0.2, "lean of the stud", "rad", "the geometry is that of small angles");
-    Check.notNegative(crownRadius.mm(), "crown radius", "mm", "0 stands for a flat ring");
+    checkCrown(crownRadius, outside);
     Angle none = new Angle(0);
     if (crownRadius.mm() == 0 || studTilt.radian() == 0) {
-      return new RacewayTilt(studTilt, studTilt, none, new Torque(0), load, crownRadius);
+      return new RacewayTilt(studTilt, studTilt, none, new Torque(0), load, crownRadius, outside);
     }
     // As many laminae as the whole lean would need, then no more refinement inside the search.
     TiltedBearing cut = bearing.laminae(bearing.life(load, studTilt).bearing().laminae());
     double whole = studTilt.radian();
-    double share = new BrentSolver(1e-10).solve(200, x -> x - 1 + ring(cut, load, x * whole, crownRadius) / whole, 0, 1);
+    double share = new BrentSolver(1e-10).solve(200, x -> x - 1 + ring(cut, load, x * whole, crownRadius, outside) / whole, 0, 1);
     Torque moment = moment(cut, load, share * whole);
     return new RacewayTilt(
-        studTilt, new Angle(share * whole), new Angle(whole - share * whole), moment, load, crownRadius);
+        studTilt, new Angle(share * whole), new Angle(whole - share * whole), moment, load, crownRadius, outside);
   }
 
-  private static double ring(TiltedBearing bearing, Force load, double raceways, Length crownRadius) {
-    return CrownKernel.ringTilt(moment(bearing, load, raceways).newtonMillimetre(), load.newton(), crownRadius.mm());
+  /** A crown below half the outside diameter lets the ring fall over instead of turning it back. */
+  static void checkCrown(Length crownRadius, Length outside) {
+    Check.positive(outside.mm(), "outside diameter D", "mm", "it is a size");
+    Check.notNegative(crownRadius.mm(), "crown radius", "mm", "0 stands for a flat ring");
+    if (crownRadius.mm() > 0) {
+      Check.positive(crownRadius.mm() - outside.mm() / 2, "crown radius less half the outside diameter", "mm",
+          "a rounder ring falls over on its track; 0 stands for a flat ring");
+    }
+  }
+
+  private static double ring(TiltedBearing bearing, Force load, double raceways, Length crownRadius, Length outside) {
+    return CrownKernel.ringTilt(
+        moment(bearing, load, raceways).newtonMillimetre(), load.newton(), crownRadius.mm(), outside.mm());
   }
 
   private static Torque moment(TiltedBearing bearing, Force load, double raceways) {
@@ -97,8 +113,8 @@ public record RacewayTilt(
   public Derivation explain() {
     Derivation.Builder steps = Derivation.of("Tilt between the raceways");
     if (crownRadius.mm() > 0) {
-      steps.step("ψ_r", "lean of the crowned ring on its track", "M/(F R), with M the moment between the raceways at ψ",
-          ring.base() * 1000, "mrad", ROCKS, "M = " + moment, "F = " + load, "R = " + crownRadius);
+      steps.step("ψ_r", "lean of the crowned ring on its track", "M/(F (R - D/2)), with M the moment between the raceways at ψ",
+          ring.base() * 1000, "mrad", ROCKS, "M = " + moment, "F = " + load, "R = " + crownRadius, "D = " + outside);
     }
     return steps
         .step("ψ", "tilt between the raceways", crownRadius.mm() > 0 ? "φ_g - ψ_r" : "φ_g", raceways.base() * 1000, "mrad",

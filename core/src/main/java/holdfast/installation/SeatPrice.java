@@ -105,7 +105,7 @@ public record SeatPrice(
     SeatPriceBuilder price = of(interior, roller.ratings())
         .duty(plan.duty().constant() ? plan.duty().load() : plan.meanLoad(), plan.duty().speed())
         .seat(roller.studDiameter(), plan.member().seatLength())
-        .ring(roller.crownRadius())
+        .ring(roller.outsideDiameter(), roller.crownRadius())
         .bending(plan.deflection().tilt())
         .fit(plan.fit());
     plan.member().statedRunOut().ifPresent(runOut -> price.face(runOut, roller.flangeDiameter()));

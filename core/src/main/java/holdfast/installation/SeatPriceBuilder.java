@@ -32,6 +32,7 @@ public final class SeatPriceBuilder {
   private RotationalSpeed speed;
   private Length stud;
   private Length seatLength;
+  private Length outside;
   private Length crownRadius;
   private Angle bending;
   private Length runout;
@@ -86,10 +87,12 @@ public final class SeatPriceBuilder {
   /**
    * States the outer ring.
    *
-   * @param crown radius of its crown; 0 for a flat ring, which is taken to lie flat on its track
+   * @param outsideDiameter its outside diameter D
+   * @param crown radius of its crown, over D/2; 0 for a flat ring, which is taken to lie flat on its track
    * @return this builder
    */
-  public SeatPriceBuilder ring(Length crown) {
+  public SeatPriceBuilder ring(Length outsideDiameter, Length crown) {
+    this.outside = Objects.requireNonNull(outsideDiameter, "outsideDiameter");
     this.crownRadius = Objects.requireNonNull(crown, "crown");
     return this;
   }
@@ -190,7 +193,7 @@ public final class SeatPriceBuilder {
         .need(speed, "speed")
         .need(stud, "stud diameter")
         .need(seatLength, "seat length")
-        .need(crownRadius, "crown of the ring (0 mm for a flat ring)")
+        .need(crownRadius, "diameter and crown of the ring (crown 0 mm for a flat ring)")
         .need(bending, "slope by bending (0 mrad for a stud taken as rigid)")
         .need(clearances, "fit or clearance")
         .refuse();
@@ -205,8 +208,8 @@ public final class SeatPriceBuilder {
     SeatTilt.Builder leaning = SeatTilt.of(clearance, stud, seatLength).bending(bending);
     boolean faceGiven = runout != null;
     SeatTilt seat = (faceGiven ? leaning.clampedFace(runout, faceDiameter) : leaning).build();
-    RacewayTilt tilt = RacewayTilt.of(bearing, load, PricedPair.greatest(seat), crownRadius);
-    RacewayTilt tight = faceGiven ? RacewayTilt.of(bearing, load, seat.total(), crownRadius) : null;
+    RacewayTilt tilt = RacewayTilt.of(bearing, load, PricedPair.greatest(seat), crownRadius, outside);
+    RacewayTilt tight = faceGiven ? RacewayTilt.of(bearing, load, seat.total(), crownRadius, outside) : null;
     return new PricedPair(
         name, seat, tilt, bearing.life(load, tilt.raceways()), faceGiven ? bearing.life(load, tight.raceways()) : null);
   }

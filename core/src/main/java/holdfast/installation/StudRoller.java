@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param name what the sheet calls it
  * @param outsideDiameter outside diameter D of the outer ring, over 0
  * @param ringWidth width of the outer ring, over 0
- * @param crownRadius radius of the crown of the outer ring; 0 for a flat ring
+ * @param crownRadius radius of the crown of the outer ring, over D/2; 0 for a flat ring
  * @param flangeDiameter diameter of the flange that is clamped against the machine member, over d1
  * @param ringGap distance from the clamped face to the near side of the outer ring, 0 or more
  * @param studDiameter nominal diameter d1 of the stud, over 0 and below D
@@ -76,7 +76,7 @@ public record StudRoller(
     Objects.requireNonNull(ratingsFrom, "ratingsFrom");
     Check.positive(outsideDiameter.mm(), "outside diameter D", "mm", "it is a size");
     Check.positive(ringWidth.mm(), "ring width", "mm", "it is a size");
-    Check.notNegative(crownRadius.mm(), "crown radius", "mm", "0 stands for a flat ring");
+    RacewayTilt.checkCrown(crownRadius, outsideDiameter);
     Check.notNegative(ringGap.mm(), "gap between clamped face and ring", "mm", "it is a distance");
     Check.positive(studDiameter.mm(), "stud diameter d1", "mm", "it is a size");
     Check.notNegative(seatRoughness.mm(), "roughness Rz of the stud", "mm", "0 stands for unknown");

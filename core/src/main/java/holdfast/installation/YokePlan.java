@@ -183,7 +183,8 @@ public record YokePlan(
   Optional<LeanPrice> leanPrice(Angle lean) {
     Force load = duty.constant() ? duty.load() : meanLoad();
     return roller.knownInterior()
-        .map(interior -> LeanPrice.of(interior, roller.ratings(), load, lean, roller.crownRadius()));
+        .map(interior -> LeanPrice.of(
+            interior, roller.ratings(), load, lean, roller.crownRadius(), roller.outsideDiameter()));
   }
 
   /**

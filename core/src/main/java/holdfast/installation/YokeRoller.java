@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param name what the sheet calls it
  * @param outsideDiameter outside diameter D of the outer ring, over 0
  * @param ringWidth width of the outer ring, over 0
- * @param crownRadius radius of the crown of the outer ring; 0 for a flat ring
+ * @param crownRadius radius of the crown of the outer ring, over D/2; 0 for a flat ring
  * @param bore nominal diameter d of the bore of the inner ring, or of the circle inscribed in the needles; over 0, below D
  * @param boreTolerance its limit deviations such as {@code "0/-0.010 mm"}, or its tolerance class such as {@code "F6"}
  * @param innerRing whether it has an inner ring; without one the pin is the raceway
@@ -65,7 +65,7 @@ public record YokeRoller(
     Objects.requireNonNull(limits, "limits");
     Check.positive(outsideDiameter.mm(), "outside diameter D", "mm", "it is a size");
     Check.positive(ringWidth.mm(), "ring width", "mm", "it is a size");
-    Check.notNegative(crownRadius.mm(), "crown radius", "mm", "0 stands for a flat ring");
+    RacewayTilt.checkCrown(crownRadius, outsideDiameter);
     Check.positive(bore.mm(), "bore d", "mm", "it is a size");
     Check.positive(seatWidth.mm(), "width on the pin", "mm", "it is a size");
     if (bore.compareTo(outsideDiameter) >= 0) {

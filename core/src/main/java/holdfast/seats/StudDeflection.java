@@ -54,16 +54,18 @@ public record StudDeflection(
   }
 
   /**
-   * A steel stud in a rigid seat: E = 206 GPa, ν = 0.3 (common practice).
+   * A stud in a rigid seat.
    *
    * @param section the stud
    * @param load what it carries
+   * @param material material of the stud, whose modulus and Poisson's ratio count
    * @param engaged engaged length in the seat
    * @return the deflection
    * @throws holdfast.quantity.InputException if the engaged length or the load width is not positive
    */
-  public static StudDeflection ofSteel(ShankSection section, StudLoad load, Length engaged) {
-    return new StudDeflection(section, load, new Stress(206000), 0.3, engaged, new Stress(0));
+  public static StudDeflection of(ShankSection section, StudLoad load, Material material, Length engaged) {
+    Objects.requireNonNull(material, "material");
+    return new StudDeflection(section, load, material.elasticModulus(), material.poissonRatio(), engaged, new Stress(0));
   }
 
   /**

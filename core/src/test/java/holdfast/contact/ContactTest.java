@@ -33,6 +33,26 @@ class ContactTest {
     assertEquals("line contact 16 mm under 5 kN: peak 802.1 MPa over a width of 0.4961 mm", line.toString());
   }
 
+  /** An ellipse that hangs over its face cannot press less than the same load spread over the whole face. */
+  @Test
+  void aTruncatedEllipsePressesAtLeastAsTheLineOverItsFace() {
+    for (double face : new double[] {0.5, 1, 2, 4, 8, 18, 100}) {
+      EllipticalContact ellipse = crowned.ellipse(kN(5), mm(face));
+      LineContact line = flat.line(kN(5), mm(face));
+      double least = line.peakPressure().megapascal() * (1 - 1e-12);
+      assertTrue(ellipse.peakPressure().megapascal() >= least, ellipse::toString);
+      assertEquals(5000, ellipse.forceAt(ellipse.peakPressure()).base(), 1e-8, ellipse.toString());
+      assertEquals(ellipse.peakPressure().megapascal(), ellipse.explain().result().value());
+      assertEquals(-1, ellipse.trackStress(mm(0)).normal().ratio(ellipse.peakPressure()), 1e-12);
+      if (ellipse.actsAsLine()) {
+        assertEquals(line.largestShear().depth().mm(), ellipse.largestShear().depth().mm(), 1e-12);
+        assertTrue(codes(ellipse).contains("ellipse-truncated"));
+      }
+    }
+    assertTrue(crowned.ellipse(kN(5), mm(1)).actsAsLine());
+    assertFalse(crowned.ellipse(kN(5), mm(18)).actsAsLine());
+  }
+
   @Test
   void ellipticalContactOfACrownedRoller() {
     EllipticalContact ellipse = crowned.ellipse(kN(5), mm(18));

@@ -402,12 +402,15 @@ class PlanPartsTest {
   void aCrownLeansByTheMomentOverTheLoad() {
     // A ball of radius R on a plane moves its point of contact by R ψ; the moment of the load about the middle is F R ψ.
     assertEquals(0.5, CrownKernel.shift(500, 1e-3), 1e-6);
-    assertEquals(1e-3, CrownKernel.ringTilt(1000, 2000, 500), 1e-18);
-    assertEquals(-1e-3, CrownKernel.ringTilt(-1000, 2000, 500), 1e-18);
+    assertEquals(1e-3, CrownKernel.ringTilt(960, 2000, 500, 40), 1e-18);
+    assertEquals(-1e-3, CrownKernel.ringTilt(-960, 2000, 500, 40), 1e-18);
+    refused("arm R - D/2 of the load", () -> CrownKernel.ringTilt(1, 1, 20, 40));
+    refused("outside diameter D", () -> CrownKernel.ringTilt(1, 1, 20, 0));
+    refused("crown radius less half the outside diameter", () -> roller().ring(mm(40), mm(20), mm(20)).build());
     refused("crown radius R (0 mm)", () -> CrownKernel.shift(0, 1e-3));
-    refused("crown radius R (0 mm)", () -> CrownKernel.ringTilt(1, 1, 0));
-    refused("load F (0 N)", () -> CrownKernel.ringTilt(1, 0, 1));
-    refused("moment between the raceways", () -> CrownKernel.ringTilt(Double.NaN, 1, 1));
+    refused("crown radius R (0 mm)", () -> CrownKernel.ringTilt(1, 1, 0, 40));
+    refused("load F (0 N)", () -> CrownKernel.ringTilt(1, 0, 50, 40));
+    refused("moment between the raceways", () -> CrownKernel.ringTilt(Double.NaN, 1, 50, 40));
   }
 
   @Test

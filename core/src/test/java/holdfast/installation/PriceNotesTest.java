@@ -34,7 +34,7 @@ class PriceNotesTest {
   private static final InstallationPlan PLAN = InstallationPlan.example();
   private static final SeatPrice SLIP = flat().fit(Fit.of(mm(18), "H7/h7")).build();
   private static final SeatPrice FACED = flat().face(um(8), mm(32)).fit(Fit.of(mm(18), "H7/h7")).build();
-  private static final SeatPrice CROWNED = flat().ring(mm(500)).clearance(um(36)).build();
+  private static final SeatPrice CROWNED = flat().ring(mm(40), mm(500)).clearance(um(36)).build();
 
   private static List<String> codes(SeatPrice price) {
     return price.warnings().stream().map(Warning::code).toList();
@@ -137,7 +137,7 @@ class PriceNotesTest {
     List<Step> steps = rocks.explain().steps();
     assertEquals(List.of("ψ_r", "ψ"), steps.stream().map(Step::symbol).toList());
     // The lean of the ring by the moment that the load balances, in mrad; raceways and ring make up the whole.
-    assertEquals(rocks.moment().newtonMillimetre() / (2100 * 500) * 1000, steps.get(0).value(), 1e-6);
+    assertEquals(rocks.moment().newtonMillimetre() / (2100 * 480) * 1000, steps.get(0).value(), 1e-6);
     assertEquals("φ_g - ψ_r", steps.get(1).expression());
     assertEquals(rocks.studTilt().radian() * 1000, steps.get(0).value() + steps.get(1).value(), 1e-9);
     assertTrue(steps.get(1).source().toString().contains("moment of the load"));

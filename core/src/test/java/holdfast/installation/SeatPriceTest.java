@@ -38,7 +38,7 @@ class SeatPriceTest {
   static final LoadRatings RATINGS = LoadRatings.trackRoller(kN(14.2), kN(17.5), OuterRing.DEFLECTING);
 
   static SeatPriceBuilder flat() {
-    return SeatPrice.of(INTERIOR, RATINGS).duty(kN(2.1), rpm(180)).seat(mm(18), mm(16)).ring(mm(0)).bending(mrad(0));
+    return SeatPrice.of(INTERIOR, RATINGS).duty(kN(2.1), rpm(180)).seat(mm(18), mm(16)).ring(mm(40), mm(0)).bending(mrad(0));
   }
 
   private static List<String> codes(SeatPrice price) {
@@ -55,7 +55,7 @@ class SeatPriceTest {
         interior.value());
     InputException price = assertThrows(InputException.class, () -> SeatPrice.of(INTERIOR, RATINGS).bending(mrad(0)).build());
     assertEquals(
-        "without load, speed, stud diameter, seat length, crown of the ring (0 mm for a flat ring), fit or clearance",
+        "without load, speed, stud diameter, seat length, diameter and crown of the ring (crown 0 mm for a flat ring), fit or clearance",
         price.value());
   }
 
@@ -108,7 +108,7 @@ class SeatPriceTest {
   @Test
   void aCrownedRingTakesMostOfTheLean() {
     SeatPrice flat = flat().clearance(um(36)).build();
-    SeatPrice crowned = flat().ring(mm(500)).clearance(um(36)).build();
+    SeatPrice crowned = flat().ring(mm(40), mm(500)).clearance(um(36)).build();
     assertTrue(crowned.lifeRatio() > 3 * flat.lifeRatio(), crowned::toString);
     assertTrue(codes(flat).contains("flat-ring-held"));
     assertTrue(codes(crowned).contains("crowned-ring-rocks"));

@@ -127,8 +127,8 @@ class YokePriceTest {
     RollerInterior inside =
         RollerInterior.describe().rollers(29, mm(3), mm(17), ValueOrigin.STATED).pitchDiameter(mm(28), ValueOrigin.STATED)
             .clearance(um(30), ValueOrigin.STATED).profile(RollerProfile.logarithmic(), ValueOrigin.STATED).build();
-    LeanPrice flat = LeanPrice.of(inside, EXAMPLE.roller().ratings(), kN(4.5), EXAMPLE.withEars("H7").tilt(), mm(0));
-    LeanPrice crowned = LeanPrice.of(inside, EXAMPLE.roller().ratings(), kN(4.5), EXAMPLE.withEars("H7").tilt(), mm(500));
+    LeanPrice flat = LeanPrice.of(inside, EXAMPLE.roller().ratings(), kN(4.5), EXAMPLE.withEars("H7").tilt(), mm(0), mm(52));
+    LeanPrice crowned = LeanPrice.of(inside, EXAMPLE.roller().ratings(), kN(4.5), EXAMPLE.withEars("H7").tilt(), mm(500), mm(52));
     assertTrue(crowned.lifeRatio() > flat.lifeRatio(), crowned + ", " + flat);
     assertTrue(crowned.toString().contains("of which the rollers see"), crowned.toString());
   }

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** Typed figures of seats and studs against closed forms and integrals of the bending moment. */
 class SeatFiguresTest {
   private static final Material STEEL = Material.of("C45+N");
-  private static final double EI = 206000 * Math.PI / 64 * (16 * 16 * 16 * 16 - 4 * 4 * 4 * 4);
+  private static final double EI = STEEL.elasticModulus().megapascal() * Math.PI / 64 * (16 * 16 * 16 * 16 - 4 * 4 * 4 * 4);
 
   private static double step(Derivation derivation, String symbol) {
     return derivation.steps().stream().filter(step -> step.symbol().equals(symbol)).mapToDouble(Step::value).findFirst().orElseThrow();
@@ -24,7 +24,8 @@ class SeatFiguresTest {
   @Test
   void theFreePartBendsAsItsMomentSays() {
     StudDeflection stud =
-        StudDeflection.ofSteel(ShankSection.drilled(mm(16), mm(4)), StudLoad.radial(N(4000), mm(18), mm(0.8)), mm(20));
+        StudDeflection.of(
+            ShankSection.drilled(mm(16), mm(4)), StudLoad.radial(N(4000), mm(18), mm(0.8)), STEEL, mm(20));
     // w = ∫ M (x - s) ds/(EI) up to x = g + B/2, with M = F (B/2 + g - s) before the load and F (B + g - s)²/(2B) under it.
     double x = 9.8;
     int n = 20000;
@@ -48,7 +49,8 @@ class SeatFiguresTest {
     double lambda = Math.pow(c / (4 * EI), 0.25);
     double a = 9.8;
     StudDeflection stud =
-        StudDeflection.ofSteel(ShankSection.drilled(mm(16), mm(4)), StudLoad.radial(N(4000), mm(18), mm(0.8)), mm(250))
+        StudDeflection.of(
+                ShankSection.drilled(mm(16), mm(4)), StudLoad.radial(N(4000), mm(18), mm(0.8)), STEEL, mm(250))
             .onFoundation(MPa(c));
     double y0 = 2 * lambda / c * 4000 * (1 + lambda * a);
     double slope = 2 * lambda * lambda / c * 4000 * (1 + 2 * lambda * a);

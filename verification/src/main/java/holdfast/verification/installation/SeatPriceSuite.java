@@ -69,7 +69,7 @@ final class SeatPriceSuite {
     return SeatPrice.of(interior, LoadRatings.trackRoller(rating, rating, OuterRing.RIGID))
         .duty(new Force(cases.number(row, "fr")), new RotationalSpeed(100))
         .seat(mm(cases, row, "stud"), mm(cases, row, "length"))
-        .ring(mm(cases, row, "crown"))
+        .ring(mm(cases, row, "outside"), mm(cases, row, "crown"))
         .bending(new Angle(cases.number(row, "bending")))
         .face(mm(cases, row, "runout"), mm(cases, row, "face"))
         .clearance(mm(cases, row, "clearance"))

@@ -4,7 +4,8 @@ Usage: python3 seat_price.py FILE      writes the cases with their values as CSV
 
 How this differs from the code under test: the lean of a stud with play is the root of the exact equation of a rectangle in
 a gap; a crowned ring is balanced from the other side, by searching the lean of the ring under whose moment the bearing tilts
-by what is left (the code searches the tilt whose moment the ring balances); the bearing is that of tilted_bearing.py, with
+by what is left (the code searches the tilt whose moment the ring balances), with the lowest point of the turned arc found
+by a search; the bearing is that of tilted_bearing.py, with
 loads integrated over the continuous length of a roller. The recalled formulas of life are the same: this checks the
 mathematics and the joining, not the choice of formula. Units: mm, N, N mm, rad.
 """
@@ -35,25 +36,37 @@ def lean(c):
     return max(loose, math.atan(c["runout"] / c["face"])) + c["bending"]
 
 
+def arm(c, ring):
+    """How far the lowest point of the crown lies beside the middle of the ring: the arc turned by the lean, then searched."""
+    def height(t):
+        # A point of the arc at the angle t from its middle; the middle of the ring is the origin, the track lies below.
+        x, y = c["crown"] * math.sin(t), c["crown"] - c["outside"] / 2 - c["crown"] * math.cos(t)
+        return x * math.sin(ring) + y * math.cos(ring)
+
+    t = optimize.minimize_scalar(height, bounds=(-0.2, 0.2), method="bounded", options=dict(xatol=1e-14)).x
+    x, y = c["crown"] * math.sin(t), c["crown"] - c["outside"] / 2 - c["crown"] * math.cos(t)
+    return abs(x * math.cos(ring) - y * math.sin(ring))
+
+
 def raceways(c, whole):
     if c["crown"] == 0 or whole == 0:
         return whole
     bearing = model(c, SEARCH)
 
     def left(ring):
-        tilt = bearing.solve(moment=(c["fr"] * c["crown"] * ring, 0.0))[1]
+        tilt = bearing.solve(moment=(c["fr"] * arm(c, ring), 0.0))[1]
         return math.atan(tilt[0]) + ring - whole
 
     low = 0.0
     high = whole * (1 - 1e-9)
     # A moment that would tip the bearing over has no equilibrium: keep below a third of the length of the rollers.
-    high = min(high, c["lwe"] / 3 / c["crown"])
+    high = min(high, c["lwe"] / 3 / (c["crown"] - c["outside"] / 2))
     return whole - optimize.brentq(left, low, high, xtol=1e-10 * whole + 1e-14, rtol=1e-10)
 
 
 def cases():
     needle = dict(z=16, dwe=3.5, lwe=12, dpw=23, cr=14200, s=0.02, profile="log", fr=2100, stud=18, length=16,
-                  clearance=0.036, runout=0.008, face=32, bending=0.00013, crown=0)
+                  clearance=0.036, runout=0.008, face=32, bending=0.00013, outside=40, crown=0)
     yield needle
     yield dict(needle, clearance=0.018)
     yield dict(needle, clearance=-0.012)
