@@ -2,7 +2,10 @@
 package holdfast.tables;
 
 import java.io.FileNotFoundException;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -21,12 +24,21 @@ final class BundledTables {
       synchronized (BundledTables.class) {
         if (chosen == null) {
           String place = System.getProperty(PROPERTY);
-          chosen = place == null ? ofTheLibrary() : fit(TableSet.load(Path.of(place)), ofTheLibrary());
+          chosen = place == null ? ofTheLibrary() : fit(named(place), ofTheLibrary());
         }
         set = chosen;
       }
     }
     return set;
+  }
+
+  private static TableSet named(String place) {
+    try {
+      return TableSet.load(Path.of(place));
+    } catch (InvalidPathException e) {
+      String fault = "system property " + PROPERTY + ": '" + place + "' is no path: " + e.getReason();
+      throw new UncheckedIOException(fault, new IOException(e));
+    }
   }
 
   private static TableSet ofTheLibrary() {
@@ -45,20 +57,21 @@ final class BundledTables {
   static TableSet fit(TableSet other, TableSet own) {
     Edition wanted = own.edition();
     Edition found = other.edition();
+    String edition = "the edition" + (other.place().isEmpty() ? "" : " in " + other.place());
     if (found.version().equals(wanted.version()) && !found.equals(wanted)) {
-      throw new EditionException(wanted, found, "two editions have one version; an edition with changed files needs its own");
+      throw new EditionException(wanted, found, edition + " has the version of the library's tables and other files: two editions have one version");
     }
     for (Table table : own.all()) {
       String id = table.descriptor().id();
       if (!other.ids().contains(id)) {
-        throw new EditionException(wanted, found, "the edition lacks the table '" + id + "', which calculations read");
+        throw new EditionException(wanted, found, edition + " lacks the table '" + id + "', which calculations read");
       }
       for (Column column : table.descriptor().columns().values()) {
         Column there = other.table(id).descriptor().columns().get(column.name());
         boolean same = there != null && there.type() == column.type() && there.unit().equals(column.unit());
         if (!same || (there.optional() && !column.optional())) {
           throw new EditionException(
-              wanted, found, "table '" + id + "': calculations read " + column + ", the edition has " + there);
+              wanted, found, "table '" + id + "': calculations read " + column + ", " + edition + " has " + there);
         }
       }
     }

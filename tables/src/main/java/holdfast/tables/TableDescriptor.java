@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.tables;
 
-import java.io.IOException;
-import java.io.Reader;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -68,103 +65,79 @@ public record TableDescriptor(
     return !rangeFrom.isEmpty();
   }
 
-  static TableDescriptor read(String id, String file, Reader reader) throws IOException {
-    Properties p = new Properties();
-    try {
-      p.load(reader);
-    } catch (IllegalArgumentException e) {
-      throw new TableFormatException(file, 0, e.getMessage());
-    }
-    Map<String, Column> columns = columns(p, file);
+  static TableDescriptor read(String id, Entries entries) {
+    Map<String, Column> columns = columns(entries);
     List<String> key = new ArrayList<>();
-    for (String part : required(p, "key", file).split(",", -1)) {
-      key.add(part.strip());
-    }
-    for (String name : key) {
+    for (String part : entries.required("key").split(",", -1)) {
+      String name = part.strip();
       if (!columns.containsKey(name)) {
-        throw new TableFormatException(file, 0, "key column '" + name + "' is not described");
+        throw entries.fault("key", "key column '" + name + "' is not described");
       }
+      key.add(name);
     }
-    String address = required(p, "address", file);
+    String address = entries.required("address");
     Matcher names = NAME_IN_BRACES.matcher(address);
     while (names.find()) {
       if (!columns.containsKey(names.group(1))) {
-        throw new TableFormatException(file, 0, "address: column '" + names.group(1) + "' is not described");
+        throw entries.fault("address", "address: column '" + names.group(1) + "' is not described");
       }
     }
-    String[] range = range(p, columns, file);
+    String[] range = range(entries, columns);
     return new TableDescriptor(
-        id,
-        required(p, "title", file),
-        source(p, file),
-        columns,
-        key,
-        range[0],
-        range[1],
-        address,
-        p.getProperty("note", "").strip());
+        id, entries.required("title"), source(entries), columns, key, range[0], range[1], address, entries.value("note"));
   }
 
-  private static Map<String, Column> columns(Properties p, String file) {
+  private static Map<String, Column> columns(Entries entries) {
     Map<String, Column> columns = new LinkedHashMap<>();
-    for (String name : new TreeSet<>(p.stringPropertyNames())) {
+    for (String name : new TreeSet<>(entries.names())) {
       if (name.startsWith("column.")) {
         String column = name.substring("column.".length());
         try {
-          columns.put(column, Column.of(column, p.getProperty(name)));
+          columns.put(column, Column.of(column, entries.value(name)));
         } catch (IllegalArgumentException e) {
-          throw new TableFormatException(file, 0, name + ": " + e.getMessage());
+          throw entries.fault(name, name + ": " + e.getMessage());
         }
         Column.Type reserved = RESERVED.get(column);
         if (reserved != null && columns.get(column).type() != reserved) {
-          throw new TableFormatException(
-              file, 0, name + ": a column of this name has the type " + reserved.name().toLowerCase(Locale.ROOT));
+          throw entries.fault(
+              name, name + ": a column of this name has the type " + reserved.name().toLowerCase(Locale.ROOT));
         }
       } else if (!KNOWN.contains(name)) {
-        throw new TableFormatException(
-            file, 0, "unknown entry '" + name + "'; known: " + new TreeSet<>(KNOWN) + ", column.<name>");
+        throw entries.fault(name, "unknown entry '" + name + "'; known: " + new TreeSet<>(KNOWN) + ", column.<name>");
       }
     }
     return columns;
   }
 
   /** The two range columns, or two empty texts. */
-  private static String[] range(Properties p, Map<String, Column> columns, String file) {
-    String entry = p.getProperty("ranges", "").strip();
+  private static String[] range(Entries entries, Map<String, Column> columns) {
+    String entry = entries.value("ranges");
     if (entry.isEmpty()) {
       return new String[] {"", ""};
     }
     String[] range = entry.split("\\.\\.", -1);
     if (range.length != 2) {
-      throw new TableFormatException(file, 0, "ranges must be 'from_column..to_column', not '" + entry + "'");
+      throw entries.fault("ranges", "ranges must be 'from_column..to_column', not '" + entry + "'");
     }
     for (int i = 0; i < 2; i++) {
       range[i] = range[i].strip();
       Column column = columns.get(range[i]);
       if (column == null || column.type() != Column.Type.NUMBER || column.optional()) {
-        throw new TableFormatException(
-            file, 0, "ranges: '" + range[i] + "' must be a described number column whose cells are never empty");
+        throw entries.fault(
+            "ranges", "ranges: '" + range[i] + "' must be a described number column whose cells are never empty");
       }
     }
     return range;
   }
 
-  private static SourceRef source(Properties p, String file) {
-    String document = required(p, "document", file);
-    String locator = required(p, "locator", file);
-    String provenance = required(p, "provenance", file);
+  private static SourceRef source(Entries entries) {
+    String document = entries.required("document");
+    String locator = entries.required("locator");
+    String provenance = entries.required("provenance");
     try {
       return new SourceRef(document, locator, Provenance.of(provenance));
     } catch (IllegalArgumentException e) {
-      throw new TableFormatException(file, 0, e.getMessage());
+      throw entries.fault("provenance", e.getMessage());
     }
-  }
-
-  private static String required(Properties p, String name, String file) {
-    String value = p.getProperty(name, "").strip();
-    if (value.isEmpty()) {
-      throw new TableFormatException(file, 0, "entry '" + name + "' is missing or empty");
-    }
-    return value;
   }
 }

@@ -21,6 +21,12 @@ public final class TableFormatException extends IllegalArgumentException {
     this.line = line;
   }
 
+  /** The same error with the place of the set. */
+  TableFormatException in(String place) {
+    String fault = getMessage().substring((line > 0 ? file + ":" + line + ": " : file + ": ").length());
+    return new TableFormatException(file, line, fault + " (in " + place + ")");
+  }
+
   /**
    * Name of the file at fault.
    *

@@ -6,8 +6,9 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
-import java.io.Reader;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -33,7 +34,7 @@ final class TableReader {
     this.register = register;
   }
 
-  static Table read(String file, TableDescriptor descriptor, SourceRegister register, Reader csv) {
+  static Table read(String file, TableDescriptor descriptor, SourceRegister register, String csv) {
     if (!register.contains(descriptor.source().document())) {
       throw new TableFormatException(
           descriptor.id() + ".properties",
@@ -43,7 +44,7 @@ final class TableReader {
     return new TableReader(file, descriptor, register).read(csv);
   }
 
-  private Table read(Reader csv) {
+  private Table read(String csv) {
     List<CsvRecord> records = records(file, csv);
     List<String> header = header(records.get(0));
     int size = records.size() - 1;
@@ -66,15 +67,19 @@ final class TableReader {
         numbers.put(column.name(), number);
       }
     }
-    refuseDuplicates(records, texts, size);
+    refuseDuplicates(records, texts, numbers, size);
     if (descriptor.hasRanges()) {
       refuseGaps(records, texts, numbers, size);
     }
     return new Table(descriptor, texts, numbers, size);
   }
 
-  /** All records, the header first; comment lines start with '#'. Every record has as many fields as the header. */
-  static List<CsvRecord> records(String file, Reader csv) {
+  /**
+   * All records, the header first. Above the header lines that start with '#' are comments. Every record has as many fields
+   * as the header and stands on one line.
+   */
+  static List<CsvRecord> records(String file, String csv) {
+    refuseWhatWouldVanish(file, csv);
     List<CsvRecord> records = new ArrayList<>();
     // Lines with too many or too few fields are let through here: the check below names them better.
     try (CsvReader<CsvRecord> reader =
@@ -82,7 +87,7 @@ final class TableReader {
             .commentStrategy(CommentStrategy.SKIP)
             .allowMissingFields(true)
             .allowExtraFields(true)
-            .ofCsvRecord(csv)) {
+            .ofCsvRecord(new StringReader(csv))) {
       reader.forEach(records::add);
     } catch (CsvParseException e) {
       String reason = e.getCause() == null ? e.getMessage() : e.getMessage() + ": " + e.getCause().getMessage();
@@ -101,6 +106,49 @@ final class TableReader {
       }
     }
     return records;
+  }
+
+  /** A reader of CSV takes an open quotation mark for a cell of many lines, and any line that starts with '#' for a comment. */
+  private static void refuseWhatWouldVanish(String file, String csv) {
+    boolean belowHeader = false;
+    int number = 0;
+    for (String line : csv.lines().toList()) {
+      number++;
+      boolean comment = line.startsWith("#");
+      if (comment && belowHeader) {
+        throw new TableFormatException(
+            file, number, "the row starts with '#': comments stand above the column names; a cell that starts so needs quotes");
+      }
+      if (!comment && !quotesClose(line)) {
+        throw new TableFormatException(
+            file, number, "a quotation mark is not closed on its line, or stands inside a cell without being doubled");
+      }
+      belowHeader |= !comment && !line.isBlank();
+    }
+  }
+
+  /** Whether each cell has no quotation mark at all, or stands within two, with those inside doubled. */
+  private static boolean quotesClose(String line) {
+    boolean inside = false;
+    for (int i = 0; i < line.length(); i++) {
+      boolean first = i == 0 || line.charAt(i - 1) == ',';
+      boolean last = i + 1 == line.length() || line.charAt(i + 1) == ',';
+      if (line.charAt(i) != '"') {
+        continue;
+      } else if (!inside) {
+        if (!first) {
+          return false;
+        }
+        inside = true;
+      } else if (!last && line.charAt(i + 1) == '"') {
+        i++;
+      } else if (last) {
+        inside = false;
+      } else {
+        return false;
+      }
+    }
+    return !inside;
   }
 
   private List<String> header(CsvRecord first) {
@@ -166,10 +214,11 @@ final class TableReader {
     return value;
   }
 
-  private void refuseDuplicates(List<CsvRecord> records, Map<String, String[]> texts, int size) {
+  private void refuseDuplicates(
+      List<CsvRecord> records, Map<String, String[]> texts, Map<String, double[]> numbers, int size) {
     Map<String, Long> seen = new HashMap<>();
     for (int row = 0; row < size; row++) {
-      String key = key(texts, row, descriptor.key());
+      String key = key(texts, numbers, row, descriptor.key());
       long line = records.get(row + 1).getStartingLineNumber();
       Long earlier = seen.putIfAbsent(key, line);
       if (earlier != null) {
@@ -192,7 +241,7 @@ final class TableReader {
       if (!(from[row] < to[row])) {
         throw new TableFormatException(file, line, "range over " + from[row] + " up to " + to[row] + " is empty");
       }
-      Double end = lastEnd.put(key(texts, row, group), to[row]);
+      Double end = lastEnd.put(key(texts, numbers, row, group), to[row]);
       if (end != null && end != from[row]) {
         throw new TableFormatException(
             file, line, "range starts at " + from[row] + " but the one before it ends at " + end + " (gap or overlap)");
@@ -200,11 +249,17 @@ final class TableReader {
     }
   }
 
-  private static String key(Map<String, String[]> texts, int row, List<String> columns) {
+  /** Numbers count by value: 16 and 16.0 are one key. */
+  private static String key(Map<String, String[]> texts, Map<String, double[]> numbers, int row, List<String> columns) {
     List<String> parts = new ArrayList<>();
     for (String column : columns) {
-      parts.add(texts.get(column)[row]);
+      boolean value = numbers.containsKey(column) && !texts.get(column)[row].isEmpty();
+      parts.add(value ? plain(numbers.get(column)[row]) : texts.get(column)[row]);
     }
     return parts.toString();
+  }
+
+  private static String plain(double number) {
+    return number == 0 ? "0" : new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString();
   }
 }

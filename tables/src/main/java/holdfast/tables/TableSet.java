@@ -2,31 +2,21 @@
 package holdfast.tables;
 
 import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.ByteArrayInputStream;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.Reader;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Properties;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.SortedMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -37,7 +27,8 @@ import java.util.zip.ZipFile;
  * <p>A set is a folder with {@code table-set.properties} (entries {@code version} and {@code subjects}); each subject
  * is a folder with {@code sources.csv} (columns id, title, kind, note) and {@code contents.txt}, which lists its
  * tables, one path a line without the ending. A table is two files, {@code <path>.csv} and {@code <path>.properties}.
- * Tables are read and validated when first asked for; {@link #all()} reads them all.
+ * All files are read, and the digest is taken, when the set is opened: what happens to the files later does not matter.
+ * Tables are parsed and validated when first asked for; {@link #all()} does it for all.
  */
 public final class TableSet {
   /** Where a jar holds its set. */
@@ -45,11 +36,11 @@ public final class TableSet {
 
   private static final String FRAME = "table-set.properties";
 
-  private final Opener opener;
+  private final String place;
   private final String version;
-  private final List<String> subjects;
-  private final Set<String> tableFiles;
+  private final Set<String> tableFiles = new LinkedHashSet<>();
   private final SourceRegister register;
+  private final SetFiles files;
   private final Map<String, Table> loaded = new ConcurrentHashMap<>();
 
   /** Opens a file of a set by its path below the set's folder. */
@@ -65,37 +56,36 @@ public final class TableSet {
     InputStream open(String path) throws IOException;
   }
 
-  private TableSet(Opener opener, Collection<Document> knownDocuments) {
-    this.opener = opener;
-    Properties p = new Properties();
-    Reader frame = reader(FRAME);
-    try {
-      p.load(frame);
-    } catch (IOException | IllegalArgumentException e) {
-      throw new TableFormatException(FRAME, 0, e.getMessage());
+  /** All files are read now and parsed when asked for; what happens to them later does not matter. */
+  private TableSet(Opener opener, Collection<Document> knownDocuments, String place) {
+    this.place = place;
+    SetFiles.Reading reading = new SetFiles.Reading(opener);
+    Entries frame = Entries.read(FRAME, reading.text(FRAME));
+    for (String name : frame.names()) {
+      if (!name.equals("version") && !name.equals("subjects")) {
+        throw frame.fault(name, "unknown entry '" + name + "'; known: version, subjects");
+      }
     }
-    this.version = required(p, "version");
-    this.subjects = List.of(required(p, "subjects").split("\\s*,\\s*", -1));
+    this.version = frame.required("version");
+    if (!Edition.VERSION.matcher(version).matches()) {
+      throw frame.fault("version", "version '" + version + "' must be " + Edition.RULE);
+    }
     Map<String, Document> documents = new LinkedHashMap<>();
     knownDocuments.forEach(document -> documents.put(document.id(), document));
-    this.tableFiles = new LinkedHashSet<>();
     Set<String> seen = new HashSet<>();
-    for (String subject : subjects) {
-      if (subject.isEmpty() || !seen.add(subject)) {
-        throw new TableFormatException(FRAME, 0, "entry 'subjects': '" + subject + "' is empty or listed twice");
+    for (String subject : frame.required("subjects").split("\\s*,\\s*", -1)) {
+      if (!SetFiles.isName(subject) || !seen.add(subject)) {
+        throw frame.fault("subjects", "subject '" + subject + "' is listed twice, or not " + SetFiles.RULE);
       }
-      readDocuments(subject + "/sources.csv", documents);
-      readContents(subject);
+      readDocuments(reading, subject + "/sources.csv", documents);
+      readContents(reading, subject);
     }
+    for (String table : tableFiles) {
+      reading.read(table + ".csv");
+      reading.read(table + ".properties");
+    }
+    this.files = reading.done();
     this.register = SourceRegister.of(documents.values());
-  }
-
-  private static String required(Properties p, String name) {
-    String value = p.getProperty(name, "").strip();
-    if (value.isEmpty()) {
-      throw new TableFormatException(FRAME, 0, "entry '" + name + "' is missing or empty");
-    }
-    return value;
   }
 
   /**
@@ -122,19 +112,32 @@ public final class TableSet {
    * @throws UncheckedIOException if a file cannot be read
    */
   public static TableSet load(Path place) {
-    Opener opener =
-        Files.isRegularFile(place) ? path -> entry(place, FOLDER + path) : path -> Files.newInputStream(place.resolve(path));
-    return load(opener, SourceRegister.of(List.of()));
+    if (!Files.isRegularFile(place)) {
+      return load(path -> Files.newInputStream(place.resolve(path)), place);
+    }
+    try (ZipFile jar = new ZipFile(place.toFile())) {
+      return load(path -> entry(jar, FOLDER + path), place);
+    } catch (IOException e) {
+      throw new UncheckedIOException("table set " + place + ": cannot be read as a jar: " + e.getMessage(), e);
+    }
   }
 
-  private static InputStream entry(Path jar, String name) throws IOException {
-    try (ZipFile zip = new ZipFile(jar.toFile())) {
-      ZipEntry entry = zip.getEntry(name);
-      if (entry == null) {
-        throw new FileNotFoundException(name + " in " + jar);
-      }
-      return new ByteArrayInputStream(zip.getInputStream(entry).readAllBytes());
+  private static TableSet load(Opener opener, Path place) {
+    try {
+      return new TableSet(opener, List.of(), place.toString());
+    } catch (TableFormatException e) {
+      throw e.in(place.toString());
+    } catch (UncheckedIOException e) {
+      throw new UncheckedIOException(e.getMessage() + " (in " + place + ")", e.getCause());
     }
+  }
+
+  private static InputStream entry(ZipFile jar, String name) throws IOException {
+    ZipEntry entry = jar.getEntry(name);
+    if (entry == null) {
+      throw new FileNotFoundException(name);
+    }
+    return jar.getInputStream(entry);
   }
 
   /**
@@ -147,7 +150,7 @@ public final class TableSet {
    * @throws UncheckedIOException if a file cannot be read
    */
   public static TableSet load(Opener opener, SourceRegister known) {
-    return new TableSet(opener, known.documents());
+    return new TableSet(opener, known.documents(), "");
   }
 
   /**
@@ -160,12 +163,12 @@ public final class TableSet {
   }
 
   /**
-   * Which edition this is. Computes the digest anew.
+   * Which edition this is.
    *
    * @return version and digest
    */
   public Edition edition() {
-    return new Edition(version, digest());
+    return new Edition(version, files.digest());
   }
 
   /**
@@ -231,49 +234,45 @@ public final class TableSet {
   }
 
   /**
-   * SHA-256 over every file of the set: for each path in alphabetical order the path, a zero byte, and the content.
+   * SHA-256 over every file of the set, of the bytes that were read when the set was opened: for each path in alphabetical
+   * order the path, a zero byte, and the content.
    *
    * @return 64 hexadecimal digits
    */
   public String digest() {
-    TreeSet<String> paths = new TreeSet<>();
-    paths.add(FRAME);
-    for (String subject : subjects) {
-      paths.add(subject + "/sources.csv");
-      paths.add(subject + "/contents.txt");
-    }
-    for (String table : tableFiles) {
-      paths.add(table + ".csv");
-      paths.add(table + ".properties");
-    }
-    try {
-      MessageDigest sha = MessageDigest.getInstance("SHA-256");
-      for (String path : paths) {
-        sha.update(path.getBytes(StandardCharsets.UTF_8));
-        sha.update((byte) 0);
-        try (InputStream in = opener.open(path)) {
-          sha.update(in.readAllBytes());
-        }
-      }
-      return HexFormat.of().formatHex(sha.digest());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    return files.digest();
+  }
+
+  /**
+   * SHA-256 of each file of the set, of the bytes that were read when the set was opened.
+   *
+   * @return 64 hexadecimal digits by the path below the set's folder, in alphabetical order; unmodifiable
+   */
+  public SortedMap<String, String> digests() {
+    return files.digests();
+  }
+
+  /** Where the set was loaded from; empty if it came through an {@link Opener}. */
+  String place() {
+    return place;
   }
 
   private Table read(String id) {
+    String csv = id + ".csv";
+    String properties = id + ".properties";
     try {
-      TableDescriptor descriptor = TableDescriptor.read(id, id + ".properties", reader(id + ".properties"));
-      return TableReader.read(id + ".csv", descriptor, register, reader(id + ".csv"));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      TableDescriptor descriptor = TableDescriptor.read(id, Entries.read(properties, files.text(properties)));
+      Table table = TableReader.read(csv, descriptor, register, files.text(csv));
+      files.forget(csv);
+      files.forget(properties);
+      return table;
+    } catch (TableFormatException e) {
+      throw place.isEmpty() ? e : e.in(place);
     }
   }
 
-  private void readDocuments(String file, Map<String, Document> documents) {
-    List<CsvRecord> records = TableReader.records(file, reader(file));
+  private static void readDocuments(SetFiles.Reading reading, String file, Map<String, Document> documents) {
+    List<CsvRecord> records = TableReader.records(file, reading.text(file));
     if (!records.get(0).getFields().equals(List.of("id", "title", "kind", "note"))) {
       throw new TableFormatException(file, records.get(0).getStartingLineNumber(), "columns must be id,title,kind,note");
     }
@@ -291,30 +290,24 @@ public final class TableSet {
     }
   }
 
-  private void readContents(String subject) {
+  private void readContents(SetFiles.Reading reading, String subject) {
     String file = subject + "/contents.txt";
+    int before = tableFiles.size();
     int number = 0;
-    for (String line : content(file).lines().map(String::strip).toList()) {
+    for (String line : reading.text(file).lines().map(String::strip).toList()) {
       number++;
-      if (!line.isEmpty() && !line.startsWith("#") && !tableFiles.add(subject + "/" + line)) {
+      if (line.isEmpty() || line.startsWith("#")) {
+        continue;
+      }
+      if (!SetFiles.isName(line)) {
+        throw new TableFormatException(file, number, "table '" + line + "' is not " + SetFiles.RULE);
+      }
+      if (!tableFiles.add(subject + "/" + line)) {
         throw new TableFormatException(file, number, "table '" + line + "' is listed twice");
       }
     }
-  }
-
-  private Reader reader(String path) {
-    return new StringReader(content(path));
-  }
-
-  /** A file as text. A byte order mark, as spreadsheets write it, is dropped. */
-  private String content(String path) {
-    try (InputStream in = opener.open(path)) {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(in.readAllBytes())).toString();
-      return text.startsWith("\uFEFF") ? text.substring(1) : text;
-    } catch (CharacterCodingException e) {
-      throw new TableFormatException(path, 0, "the file is not written in UTF-8");
-    } catch (IOException e) {
-      throw new UncheckedIOException("table set: cannot read " + path, e);
+    if (tableFiles.size() == before) {
+      throw new TableFormatException(file, 0, "the file lists no table");
     }
   }
 }

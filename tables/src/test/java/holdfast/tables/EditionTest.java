@@ -173,16 +173,23 @@ class EditionTest {
         zip.write(Files.readAllBytes(path.resolve("before").resolve(name)));
       }
     }
-    TableSet set = TableSet.load(jar);
-    assertEquals(List.of(ID), set.ids());
-    UncheckedIOException e = assertThrows(UncheckedIOException.class, () -> set.table(ID));
-    assertTrue(e.getMessage().contains(ID + ".properties"), e.getMessage());
+    UncheckedIOException e = assertThrows(UncheckedIOException.class, () -> TableSet.load(jar));
+    assertTrue(e.getMessage().contains(ID + ".properties") && e.getMessage().contains(jar.toString()), e.getMessage());
+    Path whole = path.resolve("whole.jar");
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(whole))) {
+      for (String name : before.digests().keySet()) {
+        zip.putNextEntry(new ZipEntry("holdfast/tables/data/" + name));
+        zip.write(Files.readAllBytes(path.resolve("before").resolve(name)));
+      }
+    }
+    assertEquals(before.edition(), TableSet.load(whole).edition());
+    assertEquals(4, TableSet.load(whole).table(ID).size());
   }
 
   @Test
   void bundledSetWithOneValueChanged() {
-    TableSet other = bundledButFor("table-set.properties", "version = 2", "version = example of 2");
-    assertTrue(other.version().startsWith("example of 2"), other.version());
+    TableSet other = bundledButFor("table-set.properties", "version = 2", "version = example-of-2");
+    assertTrue(other.version().startsWith("example-of-2"), other.version());
     assertEquals(List.of(), EditionDiff.between(TableSet.bundled(), other).changes());
     TableSet changed = bundledButFor("fits/iso-286-1/2010/standard-tolerances.csv", "18,30,IT7,21,", "18,30,IT7,22,");
     List<EditionChange> changes = EditionDiff.between(TableSet.bundled(), changed).changes();
@@ -219,7 +226,8 @@ class EditionTest {
     refused("optional=true", folder.load());
     folder.descriptor("column.note = text optional\n", "").csv("over_mm,up_to_mm,grade,value,provenance,confirmed_by\n0,3,IT6,6,,\n");
     refused("has null", folder.load());
-    refused("lacks the table '" + ID + "'", folder.file("fits/contents.txt", "").load());
+    refused("lacks the table '" + ID + "'", folder.file("fits/contents.txt", "iso/others\n")
+        .file("fits/iso/others.csv", Folder.CSV).file("fits/iso/others.properties", Folder.DESCRIPTOR).load());
   }
 
   private void refused(String reason, TableSet other) {

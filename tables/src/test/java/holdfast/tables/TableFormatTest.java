@@ -5,10 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -130,7 +134,7 @@ class TableFormatTest {
     folder.csv(Folder.CSV.replace("memory", "web"));
     refused(CSV, 4, "provenance 'web' is not one of: published");
     folder.csv(Folder.CSV).descriptor("provenance = published", "provenance = found");
-    refused(DESCRIPTOR, 0, "provenance 'found' is not one of");
+    refused(DESCRIPTOR, 4, "provenance 'found' is not one of");
   }
 
   @Test
@@ -145,15 +149,157 @@ class TableFormatTest {
 
   @Test
   void quoteThatNeverEnds() {
-    // The open quote swallows the rest of the file, so that fields are missing.
     folder.csv(Folder.CSV.replace("IT6,8,", "IT6,\"8,"));
-    refused(CSV, 3, "4 fields instead of the 7");
+    refused(CSV, 3, "a quotation mark is not closed on its line");
   }
 
   @Test
   void textBehindAClosedQuote() {
     folder.csv(Folder.CSV.replace("IT6,8,", "IT6,\"8\"mm,"));
-    refused(CSV, 0, "not readable as CSV", "line 3");
+    refused(CSV, 3, "a quotation mark is not closed on its line, or stands inside a cell");
+  }
+
+  @Test
+  void aQuoteThatIsNotClosedSwallowsNoRows() {
+    // Up to the next quotation mark, the end of the file, or the end of its last line.
+    folder.csv(Folder.CSV.replace("IT6,6,,reprint,", "IT6,6,,reprint,\"see").replace(",recalled", ",end\""));
+    refused(CSV, 2, "a quotation mark is not closed on its line");
+    folder.csv(Folder.CSV.stripTrailing() + "\"see print");
+    refused(CSV, 5, "a quotation mark is not closed on its line");
+    folder.csv(Folder.CSV.replace("recalled", "3/4\" bar"));
+    refused(CSV, 4, "stands inside a cell without being doubled");
+    folder.csv(Folder.CSV.replace("recalled", "\"3/4\"\" bar, \"\"A\"\"\""));
+    assertEquals("3/4\" bar, \"A\"", folder.table().text(2, "note"));
+    folder.csv(Folder.CSV.replace("recalled", "\"\""));
+    assertEquals("", folder.table().text(2, "note"));
+    folder.file("fits/sources.csv", "id,title,kind,note\na,\"A,standard,\nb,B,standard,\n");
+    refused("fits/sources.csv", 2, "a quotation mark is not closed");
+  }
+
+  @Test
+  void aRowThatBeginsWithANumberSignIsNoComment() {
+    String numbers = "grade,over_mm,up_to_mm,value,provenance,confirmed_by,note\n";
+    folder.csv("# comment\n" + numbers + "#10-24,0,3,6,,,\nIT6,3,6,8,,,\n");
+    refused(CSV, 3, "the row starts with '#'");
+    folder.csv(numbers + "\"#10-24\",0,3,6,,,\nIT6,3,6,8,,,\n");
+    assertEquals("#10-24", folder.table().text(0, "grade"));
+    assertEquals(2, folder.table().size());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"3.0", "3.00", "3e0", "+3", "0.3e1"})
+  void oneNumberSpeltInTwoWaysIsOneKey(String three) {
+    folder.descriptor("ranges = over_mm..up_to_mm\n", "").csv(Folder.CSV + three + ",6,IT7,13,,,\n");
+    refused(CSV, 6, "same key [over_mm, up_to_mm, grade] = [3, 6, IT7] as in line 5");
+  }
+
+  @Test
+  void rangesOfOneGroupSpeltInTwoWaysMustJoin() {
+    folder.descriptor("column.grade = text", "column.grade = number 1");
+    folder.csv(Folder.CSV.replace("IT", "").replace("\n3,6,6", "\n4,6,6.0"));
+    refused(CSV, 3, "range starts at 4.0 but the one before it ends at 3.0");
+  }
+
+  @Test
+  void anEntryStandsOnce() {
+    folder.descriptor("locator = Table 1\n", "locator = Table 1\nlocator = Table 2\n");
+    refused(DESCRIPTOR, 4, "entry 'locator' stands in line 3 already");
+    folder.descriptor("locator = Table 1\n", "locator = Table 1\n# \\\nnote = a \\\n  b\n\\u006eote:c\n");
+    refused(DESCRIPTOR, 7, "entry 'note' stands in line 5 already");
+    folder.descriptor("locator = Table 1\n", "locator = Table 1\nnote = a \\\n  b\n");
+    assertEquals("a b", folder.table().descriptor().note());
+    folder.file("table-set.properties", "version = 1\nsubjects = fits\nversion = 2\n");
+    refused("table-set.properties", 3, "entry 'version' stands in line 1 already");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"../tolerances", "iso/../tolerances", "/etc/passwd", "iso//tolerances", "./iso", "iso/.hidden", "iso\\t",
+      "C:/tolerances", "iso/tol erances", "iso/t\u00f6l", "..", "iso/"})
+  void pathsStayBelowTheFolder(String line) {
+    folder.file("fits/contents.txt", "iso/tolerances\n" + line + "\n");
+    refused("fits/contents.txt", 2, "table '" + line + "' is not a path below the folder");
+    folder.file("fits/contents.txt", "iso/tolerances\n");
+    folder.file("table-set.properties", "version = 1\nsubjects = fits, " + line.replace("\\", "\\\\") + "\n");
+    refused("table-set.properties", 2, "subject '" + line + "' is listed twice, or not a path below the folder");
+  }
+
+  @Test
+  void aListWithoutTablesIsRefused() {
+    folder.file("fits/contents.txt", "");
+    refused("fits/contents.txt", 0, "the file lists no table");
+    folder.file("fits/contents.txt", "# none yet\n\n");
+    refused("fits/contents.txt", 0, "the file lists no table");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\0", "\u0007", "\u001b", "\u202e", "\u200b", "\u2028", "\ufeff", "\u0085", "\ud800"})
+  void whatCannotBePrintedIsNoPartOfANameOrText(String c) {
+    String shown = "U+%04X, cannot be printed".formatted((int) c.charAt(0));
+    if (!c.equals("\ud800")) {
+      folder.csv(Folder.CSV.replace("recalled", "re" + c + "called"));
+      refused(CSV, 4, shown);
+      folder.csv(Folder.CSV).file("fits/contents.txt", "iso/tolerances\niso/" + c + "x\n");
+      refused("fits/contents.txt", 2, shown);
+      folder.file("fits/contents.txt", "iso/tolerances\n");
+    }
+    folder.descriptor("Table 1", "Table \\u%04x 1".formatted((int) c.charAt(0)));
+    refused(DESCRIPTOR, 3, shown);
+    assertThrows(IllegalArgumentException.class, () -> new Document("a", "A" + c, "standard", ""));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1\\nTable set 9", "1\\u200b", "1 beta", "ä", "1_2"})
+  void aVersionIsOfLettersDigitsPointsAndHyphens(String version) {
+    folder.file("table-set.properties", "subjects = fits\nversion = " + version + "\n");
+    TableFormatException e = assertThrows(TableFormatException.class, folder::load);
+    assertEquals("table-set.properties", e.file());
+    assertEquals(2, e.line(), e.getMessage());
+    folder.file("table-set.properties", "subjects = fits\nversion = 2026.1-rc.B\n");
+    assertEquals("2026.1-rc.B", folder.load().version());
+    String digest = folder.load().digest();
+    assertThrows(IllegalArgumentException.class, () -> new Edition("1\nTable set 9", digest));
+  }
+
+  @Test
+  void aFileFarLargerThanAnyTableIsRefused() {
+    folder.file(CSV, new byte[SetFiles.MOST_BYTES_OF_A_FILE + 1]);
+    refused(CSV, 0, "the file is longer than 8388608 bytes");
+  }
+
+  @Test
+  void aSmallArchiveOfHugeFilesIsRefusedByName() throws IOException {
+    Path jar = path.resolve("bomb.jar");
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(jar))) {
+      put(zip, "table-set.properties", "version = 1\nsubjects = fits\n".getBytes(StandardCharsets.UTF_8));
+      put(zip, "fits/sources.csv", "id,title,kind,note\n".getBytes(StandardCharsets.UTF_8));
+      put(zip, "fits/contents.txt", "a\nb\nc\nd\ne\n".getBytes(StandardCharsets.UTF_8));
+      byte[] eightMegabytes = new byte[8 << 20];
+      for (char table = 'a'; table <= 'e'; table++) {
+        put(zip, "fits/" + table + ".csv", eightMegabytes);
+        put(zip, "fits/" + table + ".properties", eightMegabytes);
+      }
+    }
+    assertTrue(Files.size(jar) < 200_000);
+    TableFormatException e = assertThrows(TableFormatException.class, () -> TableSet.load(jar));
+    assertEquals("fits/d.properties", e.file());
+    assertTrue(e.getMessage().contains("longer than 67108864 bytes") && e.getMessage().contains(jar.toString()), e.getMessage());
+  }
+
+  private static void put(ZipOutputStream zip, String name, byte[] content) throws IOException {
+    zip.putNextEntry(new ZipEntry(TableSet.FOLDER + name));
+    zip.write(content);
+  }
+
+  @Test
+  void everyErrorOfAFolderOrJarNamesIt() throws IOException {
+    folder.csv(Folder.CSV.replace("IT6,8,", "IT6,x,"));
+    refused(CSV, 3, "(in " + path + ")");
+    Path noJar = Files.writeString(path.resolve("no.jar"), "no jar");
+    UncheckedIOException e = assertThrows(UncheckedIOException.class, () -> TableSet.load(noJar));
+    assertTrue(e.getMessage().contains(noJar.toString()), e.getMessage());
+    Path nowhere = path.resolve("nowhere");
+    e = assertThrows(UncheckedIOException.class, () -> TableSet.load(nowhere));
+    assertTrue(e.getMessage().contains(nowhere.toString()) && e.getMessage().contains("table-set.properties"), e.getMessage());
   }
 
   @Test
@@ -171,7 +317,7 @@ class TableFormatTest {
     folder.descriptor(line + "\n", "");
     refused(DESCRIPTOR, 0, "entry '" + entry + "' is missing or empty");
     folder.descriptor(line + "\n", entry + " =\n");
-    refused(DESCRIPTOR, 0, "entry '" + entry + "' is missing or empty");
+    refused(DESCRIPTOR, 1 + Folder.DESCRIPTOR.lines().toList().indexOf(line), "entry '" + entry + "' is missing or empty");
   }
 
   @ParameterizedTest
@@ -196,7 +342,9 @@ class TableFormatTest {
       })
   void badDescriptor(String old, String replacement, String fault) {
     folder.descriptor(old, replacement.replace("%n", "\n"));
-    refused(DESCRIPTOR, 0, fault);
+    String place = fault.startsWith("ranges") ? "ranges" : old;
+    String before = Folder.DESCRIPTOR.substring(0, Folder.DESCRIPTOR.indexOf(place));
+    refused(DESCRIPTOR, 1 + before.chars().filter(c -> c == '\n').count(), fault);
   }
 
   @Test
@@ -206,9 +354,11 @@ class TableFormatTest {
     folder.file("table-set.properties", "version = 1\n");
     refused("table-set.properties", 0, "entry 'subjects' is missing or empty");
     folder.file("table-set.properties", "version = 1\nsubjects = fits, fits\n");
-    refused("table-set.properties", 0, "'fits' is empty or listed twice");
+    refused("table-set.properties", 2, "subject 'fits' is listed twice");
     folder.file("table-set.properties", "version = 1\nsubjects = fits,\n");
-    refused("table-set.properties", 0, "'' is empty or listed twice");
+    refused("table-set.properties", 2, "subject '' is listed twice, or not a path below the folder");
+    folder.file("table-set.properties", "version = 1\nsubject = fits\nsubjects = fits\n");
+    refused("table-set.properties", 2, "unknown entry 'subject'");
   }
 
   @Test
@@ -234,9 +384,8 @@ class TableFormatTest {
   @Test
   void missingFilesAreNamed() {
     folder.file("fits/contents.txt", "iso/tolerances\niso/absent\n");
-    TableSet set = folder.load();
-    UncheckedIOException e = assertThrows(UncheckedIOException.class, () -> set.table("fits/iso/absent"));
-    assertTrue(e.getMessage().contains("fits/iso/absent.properties"), e.getMessage());
+    UncheckedIOException e = assertThrows(UncheckedIOException.class, folder::load);
+    assertTrue(e.getMessage().contains("fits/iso/absent.csv") && e.getMessage().contains(path.toString()), e.getMessage());
     folder.file("table-set.properties", "version = 1\nsubjects = other\n");
     e = assertThrows(UncheckedIOException.class, folder::load);
     assertTrue(e.getMessage().contains("other/sources.csv"), e.getMessage());

@@ -151,6 +151,32 @@ class TableSetTest {
   }
 
   @Test
+  void whatHappensToTheFilesAfterLoadingChangesNeitherDigestNorValues() throws IOException {
+    Folder folder = new Folder(path);
+    TableSet set = folder.load();
+    Edition edition = set.edition();
+    folder.csv(Folder.CSV.replace("3,6,IT6,8", "3,6,IT6,9"));
+    Files.delete(path.resolve("fits/iso/tolerances.properties"));
+    assertEquals(edition, set.edition());
+    assertSame(set, set.pinned(edition));
+    assertEquals(8, set.table("fits/iso/tolerances").number(1, "value"));
+    assertEquals(8, set.table("fits/iso/tolerances").number(1, "value"));
+    folder.descriptor("", "");
+    assertNotEquals(edition, folder.load().edition());
+    assertEquals(9, folder.table().number(1, "value"));
+  }
+
+  @Test
+  void eachFileHasADigestOfItsOwn() throws IOException, NoSuchAlgorithmException {
+    TableSet set = new Folder(path).load();
+    assertEquals(5, set.digests().size());
+    for (String name : set.digests().keySet()) {
+      byte[] sha = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(path.resolve(name)));
+      assertEquals(HexFormat.of().formatHex(sha), set.digests().get(name), name);
+    }
+  }
+
+  @Test
   void digestDoesNotDependOnWhatWasReadBefore() {
     Folder folder = new Folder(path);
     folder.file("fits/contents.txt", "iso/tolerances\niso/other\n");
