@@ -28,7 +28,7 @@ import java.util.Objects;
 public record Readings(List<Length> sizes, Length uncertainty, Temperature temperature, ThermalExpansion expansion)
     implements Serializable {
 
-  // Refuses an empty list, sizes that are not positive, and a negative uncertainty.
+  // Refuses an empty list, sizes that are not positive, a negative uncertainty, and temperatures that cannot be corrected.
   public Readings {
     Objects.requireNonNull(sizes, "sizes");
     Objects.requireNonNull(uncertainty, "uncertainty");
@@ -42,6 +42,7 @@ public record Readings(List<Length> sizes, Length uncertainty, Temperature tempe
       if (size.mm() <= 0) {
         throw new InputException("reading", size.toString(), "over 0 mm", "it is the size of a part");
       }
+      ThermalFitKernel.sizeAt20(size.mm(), expansion.perKelvin(), temperature.celsius());
     }
     if (uncertainty.mm() < 0) {
       throw new InputException("uncertainty", uncertainty.toString(), "0 µm or more", "it is half of an interval");

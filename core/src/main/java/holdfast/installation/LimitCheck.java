@@ -82,12 +82,13 @@ public record LimitCheck(
    * How many times the demand could grow (or, for a least value, shrink) before the limit is reached.
    *
    * @return the factor, below 1 if the limit is exceeded; empty for temperatures, which have no ratio, and where the
-   *     divisor is zero
+   *     divisor is zero, or so small that the factor is no number
    */
   public OptionalDouble margin() {
     double divisor = bound == Bound.AT_MOST ? demand.base() : permitted.base();
     double dividend = bound == Bound.AT_MOST ? permitted.base() : demand.base();
-    return demand instanceof Temperature || divisor == 0 ? OptionalDouble.empty() : OptionalDouble.of(dividend / divisor);
+    double factor = dividend / divisor;
+    return demand instanceof Temperature || !Double.isFinite(factor) ? OptionalDouble.empty() : OptionalDouble.of(factor);
   }
 
   /** For example {@code "static: 2.1 kN, at most 8.75 kN"}. */

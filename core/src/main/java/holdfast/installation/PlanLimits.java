@@ -18,7 +18,7 @@ import java.util.Objects;
 /**
  * All limits of a plan: fatigue, static, ring, stud, track, speed, temperature, least load and tilt.
  *
- * @param checks the limits that are known
+ * @param checks the limits that are known; at least one of them has a margin
  * @param notKnown what is not among them and why
  */
 public record PlanLimits(List<LimitCheck> checks, List<Warning> notKnown) implements Traced, Serializable {
@@ -32,6 +32,9 @@ public record PlanLimits(List<LimitCheck> checks, List<Warning> notKnown) implem
       throw new InputException("limits of a plan", "none", "at least one", "one of them governs");
     }
     checks = List.copyOf(checks);
+    if (checks.stream().noneMatch(check -> check.margin().isPresent())) {
+      throw new InputException("limits of a plan", checks.toString(), "at least one with a margin", "one of them governs");
+    }
     notKnown = List.copyOf(notKnown);
   }
 

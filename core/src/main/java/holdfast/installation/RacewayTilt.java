@@ -16,6 +16,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -75,7 +76,7 @@ public record RacewayTilt(
     // As many laminae as the whole lean would need, then no more refinement inside the search.
     TiltedBearing cut = bearing.laminae(bearing.life(load, studTilt).bearing().laminae());
     double whole = studTilt.radian();
-    double share = new BrentSolver(1e-10).solve(200, x -> x - 1 + ring(cut, load, x * whole, crownRadius, outside) / whole, 0, 1);
+    double share = share(x -> x - 1 + ring(cut, load, x * whole, crownRadius, outside) / whole);
     Torque moment = moment(cut, load, share * whole);
     return new RacewayTilt(
         studTilt, new Angle(share * whole), new Angle(whole - share * whole), moment, load, crownRadius, outside);
@@ -89,6 +90,14 @@ public record RacewayTilt(
       Check.positive(crownRadius.mm() - outside.mm() / 2, "crown radius less half the outside diameter", "mm",
           "a rounder ring falls over on its track; 0 stands for a flat ring");
     }
+  }
+
+  /** Of a lean so small that rounding decides about the moment, all or nothing reaches the rollers. */
+  private static double share(UnivariateFunction excess) {
+    if (excess.value(0) >= 0) {
+      return 0;
+    }
+    return excess.value(1) <= 0 ? 1 : new BrentSolver(1e-10).solve(200, excess, 0, 1);
   }
 
   private static double ring(TiltedBearing bearing, Force load, double raceways, Length crownRadius, Length outside) {

@@ -3,6 +3,7 @@ package holdfast.installation;
 
 import holdfast.fits.Fit;
 import holdfast.fits.FitKind;
+import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
@@ -23,7 +24,7 @@ import java.util.Optional;
  * @param price life against play
  * @param press the seat as a press fit; null for a clearance fit
  * @param friction band of friction in the seat
- * @param throughStud torque that passes through the stud while the nut is tightened
+ * @param throughStud torque that passes through the stud while the nut is tightened, 0 or more
  */
 public record SeatOption(Fit fit, SeatPrice price, InterferenceFit press, FrictionBand friction, Torque throughStud)
     implements Serializable {
@@ -32,6 +33,7 @@ public record SeatOption(Fit fit, SeatPrice price, InterferenceFit press, Fricti
     Objects.requireNonNull(price, "price");
     Objects.requireNonNull(friction, "friction");
     Objects.requireNonNull(throughStud, "throughStud");
+    Check.notNegative(throughStud.base(), "torque through the stud", "N·mm", "state its size");
   }
 
   /**

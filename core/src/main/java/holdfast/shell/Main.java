@@ -4,11 +4,15 @@ package holdfast.shell;
 import holdfast.tables.EditionException;
 import holdfast.tables.TableFormatException;
 import holdfast.tables.TableSet;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
@@ -20,12 +24,14 @@ public final class Main {
         java -jar holdfast.jar                      open JShell with the vocabulary imported
         java -jar holdfast.jar SCRIPT               run a script of JShell lines and end
         java -jar holdfast.jar sheet [JOB] [HTML]   print the installation sheet of a bundled example job (press-fit,
-                                                    slip-fit, yoke, impossible) and write its HTML to a file
+                                                    slip-fit, yoke, impossible) and write its HTML to FILE.html
         java -jar holdfast.jar tables diff A B      what changes from one edition of the table set to another; each a
                                                     folder, a jar, or 'bundled'
         java -jar holdfast.jar version              versions of the code and of the table set
       Lines piped in are run like a script.
-      java -Dholdfast.tables=EDITION -jar … computes with the tables of that folder or jar.""";
+      java -Dholdfast.tables=EDITION -jar … computes with the tables of that folder or jar.
+      Exit status: 0 it ran; 1 an error in a script, or differences; 2 the command line, a file or the tables cannot be
+      used; 3 the output cannot be written any longer.""";
 
   private Main() {}
 
@@ -37,8 +43,8 @@ public final class Main {
    */
   public static void main(String[] args) throws Exception {
     // The console may not be UTF-8; the sheet and its symbols are.
-    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+    PrintStream out = Output.of(new FileOutputStream(FileDescriptor.out), err);
     System.setOut(out);
     System.setErr(err);
     try {
@@ -47,17 +53,27 @@ public final class Main {
       err.println("The tables cannot be used: " + e.getMessage());
       System.exit(2);
     }
-    System.exit(run(args, out, err));
+    int status;
+    try {
+      status = run(args, out, err);
+    } catch (IOException e) {
+      err.println("Holdfast cannot go on: " + Texts.reason(e));
+      status = 2;
+    }
+    System.exit(status);
   }
 
-  /** Exit status: 0 if it ran, 1 after an error in a script or with differences, 2 if the command line cannot be used. */
+  /**
+   * Exit status: 0 if it ran, 1 after an error in a script or with differences, 2 if the command line or a file cannot be
+   * used; see also {@link Output#STATUS}.
+   */
   static int run(String[] args, PrintStream out, PrintStream err) throws Exception {
     if (args.length == 0) {
       if (Terminal.interactive()) {
         Interactive.open(out);
         return 0;
       }
-      return Script.run(new String(System.in.readAllBytes(), StandardCharsets.UTF_8), "standard input", out, err);
+      return script(System.in.readAllBytes(), "standard input", out, err);
     }
     switch (args[0]) {
       case "sheet" -> {
@@ -80,17 +96,28 @@ public final class Main {
     }
   }
 
-  private static int script(String[] args, PrintStream out, PrintStream err) throws IOException {
+  private static int script(String[] args, PrintStream out, PrintStream err) {
     if (args.length > 1) {
       err.println("one script at a time; given: " + String.join(" ", args));
       err.println(USAGE);
       return 2;
     }
     try {
-      return Script.run(Files.readString(Path.of(args[0])), args[0], out, err);
-    } catch (NoSuchFileException e) {
+      return script(Files.readAllBytes(Path.of(args[0])), args[0], out, err);
+    } catch (NoSuchFileException | InvalidPathException e) {
       err.println("no script '" + args[0] + "'");
       err.println(USAGE);
+    } catch (IOException e) {
+      err.println("script '" + args[0] + "' cannot be read: " + Texts.reason(e));
+    }
+    return 2;
+  }
+
+  private static int script(byte[] text, String name, PrintStream out, PrintStream err) {
+    try {
+      return Script.run(Texts.decoded(text), name, out, err);
+    } catch (CharacterCodingException e) {
+      err.println("script '" + name + "' cannot be read: " + Texts.reason(e));
       return 2;
     }
   }

@@ -6,6 +6,7 @@ import holdfast.tables.TableFormatException;
 import holdfast.tables.TableSet;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
 /** Compares two editions of the table set: {@code tables diff A B}. */
@@ -28,6 +29,9 @@ final class TablesCommand {
     } catch (UncheckedIOException | TableFormatException e) {
       err.println(e.getMessage());
       err.println(USAGE);
+      return 2;
+    } catch (InvalidPathException e) {
+      err.println("'" + e.getInput() + "' is no name of a file: " + e.getReason());
       return 2;
     }
   }

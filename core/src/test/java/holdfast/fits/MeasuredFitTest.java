@@ -100,6 +100,10 @@ class MeasuredFitTest {
   @Test
   void wrongReadingsAreRefused() {
     assertEquals("readings", assertThrows(InputException.class, () -> Readings.at20(um(1))).parameter());
+    Readings good = Readings.at20(um(1), mm(25));
+    InputException molten =
+        assertThrows(InputException.class, () -> good.takenAt(degC(88704), umPerMK(11.5)));
+    assertEquals("temperature", molten.parameter());
     assertEquals("over 0 mm", assertThrows(InputException.class, () -> Readings.at20(um(1), mm(0))).permitted());
     Length negative = um(-1);
     assertEquals("uncertainty", assertThrows(InputException.class, () -> Readings.at20(negative, mm(25))).parameter());

@@ -64,6 +64,11 @@ class PlanLimitsTest {
     assertEquals("governed by weak, margin 0.5", FOUR.toString());
     assertEquals(List.of("weak", "light"), FOUR.exceeded().stream().map(LimitCheck::name).toList());
     assertThrows(InputException.class, () -> new PlanLimits(List.of(), List.of()));
+    // A limit without a margin, alone, governs nothing and could not be printed.
+    LimitCheck noMargin = load("none", 4, Bound.AT_LEAST, 0, Consequence.STOP);
+    assertTrue(noMargin.margin().isEmpty());
+    assertThrows(InputException.class, () -> new PlanLimits(List.of(noMargin), List.of()));
+    assertTrue(load("beyond", 4, Bound.AT_LEAST, Double.MIN_VALUE, Consequence.STOP).margin().isEmpty());
   }
 
   @Test

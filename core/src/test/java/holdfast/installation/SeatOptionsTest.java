@@ -45,6 +45,14 @@ class SeatOptionsTest {
   }
 
   @Test
+  void aTorqueThroughTheStudHasASize() {
+    SeatOption slip = SeatOptions.of(plan, List.of("H7"), SeatPriceTest.INTERIOR).options().get(0);
+    InputException e = assertThrows(InputException.class,
+        () -> new SeatOption(slip.fit(), slip.price(), slip.press(), slip.friction(), new Torque(-0.1)));
+    assertEquals("torque through the stud", e.parameter());
+  }
+
+  @Test
   void aTighterBoreBuysLifeAndHoldAndCostsForceAndSafety() {
     SeatOptions options = SeatOptions.of(plan, List.of("H7", "K7", "S7"), SeatPriceTest.INTERIOR);
     SeatOption slip = options.option("H7/h7").orElseThrow();

@@ -118,6 +118,17 @@ class SeatPriceTest {
   }
 
   @Test
+  void aHairOfLeanOnAnyCrownIsShared() {
+    for (double um : new double[] {1e-300, 1e-15, 1e-9, 1e-6, 36}) {
+      for (double crown : new double[] {Math.nextUp(17.5), 500, 1e9}) {
+        RacewayTilt tilt = flat().ring(mm(35), mm(crown)).clearance(um(um)).build().loosest().tilt();
+        assertTrue(tilt.raceways().radian() >= 0, tilt::toString);
+        assertTrue(tilt.raceways().radian() <= tilt.studTilt().radian(), tilt::toString);
+      }
+    }
+  }
+
+  @Test
   void warmthThatOpensTheSeatCosts() {
     Fit fit = Fit.of(mm(18), "H7/h7");
     SeatPrice cold = flat().fit(fit).build();

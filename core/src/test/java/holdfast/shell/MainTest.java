@@ -127,8 +127,64 @@ class MainTest {
   @Test
   void oneJobAndOneFileAtATime() throws Exception {
     assertEquals(2, run("sheet", "slip-fit", "a.html", "b.html"));
-    assertTrue(err().startsWith("sheet takes a job (") && err().contains("slip-fit"), err());
+    assertTrue(err().contains("\nsheet takes a job (") && err().contains("slip-fit"), err());
     assertEquals(2, run("sheet", "no-job", "b.html"));
     assertEquals("", out());
+  }
+
+  @Test
+  void aWordThatIsNoJobPrintsNoOtherJobAndWritesNoFile() throws Exception {
+    for (String word : List.of("nosuchjob", "my-job.jsh", "slip-fit.txt", "")) {
+      Path file = folder.resolve(word.isEmpty() ? "x" : word);
+      Files.writeString(file, "mine");
+      assertEquals(2, run("sheet", word.isEmpty() ? word : file.toString()));
+      assertTrue(err().startsWith("no job '") && err().contains("sheet takes a job (press-fit, "), err());
+      assertEquals(2, run("sheet", "yoke", file.toString()));
+      assertTrue(err().startsWith("not one file FILE.html: "), err());
+      assertEquals("", out());
+      assertEquals("mine", Files.readString(file));
+    }
+  }
+
+  @Test
+  void aPageOfTheUsersOwnIsNeverOverwritten() throws Exception {
+    Path page = Files.writeString(folder.resolve("mine.html"), "<!DOCTYPE html>\n<p>mine");
+    assertEquals(2, run("sheet", page.toString()));
+    assertEquals("'" + page + "' is there already and is no sheet of Holdfast; it is not overwritten\n", err());
+    assertEquals("", out());
+    assertEquals("<!DOCTYPE html>\n<p>mine", Files.readString(page));
+    Path directory = Files.createDirectory(folder.resolve("folder.html"));
+    assertEquals(2, run("sheet", directory.toString()));
+    assertTrue(err().contains("is there already"), err());
+  }
+
+  @Test
+  void whereASheetCannotBeWrittenIsSaidInALine() throws Exception {
+    String nowhere = folder.resolve("nowhere").resolve("sheet.html").toString();
+    assertEquals(2, run("sheet", nowhere));
+    assertEquals("'" + nowhere + "' cannot be written: there is no such file or folder\n", err());
+    assertEquals(2, run("sheet", "a\0.html"));
+    assertTrue(err().startsWith("'a\0.html' is no name of a file: "), err());
+    assertEquals("", out());
+  }
+
+  @Test
+  void aScriptThatCannotBeReadIsNamed() throws Exception {
+    assertEquals(2, run(folder.toString()));
+    assertEquals("script '" + folder + "' cannot be read: Is a directory\n", err());
+    Path latin = Files.write(folder.resolve("latin.jsh"), "\"Größe\"\n".getBytes(StandardCharsets.ISO_8859_1));
+    assertEquals(2, run(latin.toString()));
+    assertEquals("script '" + latin + "' cannot be read: it is not written in UTF-8\n", err());
+    assertEquals(2, run("a\0.jsh"));
+    assertTrue(err().startsWith("no script 'a\0.jsh'\n"), err());
+    assertEquals(2, run("tables", "diff", "bundled", "a\0"));
+    assertTrue(err().startsWith("'a\0' is no name of a file: "), err());
+  }
+
+  @Test
+  void aByteOrderMarkIsNoPartOfAScript() throws Exception {
+    Path script = Files.writeString(folder.resolve("mark.jsh"), "\uFEFFmm(2)\n");
+    assertEquals(0, run(script.toString()), err());
+    assertEquals("2 mm\n", out());
   }
 }

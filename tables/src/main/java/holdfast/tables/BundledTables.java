@@ -59,7 +59,8 @@ final class BundledTables {
     Edition found = other.edition();
     String edition = "the edition" + (other.place().isEmpty() ? "" : " in " + other.place());
     if (found.version().equals(wanted.version()) && !found.equals(wanted)) {
-      throw new EditionException(wanted, found, edition + " has the version of the library's tables and other files: two editions have one version");
+      throw new EditionException(
+          wanted, found, edition + " has the version of the library's tables and other files: two editions have one version");
     }
     for (Table table : own.all()) {
       String id = table.descriptor().id();

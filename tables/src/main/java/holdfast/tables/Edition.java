@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 /**
  * One edition of a table set: what it calls itself, and the digest of its files, which tells two editions of one name apart.
  *
- * @param version version of the set, for example {@code "2026.1"}: 1 to 64 of 0-9, A-Z, a-z, '.' and '-', because it stands on the
- *     line of a sheet that says what to trust
+ * @param version version of the set, for example {@code "2026.1"}: 1 to 64 of 0-9, A-Z, a-z, '.' and '-', because it
+ *     stands on the line of a sheet that says what to trust
  * @param digest SHA-256 over every file of the set: 64 hexadecimal digits in lower case
  */
 public record Edition(String version, String digest) implements Serializable {
