@@ -73,7 +73,7 @@ public final class ScatterKernel {
    * @param uncertainty u (dimensionless), 0 or more, below 1
    * @param thermal loss by temperature Pth in N, 0 or more
    * @param relaxation r (dimensionless), 0 or more; 0.05 in the document
-   * @return P0,min
+   * @return P0,min; 0 where the loss takes all of it, since a stud does not push
    * @throws InputException if a value is outside its range
    */
   @Source(document = "NASA TM-106943", locator = "eqs. (11), (13), (16)")
@@ -81,7 +81,7 @@ public final class ScatterKernel {
     Check.notNegative(nominal, "nominal preload", "N", "a tension");
     Check.within(uncertainty, 0, Math.nextDown(1.0), "uncertainty u", "", "a part of the nominal preload");
     Check.notNegative(thermal, "thermal preload", "N", "a loss");
-    return (nominal * (1 - uncertainty) - thermal)
+    return Math.max(0, nominal * (1 - uncertainty) - thermal)
         / (1 + Check.notNegative(relaxation, "relaxation r", "", "a part of the least preload"));
   }
 

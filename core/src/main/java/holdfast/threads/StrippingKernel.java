@@ -14,6 +14,8 @@ import holdfast.tables.Source;
 public final class StrippingKernel {
   /** Tangent of half the thread angle. */
   private static final double TAN30 = 1 / Math.sqrt(3);
+  /** The fit for the stud's thread has a hump before this ratio; a stronger nut never makes the stud's thread weaker. */
+  private static final double HOLLOW = 2.016879471110874;
 
   private StrippingKernel() {}
 
@@ -134,29 +136,35 @@ public final class StrippingKernel {
   /**
    * Correction of the stud's thread for bending, C2.
    *
-   * @param ratio RS (dimensionless), over 0 and below 2.2
-   * @return 0.897 up to RS = 1, then 5.594 − 13.682·RS + 14.107·RS² − 6.057·RS³ + 0.9353·RS⁴
+   * @param ratio RS (dimensionless), over 0; the fit ends at 2.2, and its value there is held
+   * @return 0.897 up to RS = 1, then 5.594 − 13.682·RS + 14.107·RS² − 6.057·RS³ + 0.9353·RS⁴; where that curve sags by
+   *     0.2 % (RS = 1.75 to 2.02) its lower value, so that the correction never falls with RS
    * @throws InputException if a value is outside its range
    */
   @Source(document = "ISO/TR 16224:2012", locator = "thread bending, bolt", provenance = Provenance.MEMORY)
   public static double externalBending(double ratio) {
-    Check.overUpTo(ratio, 0, 2.2, "strength ratio RS", "", "the fit for the stud's thread ends at 2.2");
-    return ratio <= 1
-        ? 0.897
-        : 5.594 + ratio * (-13.682 + ratio * (14.107 + ratio * (-6.057 + ratio * 0.9353)));
+    if (Check.positive(ratio, "strength ratio RS", "", "both threads have a strength") <= 1) {
+      return 0.897;
+    }
+    double fit = externalFit(Math.min(ratio, 2.2));
+    return ratio < HOLLOW ? Math.min(fit, externalFit(HOLLOW)) : fit;
   }
 
   /**
    * Correction of the nut's thread for bending, C3.
    *
-   * @param ratio RS (dimensionless), 0.4 or more
+   * @param ratio RS (dimensionless), over 0; the fit starts at 0.4, and its value there is held below
    * @return 0.728 + 1.769·RS − 2.896·RS² + 1.296·RS³ below RS = 1, then 0.897
    * @throws InputException if a value is outside its range
    */
   @Source(document = "ISO/TR 16224:2012", locator = "thread bending, nut", provenance = Provenance.MEMORY)
   public static double internalBending(double ratio) {
-    Check.atLeast(ratio, 0.4, "strength ratio RS", "", "the fit for the nut's thread starts at 0.4");
-    return ratio >= 1 ? 0.897 : 0.728 + ratio * (1.769 + ratio * (-2.896 + ratio * 1.296));
+    double r = Math.max(0.4, Check.positive(ratio, "strength ratio RS", "", "both threads have a strength"));
+    return r >= 1 ? 0.897 : 0.728 + r * (1.769 + r * (-2.896 + r * 1.296));
+  }
+
+  private static double externalFit(double r) {
+    return 5.594 + r * (-13.682 + r * (14.107 + r * (-6.057 + r * 0.9353)));
   }
 
   private static double shear(double diameter, double overlap, double pitch, double engaged) {

@@ -133,8 +133,7 @@ public record ThreadEngagement(
    * @return C1·C2·ASG,B·τB,B
    */
   public Force studLoad() {
-    double r = strengthRatio();
-    double c2 = r < 2.2 ? StrippingKernel.externalBending(r) : 0.897;
+    double c2 = StrippingKernel.externalBending(strengthRatio());
     return new Force(StrippingKernel.load(studShear.megapascal(), studArea(), dilation() * c2));
   }
 
@@ -144,8 +143,7 @@ public record ThreadEngagement(
    * @return C1·C3·ASG,M·τB,M
    */
   public Force nutLoad() {
-    double r = strengthRatio();
-    double c3 = r >= 0.4 ? StrippingKernel.internalBending(r) : 0.897;
+    double c3 = StrippingKernel.internalBending(strengthRatio());
     return new Force(StrippingKernel.load(nutShear.megapascal(), nutArea(), dilation() * c3));
   }
 
@@ -205,11 +203,11 @@ public record ThreadEngagement(
   public List<Warning> warnings() {
     List<Warning> warnings = new ArrayList<>();
     double r = strengthRatio();
-    if (r < 0.4 || r >= 2.2) {
+    if (r < 0.4 || r > 2.2) {
       warnings.add(
           new Warning(
               "strength-ratio-outside",
-              "strength ratio " + Numbers.significant(r, 3) + " is outside 0.4 to 2.2; the least correction 0.897 was taken",
+              "strength ratio " + Numbers.significant(r, 3) + " is outside 0.4 to 2.2, where the corrections for bending are fitted; their values at the ends were taken",
               RULE));
     }
     if (engaged.ratio(thread.majorDiameter()) < THIN) {

@@ -22,6 +22,7 @@ class ScatterKernelTest {
     assertEquals(60, ScatterKernel.leastPreload(90, 1.5), 1e-12);
     assertEquals(132, ScatterKernel.greatestByUncertainty(100, 0.25, 7), 1e-12);
     assertEquals(50, ScatterKernel.leastByUncertainty(100, 0.25, 5, 0.4), 1e-12);
+    assertEquals(0, ScatterKernel.leastByUncertainty(100, 0.25, 80, 0.05), "a stud does not push");
     assertEquals(10000, ScatterKernel.preloadByNutFactor(32000, 0.2, 16), 1e-9);
     assertEquals(32000, ScatterKernel.torqueByNutFactor(10000, 0.2, 16), 1e-9);
     InputException e = assertThrows(InputException.class, () -> ScatterKernel.scatter(Math.nextDown(1.0)));

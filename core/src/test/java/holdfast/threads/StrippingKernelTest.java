@@ -52,10 +52,23 @@ class StrippingKernelTest {
   void bendingOfTheStudsThread() {
     assertEquals(0.897, StrippingKernel.externalBending(0.5));
     assertEquals(0.897, StrippingKernel.externalBending(1));
-    // 5.594 − 27.364 + 56.428 − 48.456 + 14.9648
-    assertEquals(1.1668, StrippingKernel.externalBending(2), 1e-12);
-    assertTrue(StrippingKernel.externalBending(2.2) > 1.1);
-    refused(() -> StrippingKernel.externalBending(Math.nextUp(2.2)), "must be over 0 up to 2.2");
+    // 5.594 − 20.523 + 31.74075 − 20.442375 + 4.73495625
+    assertEquals(1.10433125, StrippingKernel.externalBending(1.5), 1e-12);
+    // 5.594 − 30.1004 + 68.27788 − 64.494936 + 21.90996368
+    assertEquals(1.18650768, StrippingKernel.externalBending(2.2), 1e-12);
+    assertEquals(1.18650768, StrippingKernel.externalBending(50), 1e-12);
+    refused(() -> StrippingKernel.externalBending(0), "must be over 0");
+  }
+
+  /** Only a thread that bends less can follow from a stronger nut. */
+  @Test
+  void theStudsThreadNeverLosesByAStrongerNut() {
+    double before = 0;
+    for (double ratio = 0.01; ratio < 4; ratio += 0.0005) {
+      double now = StrippingKernel.externalBending(ratio);
+      assertTrue(now >= before, ratio + ": " + now + " after " + before);
+      before = now;
+    }
   }
 
   @Test
@@ -64,7 +77,8 @@ class StrippingKernelTest {
     assertEquals(1.055184, StrippingKernel.internalBending(0.4), 1e-12);
     assertEquals(0.897, StrippingKernel.internalBending(1), 1e-12);
     assertEquals(0.897, StrippingKernel.internalBending(2));
-    refused(() -> StrippingKernel.internalBending(Math.nextDown(0.4)), "strength ratio RS (0.4) must be 0.4 or more");
+    assertEquals(1.055184, StrippingKernel.internalBending(0.1), 1e-12);
+    refused(() -> StrippingKernel.internalBending(0), "strength ratio RS (0) must be over 0");
   }
 
   private static void refused(Executable call, String part) {

@@ -24,14 +24,14 @@ class ThreadEngagementTest {
 
   /** Areas do not depend on the strengths, so the strength of the nut sets the ratio RS. */
   @Test
-  void outsideTheFittedRatiosTheLeastCorrectionIsTaken() {
+  void outsideTheFittedRatiosTheCorrectionAtTheEndIsTaken() {
     ThreadEngagement even = engaged(16, 400, 400, 1.9);
     double perStrength = even.strengthRatio() / 400;
     ThreadEngagement strong = engaged(16, 400, 2.3 / perStrength, 1.9);
     assertEquals(2.3, strong.strengthRatio(), 1e-12);
-    assertEquals(0.897 * 400 * strong.studArea(), strong.studLoad().newton(), 1e-9 * strong.studLoad().newton());
+    assertEquals(1.18650768 * 400 * strong.studArea(), strong.studLoad().newton(), 1e-9 * strong.studLoad().newton());
     ThreadEngagement weak = engaged(16, 400, 0.3 / perStrength, 1.9);
-    assertEquals(0.897 * 0.3 / perStrength * weak.nutArea(), weak.nutLoad().newton(), 1e-9 * weak.nutLoad().newton());
+    assertEquals(1.055184 * 0.3 / perStrength * weak.nutArea(), weak.nutLoad().newton(), 1e-9 * weak.nutLoad().newton());
     ThreadEngagement within = engaged(16, 400, 2.1 / perStrength, 1.9);
     assertTrue(within.studLoad().newton() > 1.1 * 400 * within.studArea());
     ThreadEngagement low = engaged(16, 400, 0.45 / perStrength, 1.9);
@@ -42,6 +42,17 @@ class ThreadEngagementTest {
     assertEquals(List.of(), codes(within));
     assertEquals(List.of(), codes(low));
     assertTrue(strong.warnings().get(0).message().startsWith("strength ratio 2.3 is outside 0.4 to 2.2"));
+  }
+
+  /** A stronger nut never strips earlier: no step at the end of the fitted ratios. */
+  @Test
+  void aStrongerNutNeverStripsEarlier() {
+    double before = 0;
+    for (double shear = 50; shear < 2000; shear += 1) {
+      double now = engaged(16, 400, shear, 1.9).strippingLoad().newton();
+      assertTrue(now >= before, shear + " MPa: " + now + " after " + before);
+      before = now;
+    }
   }
 
   /** s/d = 1.5 leaves 0.84 of the load. */
