@@ -50,7 +50,7 @@ public class ThreadsBenchmark {
   private final Tightening nut =
       Tightening.of(ScrewThread.of("M18x1.5")).bore(Units.mm(3)).bearingFace(Units.mm(24), Units.mm(18)).friction(band);
   private final PropertyClass steel = PropertyClass.of("8.8");
-  private final Scatter wrench = Scatter.torqueWrench();
+  private final Scatter wrench = Scatter.torqueWrench(Units.Nm(200));
 
   /** Torque of a preload, exact form. */
   @Benchmark

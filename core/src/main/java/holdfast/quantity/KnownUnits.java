@@ -2,6 +2,7 @@
 package holdfast.quantity;
 
 import holdfast.tables.Source;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -60,18 +61,30 @@ public final class KnownUnits {
 
   static final List<Unit<Force>> FORCES = List.of(N, KN, MN, LBF, KIP, TONF, KGF);
 
+  /** The ways in which charts write pound times length: either first, lb for lbf, with any sign between. */
+  private static String[] pound(String length) {
+    List<String> names = new ArrayList<>(List.of(length + "Lbf"));
+    for (String pound : new String[] {"lbf", "lb", "lbs"}) {
+      for (String sign : new String[] {"·", " ", "-", "*", ".", ""}) {
+        names.add(pound + sign + length);
+        names.add(length + sign + pound);
+      }
+    }
+    return names.toArray(new String[0]);
+  }
+
   /** Newton metre. */
-  public static final Unit<Torque> N_M = Unit.of("N·m", 1e3, Torque::new, "Nm", "N m", "N*m");
+  public static final Unit<Torque> N_M = Unit.of("N·m", 1e3, Torque::new, "Nm", "N m", "N*m", "N-m", "N.m");
   /** Newton millimetre. */
-  public static final Unit<Torque> N_MM = Unit.of("N·mm", 1, Torque::new, "Nmm", "N mm", "N*mm");
+  public static final Unit<Torque> N_MM = Unit.of("N·mm", 1, Torque::new, "Nmm", "N mm", "N*mm", "N-mm", "N.mm");
   /** Kilonewton metre. */
   public static final Unit<Torque> KN_M = Unit.of("kN·m", 1e6, Torque::new, "kNm", "kN m");
   /** Pound-force inch. */
   public static final Unit<Torque> LBF_IN =
-      Unit.of("lbf·in", 112.9848290276167, Torque::new, "lbf in", "inLbf", "in·lbf", "in lbf", "lbf*in");
+      Unit.of("lbf·in", 112.9848290276167, Torque::new, pound("in"));
   /** Pound-force foot. */
   public static final Unit<Torque> LBF_FT =
-      Unit.of("lbf·ft", 1355.8179483314004, Torque::new, "lbf ft", "ftLbf", "ft·lbf", "ft lbf", "lbf*ft");
+      Unit.of("lbf·ft", 1355.8179483314004, Torque::new, pound("ft"));
   /** Ounce-force inch. */
   public static final Unit<Torque> OZF_IN = Unit.of("ozf·in", 112.9848290276167 / 16, Torque::new, "ozf in", "inOzf");
   /** Kilogram-force metre. */

@@ -3,6 +3,7 @@ package holdfast.threads;
 
 import holdfast.quantity.Area;
 import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import java.io.Serializable;
 import java.util.Objects;
@@ -11,16 +12,26 @@ import java.util.Objects;
  * The ring on which a nut or head turns.
  *
  * @param outer outer diameter dW
- * @param inner inner diameter DKi: the largest of hole, chamfer and washer bore
+ * @param inner inner diameter DKi: the largest of hole, chamfer and washer bore; the outer is at least a twentieth greater
  * @param frictionDiameter diameter DKm at which the friction acts
  */
 public record BearingFace(Length outer, Length inner, Length frictionDiameter) implements Serializable {
-  // Refuses an empty ring.
+  /** Least outer over inner diameter. Standard hexagons over a medium hole have 1.2 and more. */
+  public static final double LEAST_RATIO = 1.05;
+
+  // Refuses an empty ring and one that is no more than an edge.
   public BearingFace {
     Objects.requireNonNull(outer, "outer");
     Objects.requireNonNull(inner, "inner");
     Objects.requireNonNull(frictionDiameter, "frictionDiameter");
     TighteningKernel.checkRing(outer.mm(), inner.mm());
+    if (outer.mm() < LEAST_RATIO * inner.mm()) {
+      throw new InputException(
+          "outer face diameter dW",
+          outer.toString(),
+          "at least " + LEAST_RATIO + " times the inner diameter " + inner,
+          "a nut needs something to stand on; standard hexagons have 1.2 and more");
+    }
     Check.within(
         frictionDiameter.mm(), inner.mm(), outer.mm(), "friction diameter DKm", "mm", "friction acts within the ring");
   }

@@ -4,6 +4,7 @@ package holdfast.threads;
 import holdfast.quantity.Force;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
+import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
 import holdfast.trace.Traced;
@@ -19,10 +20,12 @@ import java.util.Objects;
  *
  * @param tightening stud, nut and face
  * @param torque the tightening torque
+ * @param strength strength class of the stud; null if it was not stated
  * @param least the state at high friction: least preload
  * @param greatest the state at low friction: greatest preload
  */
-public record PreloadBand(Tightening tightening, Torque torque, TighteningState least, TighteningState greatest)
+public record PreloadBand(
+    Tightening tightening, Torque torque, PropertyClass strength, TighteningState least, TighteningState greatest)
     implements Traced, Serializable {
   public PreloadBand {
     Objects.requireNonNull(tightening, "tightening");
@@ -73,6 +76,15 @@ public record PreloadBand(Tightening tightening, Torque torque, TighteningState 
   public List<Warning> warnings() {
     LinkedHashSet<Warning> all = new LinkedHashSet<>(greatest.warnings());
     all.addAll(least.warnings());
+    if (strength != null && utilisation(strength) > 1) {
+      all.add(
+          new Warning(
+              "stud-yields",
+              "with low friction the stud of class " + strength + " yields: " + greatestStress() + " of "
+                  + strength.yieldStress(tightening.thread())
+                  + "; preload and stress are those of a stud that stays elastic and no longer hold",
+              new SourceRef("VDI 2230-1:2015", "assembly preload, equivalent stress", Provenance.PUBLISHED)));
+    }
     return new ArrayList<>(all);
   }
 

@@ -8,47 +8,61 @@ import holdfast.quantity.Torque;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import holdfast.trace.Warning;
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 
 /**
- * Accuracy of the tightening tool: the applied torque is the set torque ± a part of it.
+ * Accuracy of the tightening tool: the applied torque is the set torque ± a part of it. It is that of the tool, whatever
+ * it is set to.
  *
  * @param name what tool it is
- * @param below share of deviation for tools up to the step torque, 0 or more, below 1
- * @param above share of deviation for tools above the step torque, 0 or more, below 1
- * @param step torque at which the deviation changes
+ * @param deviation greatest deviation as a share of the set torque, 0 to 0.9
+ * @param greatest greatest torque of the tool; null if it has not been stated
  * @param source where the deviation stands
  */
-public record Scatter(String name, double below, double above, Torque step, SourceRef source) implements Serializable {
+public record Scatter(String name, double deviation, Torque greatest, SourceRef source) implements Serializable {
+  /** Tools up to this torque are allowed more deviation, in N·mm. */
+  private static final double SMALL = 10_000;
+  /** Part of the tool's range below which the stated deviation is not promised. */
+  private static final double RANGE = 0.2;
 
-  // Refuses deviations of the whole torque and more.
+  // Refuses deviations of the whole torque and more, and a tool without a torque.
   public Scatter {
     Objects.requireNonNull(name, "name");
-    Objects.requireNonNull(step, "step");
     Objects.requireNonNull(source, "source");
-    Check.within(below, 0, 0.9, "tool deviation", "", "a part of the set torque");
-    Check.within(above, 0, 0.9, "tool deviation", "", "a part of the set torque");
+    Check.within(deviation, 0, 0.9, "tool deviation", "", "a part of the set torque");
+    if (greatest != null) {
+      Check.positive(greatest.newtonMillimetre(), "greatest torque of the tool", "N·mm", "a tool turns");
+    }
   }
 
   /**
-   * A setting torque wrench with scale, type II class A: 6 % up to 10 N·m, 4 % above.
+   * A setting torque wrench with scale, type II class A: 6 % if its greatest torque is up to 10 N·m, else 4 %.
    *
+   * @param greatest greatest torque of the wrench, over 0
    * @return the tool
+   * @throws InputException if the torque is not over 0
    */
-  public static Scatter torqueWrench() {
-    return ofTool("II", "A");
+  public static Scatter torqueWrench(Torque greatest) {
+    Objects.requireNonNull(greatest, "greatest");
+    return ofTool("II", "A", greatest);
   }
 
   /**
-   * A hand torque tool by type and class.
+   * A hand torque tool by type, class and size.
    *
    * @param type {@code "I"} indicating, {@code "II"} setting
    * @param toolClass {@code "A"} and on
+   * @param greatest greatest torque of the tool, over 0
    * @return the tool
-   * @throws InputException if there is no such type and class
+   * @throws InputException if there is no such type and class, or the torque is not over 0
    */
-  public static Scatter ofTool(String type, String toolClass) {
+  public static Scatter ofTool(String type, String toolClass, Torque greatest) {
+    Objects.requireNonNull(type, "type");
+    Objects.requireNonNull(toolClass, "toolClass");
+    Objects.requireNonNull(greatest, "greatest");
     Table table = TableSet.bundled().table("threads/iso-6789/2003/tool-accuracy");
     int row = table.find("type", type, "class", toolClass);
     if (row < 0) {
@@ -56,10 +70,9 @@ public record Scatter(String name, double below, double above, Torque step, Sour
           "torque tool", "type " + type + " class " + toolClass, "type I class A to E or type II class A to G", "ISO 6789:2003");
     }
     return new Scatter(
-        table.text(row, "tool") + " (type " + type + " class " + toolClass + ")",
-        table.number(row, "up_to_10") / 100,
-        table.number(row, "above_10") / 100,
-        new Torque(10000),
+        table.text(row, "tool") + " (type " + type + " class " + toolClass + ", to " + greatest + ")",
+        table.number(row, greatest.newtonMillimetre() <= SMALL ? "up_to_10" : "above_10") / 100,
+        greatest,
         new SourceRef("ISO 6789:2003", "Tables for type I and type II tools", table.provenance(row)));
   }
 
@@ -74,20 +87,21 @@ public record Scatter(String name, double below, double above, Torque step, Sour
     return new Scatter(
         "tool ± " + Numbers.significant(100 * deviation, 3) + " %",
         deviation,
-        deviation,
-        new Torque(0),
+        null,
         SourceRef.commonPractice("tool deviation stated by the user"));
   }
 
-  /**
-   * The deviation at a torque.
-   *
-   * @param torque set torque, taken as the greatest torque of the tool
-   * @return part of the set torque
-   */
-  public double deviation(Torque torque) {
-    Objects.requireNonNull(torque, "torque");
-    return torque.compareTo(step) <= 0 ? below : above;
+  /** What a setting outside the range of the tool draws. */
+  List<Warning> warnings(Torque setting) {
+    if (greatest == null || (setting.compareTo(greatest) <= 0 && setting.compareTo(greatest.times(RANGE)) >= 0)) {
+      return List.of();
+    }
+    return List.of(
+        new Warning(
+            "setting-outside-tool",
+            "a setting of " + setting + " is outside the range of the tool, " + greatest.times(RANGE) + " to " + greatest
+                + ": its deviation is not promised there",
+            SourceRef.memory("ISO 6789:2003", "deviation holds from 20 % of the greatest torque")));
   }
 
   /** The tool. */

@@ -10,6 +10,7 @@ import holdfast.trace.Derivation;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -29,7 +30,7 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
     Objects.requireNonNull(torque, "torque");
     Objects.requireNonNull(scatter, "scatter");
     tightening.preload(torque);
-    tightening.preload(torque.times(1 - scatter.deviation(torque)));
+    tightening.preload(torque.times(1 - scatter.deviation()));
   }
 
   /**
@@ -39,7 +40,7 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
    */
   public Force worstCaseLeast() {
     Friction f = tightening.statedFriction();
-    return tightening.preloadAt(torque.times(1 - scatter.deviation(torque)), f.threadHigh(), f.faceHigh());
+    return tightening.preloadAt(torque.times(1 - scatter.deviation()), f.threadHigh(), f.faceHigh());
   }
 
   /**
@@ -49,7 +50,7 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
    */
   public Force worstCaseGreatest() {
     Friction f = tightening.statedFriction();
-    return tightening.preloadAt(torque.times(1 + scatter.deviation(torque)), f.threadLow(), f.faceLow());
+    return tightening.preloadAt(torque.times(1 + scatter.deviation()), f.threadLow(), f.faceLow());
   }
 
   /**
@@ -108,7 +109,7 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
         seed,
         normal,
         torque.newtonMillimetre(),
-        scatter.deviation(torque),
+        scatter.deviation(),
         tightening.thread().pitchDiameter().mm(),
         tightening.thread().lead().mm(),
         tightening.statedFriction(),
@@ -128,7 +129,7 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
   @Override
   public Derivation explain() {
     SourceRef source = SourceRef.published("VDI 2230-1:2015", "tightening torque, exact form, solved for the preload");
-    double a = scatter.deviation(torque);
+    double a = scatter.deviation();
     return Derivation.of("Scatter of the preload of " + tightening + " at " + torque)
         .step("a", "deviation of the tool", scatter.name(), a, "", scatter.source())
         .step("FM,max", "greatest preload, low friction", "MA·(1 + a) through the tightening torque",
@@ -140,14 +141,16 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
 
   @Override
   public List<Warning> warnings() {
-    return tightening.preload(torque).warnings();
+    List<Warning> warnings = new ArrayList<>(tightening.preload(torque).warnings());
+    warnings.addAll(scatter.warnings(torque));
+    return warnings;
   }
 
   private Force rootSumSquare(boolean up) {
     Friction f = tightening.statedFriction();
     double muG = middle(f.threadLow(), f.threadHigh());
     double muK = middle(f.faceLow(), f.faceHigh());
-    double a = scatter.deviation(torque);
+    double a = scatter.deviation();
     // The preload is linear in the torque: the tool counts the same both ways.
     double tool = tightening.preloadAt(torque.times(1 + a), muG, muK).minus(middle()).newton();
     double thread = tightening.preloadAt(torque, up ? f.threadLow() : f.threadHigh(), muK).minus(middle()).newton();

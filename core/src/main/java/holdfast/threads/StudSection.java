@@ -43,6 +43,11 @@ public record StudSection(String name, Length diameter, Length bore, Length cros
     return new StudSection("thread " + thread.designation(), thread.stressDiameter(), bore, new Length(0));
   }
 
+  /** The same section in a stud with an axial bore: the greater of the bore stated here and that of the stud. */
+  StudSection inStudOf(Length studBore) {
+    return studBore.compareTo(bore) > 0 ? new StudSection(name, diameter, studBore, crossHole) : this;
+  }
+
   /**
    * Area that carries the preload.
    *

@@ -5,7 +5,9 @@ import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.Numbers;
 import holdfast.quantity.Torque;
+import holdfast.tables.SourceRef;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -27,7 +29,8 @@ import java.util.Objects;
  * @param face ring on which the nut turns; null if it has not been stated and is not in the standard tables
  * @param friction friction in thread and under the face; null if it has not been stated
  * @param prevailing prevailing torque of a locking nut, 0 for a free-running one
- * @param narrows sections of the stud besides the thread where it could yield first
+ * @param narrows sections of the stud besides the thread where it could yield first, as stated; the stud's bore runs
+ *     through all of them, see {@link #sections()}
  * @param torsion how torsion is spread over the section
  */
 public record Tightening(
@@ -40,7 +43,10 @@ public record Tightening(
     TorsionModel torsion)
     implements Serializable {
 
-  // Refuses a bore that leaves no thread and a prevailing torque below zero.
+  /** A stud bored to more than this part of its root diameter draws a warning. */
+  public static final double WIDE_BORE = 0.7;
+
+  // Refuses a bore that leaves no thread or section, a face whose hole the stud would not pass, a negative torque.
   public Tightening {
     Objects.requireNonNull(thread, "thread");
     Objects.requireNonNull(bore, "bore");
@@ -50,6 +56,14 @@ public record Tightening(
     StudSection.thread(thread, bore);
     Check.notNegative(prevailing.newtonMillimetre(), "prevailing torque MP", "N·mm", "it resists turning");
     narrows = List.copyOf(narrows);
+    narrows.forEach(section -> section.inStudOf(bore));
+    if (face != null && face.inner().mm() < thread.majorDiameter().mm() * (1 - 1e-9)) {
+      throw new InputException(
+          "inner diameter of the bearing face DKi",
+          face.inner().toString(),
+          "at least the major diameter of " + thread.designation() + ", " + thread.majorDiameter(),
+          "the stud passes through it; hole, chamfer of the nut or washer bore, the largest");
+    }
   }
 
   /**
@@ -144,19 +158,18 @@ public record Tightening(
   }
 
   /**
-   * Adds a groove or reduced shank between nut and shoulder. It has the stud's bore, if that was stated before.
+   * Adds a groove or reduced shank between nut and shoulder. The stud's bore runs through it.
    *
    * @param diameter diameter of the material left, over the bore
    * @return a tightening with this section
    * @throws InputException if nothing is left
    */
   public Tightening groove(Length diameter) {
-    return narrow(new StudSection("groove", diameter, bore, new Length(0)));
+    return narrow(new StudSection("groove", diameter, new Length(0), new Length(0)));
   }
 
   /**
-   * Adds a radial hole between nut and shoulder, for example of a lubrication channel. The section has the stud's bore,
-   * if that was stated before.
+   * Adds a radial hole between nut and shoulder, for example of a lubrication channel. The stud's bore runs through it.
    *
    * @param diameter diameter of the stud there, over the bore
    * @param hole diameter of the cross hole, less than that of the stud
@@ -165,7 +178,7 @@ public record Tightening(
    */
   public Tightening crossHole(Length diameter, Length hole) {
     Objects.requireNonNull(hole, "hole");
-    return narrow(new StudSection("cross hole", diameter, bore, hole));
+    return narrow(new StudSection("cross hole", diameter, new Length(0), hole));
   }
 
   /**
@@ -193,14 +206,15 @@ public record Tightening(
   }
 
   /**
-   * The sections that are checked: the thread first.
+   * The sections that are checked: the thread first. The stud's bore counts in each, whether it was stated before the
+   * section or after; a section with a greater bore of its own keeps that.
    *
    * @return at least one section
    */
   public List<StudSection> sections() {
     List<StudSection> all = new ArrayList<>();
     all.add(StudSection.thread(thread, bore));
-    all.addAll(narrows);
+    narrows.forEach(section -> all.add(section.inStudOf(bore)));
     return all;
   }
 
@@ -217,6 +231,7 @@ public record Tightening(
     return new PreloadBand(
         this,
         torque,
+        null,
         new TighteningState(this, f.threadHigh(), f.faceHigh(), preloadAt(torque, f.threadHigh(), f.faceHigh())),
         new TighteningState(this, f.threadLow(), f.faceLow(), preloadAt(torque, f.threadLow(), f.faceLow())));
   }
@@ -270,7 +285,7 @@ public record Tightening(
   }
 
   /**
-   * The preload that a torque makes, refused if the stud would break.
+   * The preload that a torque makes, refused if the stud would break, with a warning if it would yield.
    *
    * @param torque tightening torque MA, at least the prevailing torque
    * @param strength strength class of the stud
@@ -293,7 +308,7 @@ public record Tightening(
           "below " + limit,
           "at the low-friction end the stud of class " + strength + " breaks (Rm " + strength.tensileStrength(thread) + ")");
     }
-    return band;
+    return new PreloadBand(this, torque, strength, band.least(), band.greatest());
   }
 
   /**
@@ -352,6 +367,15 @@ public record Tightening(
     List<Warning> warnings = new ArrayList<>(thread.warnings());
     if (friction != null) {
       warnings.addAll(friction.warnings());
+    }
+    double root = thread.rootDiameter().mm();
+    if (bore.mm() > WIDE_BORE * root) {
+      warnings.add(
+          new Warning(
+              "thin-walled-thread",
+              "the bore of " + bore + " leaves a wall of " + Numbers.significant(0.5 * (root - bore.mm()), 3)
+                  + " mm under the thread: it may give way before the stress in the section says so",
+              SourceRef.commonPractice("studs are bored to less than " + WIDE_BORE + " of the root diameter")));
     }
     return warnings;
   }

@@ -3,7 +3,9 @@ package holdfast.threads;
 
 import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
+import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Torque;
+import holdfast.quantity.Unit;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Caution;
 import holdfast.trace.Derivation;
@@ -14,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The set torques at which the joint stays closed and nothing is overloaded, over friction band and tool deviation.
@@ -35,6 +38,8 @@ public record TorqueWindow(
     List<WindowLimit> low,
     List<WindowLimit> high)
     implements Traced, Serializable {
+  /** Torque in lbf·ft from which wrenches are scaled in feet. */
+  private static final double FEET = 40;
 
   // Keeps unmodifiable copies of the lists.
   public TorqueWindow {
@@ -112,41 +117,64 @@ public record TorqueWindow(
   }
 
   /**
-   * Whether there is a torque that satisfies all limits.
+   * Whether there is a torque that satisfies all limits and tightens: with the tool at its least it passes the prevailing
+   * torque.
    *
-   * @return true if the lowest torque does not exceed the highest
+   * @return true if the lowest torque does not exceed the highest, and the highest makes a preload
    */
   public boolean isOpen() {
-    return lowest().compareTo(highest()) <= 0;
+    return lowest().compareTo(highest()) <= 0 && tightens(highest());
+  }
+
+  private boolean tightens(Torque setting) {
+    return setting.times(1 - scatter.deviation()).compareTo(tightening.prevailing()) > 0;
   }
 
   /**
-   * The torque with the same factor of margin to both ends.
+   * The torque with the same factor of margin to both ends; half of the highest where the joint asks for so little that
+   * this mean would hardly tighten it.
    *
-   * @return √(lowest·highest); of an empty window the same mean, which satisfies neither end
+   * @return the greater of √(lowest·highest) and half of the highest; empty if the window is
    */
-  public Torque target() {
-    return new Torque(Math.sqrt(lowest().newtonMillimetre() * highest().newtonMillimetre()));
+  public Optional<Torque> target() {
+    if (!isOpen()) {
+      return Optional.empty();
+    }
+    double top = highest().newtonMillimetre();
+    return Optional.of(new Torque(Math.max(Math.sqrt(lowest().newtonMillimetre() * top), 0.5 * top)));
   }
 
   /**
    * The target on a round number of the wrench's scale, inside the window.
    *
-   * @return steps of 1, 2 or 5 times a power of ten N·m, at most 5 % of the target; the target itself where none fits
+   * @return steps of 1, 2 or 5 times a power of ten of the scale, at most 5 % of the target; the target itself where none
+   *     fits; empty if the window is. The scale is N·m for metric threads, lbf·in for inch threads, from 40 lbf·ft on
+   *     lbf·ft
    */
-  public Torque wrenchSetting() {
-    double target = target().newtonMillimetre();
-    for (int power = (int) Math.floor(Math.log10(0.05 * target)); power >= -1; power--) {
+  public Optional<Torque> wrenchSetting() {
+    return target().map(this::onScale);
+  }
+
+  private Torque onScale(Torque target) {
+    Unit<Torque> scale = scale(target);
+    double wanted = target.in(scale);
+    for (int power = (int) Math.floor(Math.log10(0.05 * wanted)); power >= -4; power--) {
       for (double digit : new double[] {5, 2, 1}) {
         double step = digit * Math.pow(10, power);
-        double setting = Math.rint(target / step) * step;
-        boolean inside = setting >= lowest().newtonMillimetre() && setting <= highest().newtonMillimetre();
-        if (step <= 0.05 * target && inside) {
-          return new Torque(setting);
+        Torque setting = scale.of(Math.rint(wanted / step) * step);
+        if (step <= 0.05 * wanted && setting.compareTo(lowest()) >= 0 && setting.compareTo(highest()) <= 0) {
+          return setting;
         }
       }
     }
-    return target();
+    return target;
+  }
+
+  private Unit<Torque> scale(Torque target) {
+    if (tightening.thread().system() == ThreadSystem.METRIC) {
+      return KnownUnits.N_M;
+    }
+    return target.in(KnownUnits.LBF_FT) < FEET ? KnownUnits.LBF_IN : KnownUnits.LBF_FT;
   }
 
   /**
@@ -220,12 +248,13 @@ public record TorqueWindow(
                   + " (" + highLimit().meaning() + ")",
               highLimit().source()));
     }
-    return warnings;
+    wrenchSetting().ifPresent(setting -> warnings.addAll(scatter.warnings(setting)));
+    return List.copyOf(warnings);
   }
 
-  /** The greatest required preload that the upper end could satisfy. */
+  /** The greatest required preload that the upper end could satisfy; 0 if it makes none. */
   Force bearable() {
-    return preload(highest()).worstCaseLeast();
+    return tightens(highest()) ? preload(highest()).worstCaseLeast() : new Force(0);
   }
 
   /** The ends with what sets them. */

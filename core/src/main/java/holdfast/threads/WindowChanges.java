@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.threads;
 
+import holdfast.quantity.Force;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
+import holdfast.quantity.Torque;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -70,7 +72,7 @@ final class WindowChanges {
   }
 
   private void tool(List<WindowChange> changes) {
-    double now = window.scatter().deviation(window.lowest());
+    double now = window.scatter().deviation();
     if (now == 0) {
       return;
     }
@@ -98,11 +100,26 @@ final class WindowChanges {
   }
 
   private void demand(List<WindowChange> changes) {
-    changes.add(
-        new WindowChange(
-            "less-demand",
-            "a required preload of at most " + window.bearable() + " instead of " + window.demand().requiredPreload(),
-            window.bearable().newton() > 0));
+    JointDemand d = window.demand();
+    Force bearable = window.bearable();
+    if (bearable.newton() > 0) {
+      changes.add(
+          new WindowChange(
+              "less-demand", "a required preload of at most " + bearable + " instead of " + d.requiredPreload(), true));
+    }
+    if (d.addedStudLoad().newton() > 0) {
+      JointDemand without = d.axialLoad(new Force(0), 0).changes(d.embeddingLoss(), d.thermalLoss().times(-1));
+      changes.add(
+          new WindowChange(
+              "less-added-load",
+              "no working load along the stud and no heat that tightens it (they add " + d.addedStudLoad() + ")",
+              TorqueWindow.of(nut, without, window.strength(), window.scatter(), window.rules()).isOpen()));
+    }
+    if (nut.prevailing().newtonMillimetre() > 0) {
+      boolean opens = opens(nut.prevailing(new Torque(0)), window.strength(), window.scatter(), window.rules());
+      changes.add(
+          new WindowChange("free-running-nut", "a nut without the prevailing torque of " + nut.prevailing(), opens));
+    }
   }
 
   private static Friction narrowed(Friction f, double k) {

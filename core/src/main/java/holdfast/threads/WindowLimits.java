@@ -12,6 +12,8 @@ import java.util.function.DoubleUnaryOperator;
 /** Works out the limits of a torque window one by one. */
 final class WindowLimits {
   private static final double REMAINING_TORSION = 0.5;
+  /** The limit is passed before the nut is tightened at all. */
+  private static final Torque NO_TORQUE = new Torque(0);
 
   private final Tightening nut;
   private final JointDemand demand;
@@ -81,7 +83,7 @@ final class WindowLimits {
           new WindowLimit(
               "face-pressure",
               "pressure under the face at " + rules.facePressure(),
-              setting(lever -> Math.max(0, force - added)),
+              setting(lever -> force - added),
               new SourceRef("VDI 2230-1:2015", "surface pressure", Provenance.MEMORY)));
     }
     if (rules.engagement() != null) {
@@ -90,7 +92,7 @@ final class WindowLimits {
           new WindowLimit(
               "stripping",
               "thread strips at " + rules.engagement().strippingLoad() + ", safety " + rules.strippingSafety(),
-              setting(lever -> Math.max(0, force - added)),
+              setting(lever -> force - added),
               new SourceRef("ISO/TR 16224:2012", "thread stripping", Provenance.MEMORY)));
     }
     if (rules.greatestPreload() != null) {
@@ -98,7 +100,7 @@ final class WindowLimits {
           new WindowLimit(
               "parts",
               "preload that the parts bear, " + rules.greatestPreload(),
-              setting(lever -> rules.greatestPreload().newton()),
+              setting(lever -> rules.greatestPreload().newton() - demand.thermalGain().newton()),
               SourceRef.commonPractice("limit stated by the user")));
     }
     if (rules.makersMaximum() != null) {
@@ -114,31 +116,30 @@ final class WindowLimits {
 
   /**
    * The set torque at which the preload limit is reached. At low face friction and either end of the thread friction: low
-   * friction pulls more, high friction twists more.
+   * friction pulls more, high friction twists more. No torque at all where the limit is passed without any preload.
    */
   private Torque setting(DoubleUnaryOperator preloadOfLever) {
     double least = Double.POSITIVE_INFINITY;
     for (double mu : new double[] {friction.threadLow(), friction.threadHigh()}) {
       double lever = TighteningKernel.threadLever(d2, lead, mu);
       double preload = preloadOfLever.applyAsDouble(lever);
+      if (preload <= 0) {
+        return NO_TORQUE;
+      }
       double applied = TighteningKernel.torque(preload, d2, lead, mu, face, friction.faceLow(), prevailing);
       least = Math.min(least, applied);
     }
     return new Torque(greatestSetting(least));
   }
 
-  /** Least setting whose low end reaches the torque; the deviation of the tool steps at one torque. */
+  /** Least setting whose low end reaches the torque. */
   private double leastSetting(double applied) {
-    double small = applied / (1 - scatter.below());
-    double step = scatter.step().newtonMillimetre();
-    return small <= step ? small : Math.max(step, applied / (1 - scatter.above()));
+    return applied / (1 - scatter.deviation());
   }
 
   /** Greatest setting whose high end does not pass the torque. */
   private double greatestSetting(double applied) {
-    double large = applied / (1 + scatter.above());
-    double step = scatter.step().newtonMillimetre();
-    return large > step ? large : Math.min(step, applied / (1 + scatter.below()));
+    return applied / (1 + scatter.deviation());
   }
 
   private static String stress(double megapascal) {

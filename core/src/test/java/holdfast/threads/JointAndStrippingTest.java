@@ -48,7 +48,7 @@ class JointAndStrippingTest {
     Force warm = joint.thermalChange(umPerMK(11), kelvin(50), umPerMK(23), kelvin(50));
     assertTrue(warm.newton() > 0);
     assertEquals(-warm.newton(), joint.thermalChange(umPerMK(23), kelvin(50), umPerMK(11), kelvin(50)).newton(), 1e-9);
-    ServicePreload service = new ServicePreload(new ScatteredPreload(NUT, Nm(150), Scatter.torqueWrench()), lost, warm);
+    ServicePreload service = new ServicePreload(new ScatteredPreload(NUT, Nm(150), Scatter.torqueWrench(Nm(200))), lost, warm);
     assertTrue(service.least().compareTo(service.greatest()) < 0);
     assertEquals(service.least().newton(), service.explain().result().value());
     assertTrue(joint.pieces(new Joint.Piece(StudSection.thread(M16, mm(0)), mm(10))).warnings().stream()
@@ -101,7 +101,7 @@ class JointAndStrippingTest {
 
   @Test
   void sampledPreloadsLieInTheWorstCase() {
-    ScatteredPreload s = new ScatteredPreload(NUT, Nm(150), Scatter.torqueWrench());
+    ScatteredPreload s = new ScatteredPreload(NUT, Nm(150), Scatter.torqueWrench(Nm(200)));
     List<Force> q = s.sampledQuantiles(100_000, 42, false, 0, 0.5, 1);
     assertTrue(q.get(0).compareTo(s.worstCaseLeast()) >= 0);
     assertTrue(q.get(2).compareTo(s.worstCaseGreatest()) <= 0);

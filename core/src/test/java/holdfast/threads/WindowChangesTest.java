@@ -143,8 +143,8 @@ class WindowChangesTest {
     Force need = STUD.window(JointDemand.ofClamp(N(1)), STEEL, TOOL, USUAL).bearable().times(1 - 1e-9);
     TorqueWindow narrow = window(STUD, need, TOOL, USUAL);
     assertTrue(narrow.isOpen());
-    assertTrue(narrow.wrenchSetting().compareTo(narrow.lowest()) >= 0);
-    assertTrue(narrow.wrenchSetting().compareTo(narrow.highest()) <= 0);
+    assertTrue(narrow.wrenchSetting().orElseThrow().compareTo(narrow.lowest()) >= 0);
+    assertTrue(narrow.wrenchSetting().orElseThrow().compareTo(narrow.highest()) <= 0);
     assertTrue(
         narrow.highLimit().meaning().endsWith("while tightening at 594 MPa (ν = 0.9 of the yield stress)"),
         narrow.highLimit().meaning());

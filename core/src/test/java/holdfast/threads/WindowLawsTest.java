@@ -94,7 +94,7 @@ class WindowLawsTest {
   @Example
   void resultsSurviveSerialization() throws IOException, ClassNotFoundException {
     Tightening nut = Tightening.of(ScrewThread.of("M18x1.5")).friction(0.1, 0.14);
-    TorqueWindow w = nut.window(kN(20), PropertyClass.of("8.8"), Scatter.torqueWrench());
+    TorqueWindow w = nut.window(kN(20), PropertyClass.of("8.8"), Scatter.torqueWrench(Nm(200)));
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
       out.writeObject(w);
