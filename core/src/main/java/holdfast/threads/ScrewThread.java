@@ -25,7 +25,7 @@ import java.util.Objects;
  * @param majorDiameter major diameter d
  * @param pitch pitch P
  * @param lead lead Ph, a whole multiple of the pitch
- * @param series coarse, fine, UNC, UNF, UNEF, 8-UN, or custom
+ * @param series coarse, fine, UNC, UNF, UNEF, a constant-pitch series from 4-UN to 20-UN, UNS, or custom
  * @param toleranceClass for example {@code "6g"}, {@code "2B"}; empty if not stated
  * @param leftHand whether the thread is left-hand; it changes no number
  * @param provenance how the combination of diameter and pitch reached us
@@ -52,6 +52,11 @@ public record ScrewThread(
     Objects.requireNonNull(series, "series");
     Objects.requireNonNull(toleranceClass, "toleranceClass");
     Objects.requireNonNull(provenance, "provenance");
+    if (!toleranceClass.isEmpty() && !ThreadText.isClass(system, toleranceClass)) {
+      throw new InputException(
+          "tolerance class", "'" + toleranceClass + "'", ThreadText.classes(system), "the thread " + designation + " is "
+              + (system == ThreadSystem.METRIC ? "metric" : "an inch thread"));
+    }
     double d3 = root(system, majorDiameter.mm(), pitch.mm());
     Check.positive(d3, "root diameter d3", "mm", "a thread has a core");
     if (!(lead.mm() >= pitch.mm() * (1 - 1e-12))) {
@@ -63,7 +68,7 @@ public record ScrewThread(
    * Reads a designation of a standard thread.
    *
    * @param designation such as {@code "M18x1.5"}, {@code "M10"} (coarse), {@code "M10x1.25-6g"}, {@code "5/8-18 UNF"},
-   *     {@code "1/4-20 UNC-2A"}, {@code "#10-32"}; {@code -LH} at the end marks a left-hand thread
+   *     {@code "1/4-20 UNC-2A"}, {@code "2-12 UN 2A"}, {@code "#10-32"}; {@code LH} marks a left-hand thread
    * @return the thread
    * @throws InputException if the text is no designation, or the standards do not have the thread: the message says
    *     which ones they have
@@ -126,8 +131,9 @@ public record ScrewThread(
   /**
    * The same thread with a tolerance class.
    *
-   * @param newClass for example {@code "6g"}, {@code "6H"}, {@code "2A"}
+   * @param newClass for example {@code "6g"}, {@code "6H"}, {@code "2A"}; empty for none
    * @return the thread
+   * @throws InputException if it is no class of this system of threads
    */
   public ScrewThread withToleranceClass(String newClass) {
     Objects.requireNonNull(newClass, "newClass");
@@ -251,6 +257,14 @@ public record ScrewThread(
               "thread-combination-recalled",
               designation + ": this combination of diameter and pitch is recalled, not found in print",
               SourceRef.memory(system == ThreadSystem.METRIC ? "ISO 261:1998" : "ASME B1.1-2003", "standard series")));
+    }
+    if (provenance == Provenance.DERIVED && !series.equals("custom")) {
+      warnings.add(
+          new Warning(
+              "thread-combination-derived",
+              designation + ": this combination follows from the rule of the series " + series
+                  + " and was not found in print: see that nut and gauge exist",
+              new SourceRef("ASME B1.1-2003", "constant-pitch series", Provenance.DERIVED)));
     }
     if (series.equals("custom")) {
       warnings.add(

@@ -125,7 +125,7 @@ public record ThreadLimits(
     boolean external = m.group(2).equals("A");
     double d = thread.majorDiameter().mm() / 25.4;
     double p = thread.pitch().mm() / 25.4;
-    boolean byDiameter = List.of("UNC", "UNF", "8-UN").contains(thread.series());
+    boolean byDiameter = List.of("UNC", "UNF", "4-UN", "6-UN", "8-UN").contains(thread.series());
     double base = rounded(UnifiedToleranceKernel.basePitchTolerance(d, p, byDiameter ? d : 9 * p), 6);
     double pitchTolerance = rounded(UnifiedToleranceKernel.pitchFactor(number, external) * base, 4);
     double e = rounded(thread.pitchDiameter().mm() / 25.4, 4);

@@ -22,7 +22,7 @@ final class ThreadSeries {
    * @param pitch pitch in mm
    * @param size major diameter in the unit of the system
    * @param tpi threads an inch, 0 for metric
-   * @param series coarse, fine, UNC, UNF, UNEF or 8-UN
+   * @param series coarse, fine, UNC, UNF, UNEF, 4-UN to 20-UN or UNS
    * @param provenance how the combination reached us
    */
   record Entry(

@@ -13,13 +13,39 @@ import java.util.regex.Pattern;
 /** Reads thread designations and says where one goes wrong. */
 final class ThreadText {
   private static final String FORMS =
-      "such as M18x1.5, M10, M10x1.25-6g, M16xPh3P1.5, 5/8-18 UNF, 1/4-20 UNC-2A, #10-32 or 1-1/2-6 UNC";
+      "such as M18x1.5, M10, M10x1.25-6g, M16xPh3P1.5, 5/8-18 UNF, 1/4-20 UNC-2A, #10-32, 1-1/2-6 UNC or 2-12 UN-LH";
   private static final Pattern METRIC =
-      Pattern.compile("M\\s*(\\d+(?:[.,]\\d+)?)(?:\\s*[xX×*]\\s*(?:Ph(\\d+(?:\\.\\d+)?)P)?(\\d+(?:[.,]\\d+)?))?(.*)");
+      Pattern.compile("M\\s*(\\d+(?:\\.\\d+)?)(?:\\s*[xX×*]\\s*(?:Ph(\\d+(?:\\.\\d+)?)P)?(\\d+(?:\\.\\d+)?))?(.*)");
   private static final Pattern UNIFIED =
       Pattern.compile(
-          "(#|[Nn]o\\.?)?\\s*(\\d+[- ]\\d+/\\d+|\\d+/\\d+|\\d*\\.\\d+|\\d+)(?:\\s*(?:in|\"))?\\s*-\\s*(\\d+(?:\\.\\d+)?)(.*)");
-  private static final Pattern CLASS = Pattern.compile("[0-9]+[a-zA-Z](?:[0-9]+[a-zA-Z])?");
+          "(#|[Nn]o\\.?)?\\s*(\\d{1,2}[- ]\\d{1,3}/\\d{1,3}|\\d{1,3}/\\d{1,3}|\\d{0,2}\\.\\d+|\\d{1,2})(?:\\s*(?:in|\"))?"
+              + "\\s*-\\s*(\\d{1,3}(?:\\.\\d+)?)(?![\\d.])(.*)");
+  /** The series at the start of what follows the threads per inch: UNF, UN, 12-UN or 12UN. */
+  private static final Pattern SERIES = Pattern.compile("\\s*(?:(\\d{1,2})\\s*-?\\s*)?(UN[A-Za-z]*)(.*)");
+  private static final Pattern COMMA = Pattern.compile("\\d,\\d");
+  private static final Pattern LEFT = Pattern.compile("(?i)\\bleft[\\s-]*hand(?:ed)?\\b|\\bleft\\b|\\bL\\.?H\\b\\.?");
+  private static final Pattern METRIC_CLASS = Pattern.compile("(?:[3-9][a-h]){1,2}|(?:[4-9][GH]){1,2}");
+  private static final Pattern UNIFIED_CLASS = Pattern.compile("[1-3][AB]");
+
+  /** Threads of another kind, by how their designation looks. */
+  private enum Foreign {
+    TAPER_PIPE("\\bNPTF?\\b|\\bANPT\\b", "a taper pipe thread (NPT), which seals on its flanks"),
+    STRAIGHT_PIPE("\\bNPS[A-Z]?\\b", "a straight pipe thread (NPS)"),
+    ACME("\\bACME\\b", "an Acme thread for lead screws, with 29° flanks"),
+    PARALLEL_PIPE("\\bBSPP\\b|^G\\s*\\d.*", "a parallel pipe thread (G, BSPP), with 55° flanks"),
+    SEALING_PIPE("\\bBSPT?\\b|^R[CPS]?\\s*\\d.*", "a sealing pipe thread (R, BSPT), with 55° flanks"),
+    WHITWORTH("\\bBSW\\b|\\bBSF\\b|^W\\s*\\d.*", "a Whitworth thread, with 55° flanks"),
+    TRAPEZOIDAL("^TR\\s*\\d.*", "a trapezoidal thread for lead screws, with 30° flanks"),
+    ROUNDED_ROOT("^MJ\\s*\\d.*|\\bUNJ[A-Z]*\\b", "a thread with an enlarged root radius (J), whose section differs");
+
+    private final Pattern pattern;
+    private final String words;
+
+    Foreign(String regex, String words) {
+      this.pattern = Pattern.compile(regex, Pattern.CASE_INSENSITIVE);
+      this.words = words;
+    }
+  }
 
   private final String text;
 
@@ -33,6 +59,14 @@ final class ThreadText {
     if (stripped.isEmpty()) {
       throw reader.error("it is empty");
     }
+    for (Foreign kind : Foreign.values()) {
+      if (kind.pattern.matcher(stripped).find()) {
+        throw reader.error("this is " + kind.words + "; the calculations are for fastening threads M and UN");
+      }
+    }
+    if (COMMA.matcher(stripped).find()) {
+      throw reader.error("the decimal sign is a point");
+    }
     return stripped.charAt(0) == 'M' ? reader.metric() : reader.unified();
   }
 
@@ -41,10 +75,10 @@ final class ThreadText {
     if (!m.matches()) {
       throw error(at(1) + ": a number is expected after 'M'");
     }
-    double d = number(m.group(1));
+    double d = Double.parseDouble(m.group(1));
     String tail = m.group(4).strip();
     if (m.group(3) == null) {
-      if (!tail.isEmpty() && tail.charAt(0) != '-') {
+      if (!tail.isEmpty() && tail.charAt(0) != '-' && !Character.isWhitespace(m.group(4).charAt(0))) {
         throw error(at(m.start(4)) + ": 'x' and the pitch, or '-' and the tolerance class, are expected after the diameter");
       }
       Entry coarse = ThreadSeries.coarse(d);
@@ -53,9 +87,9 @@ final class ThreadText {
             "thread designation", "'" + text + "'", choices(ThreadSeries.METRIC, d, "M"), "ISO 261:1998 has no coarse thread M"
                 + Numbers.shortest(d));
       }
-      return finish(coarse, coarse.pitch(), tail, m.start(4));
+      return finish(coarse, coarse.pitch(), m.group(4));
     }
-    double pitch = number(m.group(3));
+    double pitch = Double.parseDouble(m.group(3));
     double lead = m.group(2) == null ? pitch : Double.parseDouble(m.group(2));
     Entry entry = ThreadSeries.find(ThreadSeries.METRIC, d, pitch);
     if (entry == null) {
@@ -69,7 +103,7 @@ final class ThreadText {
     if (lead < pitch || Math.abs(starts - Math.rint(starts)) > 1e-9) {
       throw error("the lead Ph must be a whole multiple of the pitch P");
     }
-    return finish(entry, lead, tail, m.start(4));
+    return finish(entry, lead, m.group(4));
   }
 
   private ScrewThread unified() {
@@ -96,21 +130,21 @@ final class ThreadText {
           choices(ThreadSeries.UNIFIED, size, ""),
           "the unified standard series do not have this combination; ScrewThread.customUnified(d, threadsPerInch) takes any");
     }
-    String tail = m.group(4).strip();
-    int tailStart = m.start(4);
-    int dash = tail.indexOf('-');
-    String series = (dash < 0 ? tail : tail.substring(0, dash)).strip();
-    // A series may itself hold a dash: 8-UN.
-    if (series.equals("8")) {
-      dash = tail.indexOf('-', dash + 1);
-      series = (dash < 0 ? tail : tail.substring(0, dash)).strip();
+    Matcher named = SERIES.matcher(m.group(4));
+    String series = "";
+    String tail = m.group(4);
+    if (named.matches()) {
+      series = (named.group(1) == null ? "" : named.group(1) + "-") + named.group(2);
+      tail = named.group(3);
+    } else if (!tail.isBlank() && !tail.strip().startsWith("-") && !Character.isWhitespace(tail.charAt(0))) {
+      throw error(at(m.start(4)) + ": a series (UNC, UNF, UNEF, UN, UNS) or '-' and the tolerance class are expected");
     }
-    Entry named = entryOfSeries(entry.size(), tpi, series);
-    if (named == null) {
+    Entry own = entryOfSeries(entry.size(), tpi, series);
+    if (own == null) {
       throw error(
-          at(tailStart) + ": series '" + series + "' does not have this thread; it is " + seriesOf(entry.size(), tpi));
+          at(m.start(4)) + ": series '" + series + "' does not have this thread; it is " + seriesOf(entry.size(), tpi));
     }
-    return finish(named, named.pitch(), dash < 0 ? "" : tail.substring(dash), tailStart);
+    return finish(own, own.pitch(), tail);
   }
 
   private static Entry entryOfSeries(double size, double tpi, String series) {
@@ -118,8 +152,8 @@ final class ThreadText {
     for (Entry entry : ThreadSeries.UNIFIED) {
       boolean same = ThreadSeries.same(entry.size(), size) && ThreadSeries.same(entry.tpi(), tpi);
       String own = entry.series();
-      boolean eight = own.equals("8-UN") && (wanted.equals("UN") || wanted.equals("8UN"));
-      if (same && (wanted.isEmpty() || own.equals(wanted) || eight)) {
+      boolean constant = own.endsWith("-UN") && wanted.equals("UN");
+      if (same && (wanted.isEmpty() || own.equals(wanted) || constant)) {
         return entry;
       }
     }
@@ -136,26 +170,32 @@ final class ThreadText {
     return names;
   }
 
-  private ScrewThread finish(Entry entry, double lead, String tail, int tailStart) {
+  /** What follows diameter, pitch and series: tolerance class and hand, parted by dashes or spaces. */
+  private ScrewThread finish(Entry entry, double lead, String tail) {
+    Matcher left = LEFT.matcher(tail);
+    boolean leftHand = left.find();
     String toleranceClass = "";
-    String rest = tail;
-    boolean leftHand = false;
-    while (!rest.isEmpty()) {
-      if (rest.charAt(0) != '-') {
-        throw error(at(tailStart) + ": '" + rest + "' is not understood; a tolerance class follows a '-'");
+    for (String part : (leftHand ? left.replaceFirst(" ") : tail).strip().split("[\\s-]+")) {
+      if (part.isEmpty()) {
+        continue;
       }
-      int next = rest.indexOf('-', 1);
-      String part = (next < 0 ? rest.substring(1) : rest.substring(1, next)).strip();
-      rest = next < 0 ? "" : rest.substring(next);
-      if (part.equals("LH")) {
-        leftHand = true;
-      } else if (CLASS.matcher(part).matches() && toleranceClass.isEmpty()) {
-        toleranceClass = part;
-      } else {
-        throw error("'" + part + "' is not a tolerance class (such as 6g, 5g6g, 6H, 2A, 2B) or LH; one class only");
+      if (!toleranceClass.isEmpty() || !isClass(entry.system(), part)) {
+        throw error("'" + part + "' is not " + classes(entry.system()) + " or LH; one class only");
       }
+      toleranceClass = part;
     }
     return ScrewThread.standard(entry, lead, toleranceClass, leftHand);
+  }
+
+  /** Whether a thread of the system can have a tolerance class of this name. */
+  static boolean isClass(ThreadSystem system, String name) {
+    return (system == ThreadSystem.METRIC ? METRIC_CLASS : UNIFIED_CLASS).matcher(name).matches();
+  }
+
+  static String classes(ThreadSystem system) {
+    return system == ThreadSystem.METRIC
+        ? "a tolerance class of a metric thread (such as 6g, 5g6g, 6H)"
+        : "a tolerance class of an inch thread (1A, 2A, 3A, 1B, 2B, 3B)";
   }
 
   private static String choices(List<Entry> series, double size, String prefix) {
@@ -192,10 +232,6 @@ final class ThreadText {
       }
     }
     return sum;
-  }
-
-  private static double number(String digits) {
-    return Double.parseDouble(digits.replace(',', '.'));
   }
 
   private String at(int index) {

@@ -3,6 +3,7 @@ package holdfast.threads;
 
 import static holdfast.quantity.Units.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -38,6 +39,13 @@ class ScrewThreadTest {
     "1-8 8-UN, 1-8 UN, 25.4, 3.175, 8-UN, ''",
     "1-8 8UN-2A, 1-8 UN, 25.4, 3.175, 8-UN, 2A",
     "2-4.5 UNC, 2-4.5 UNC, 50.8, 5.644444444444445, UNC, ''",
+    "1-14, 1-14 UNS, 25.4, 1.8142857142857143, UNS, ''",
+    "1 3/4-12, 1-3/4-12 UN, 44.45, 2.1166666666666667, 12-UN, ''",
+    "2-12 12-UN-2A, 2-12 UN, 50.8, 2.1166666666666667, 12-UN, 2A",
+    "2-12 12UN 2A, 2-12 UN, 50.8, 2.1166666666666667, 12-UN, 2A",
+    "2-16 UN 3B, 2-16 UN, 50.8, 1.5875, 16-UN, 3B",
+    "5/8-18 UNF 2A, 5/8-18 UNF, 15.875, 1.4111111111111112, UNF, 2A",
+    "M10x1.25 6g, M10x1.25, 10, 1.25, fine, 6g",
   })
   void readsDesignations(String text, String name, double d, double pitch, String series, String toleranceClass) {
     ScrewThread thread = ScrewThread.of(text);
@@ -58,6 +66,50 @@ class ScrewThreadTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "M16-LH", "M16 LH", "M16-lh", "M16 left hand", "M16-left-hand", "M16 Left", "M16-L.H.", "M16-6g-LH", "M16-LH-6g",
+    "5/8-18 UNF-2A-LH", "5/8-18 UNF LH", "5/8-18 LH", "2-12 UN left-hand 2A"
+  })
+  void theHandIsReadInTheUsualSpellings(String text) {
+    ScrewThread thread = ScrewThread.of(text);
+    assertTrue(thread.leftHand(), text);
+    assertTrue(thread.toString().endsWith("-LH"), thread.toString());
+    assertEquals(thread, ScrewThread.of(thread.toString()));
+  }
+
+  /** A thread that is of another kind is not sent to a constructor that would compute it as a 60° thread. */
+  @Test
+  void anotherKindOfThreadIsNotRecommendedAsACustomOne() {
+    for (String text : List.of("1/2-14 NPT", "1-5 ACME", "1/2-14 BSPP", "G1/2", "Tr20x4")) {
+      String message = assertThrows(InputException.class, () -> ScrewThread.of(text)).getMessage();
+      assertFalse(message.contains("custom"), message);
+    }
+  }
+
+  @Test
+  void aClassOfTheOtherSystemIsRefusedAtEveryDoor() {
+    assertThrows(InputException.class, () -> ScrewThread.of("M16").withToleranceClass("2A"));
+    assertThrows(InputException.class, () -> ScrewThread.of("5/8-18 UNF").withToleranceClass("6H"));
+    assertEquals("", ScrewThread.of("M16-6g").withToleranceClass("").toleranceClass());
+  }
+
+  @Test
+  void combinationsByTheRuleOfTheirSeriesSaySo() {
+    assertEquals("thread-combination-derived", ScrewThread.of("2-16 UN").warnings().get(0).code());
+    assertEquals(List.of(), ScrewThread.of("2-12 UN").warnings());
+  }
+
+  /** Lengths of engagement by which the tolerances go: the diameter up to the 8-thread series, nine pitches in finer ones. */
+  @Test
+  void everyCombinationHasLimits() {
+    for (ThreadSeries.Entry entry : ThreadSeries.UNIFIED) {
+      ScrewThread thread = ScrewThread.of(entry.designation());
+      assertEquals(entry.designation(), thread.designation());
+      assertTrue(ThreadLimits.of(thread, "2A").pitchLeast().compareTo(ThreadLimits.of(thread, "2B").pitchLeast()) < 0);
+    }
+  }
+
+  @ParameterizedTest
   @CsvSource(delimiter = '|', value = {
     "M18x1.4 | one of M18, M18x2, M18x1.5, M18x1",
     "M18x1.4 | ScrewThread.custom",
@@ -69,7 +121,25 @@ class ScrewThreadTest {
     "M | the end of the text",
     "Mx1 | character 2 ('x')",
     "M10x1.25-6gg | '6gg' is not a tolerance class",
-    "M10x1.25 6g | a tolerance class follows a '-'",
+    "M18x1,5 | the decimal sign is a point",
+    "M18x1.5-99z | '99z' is not a tolerance class of a metric thread",
+    "M18x1.5-2A | '2A' is not a tolerance class of a metric thread",
+    "M18x1.5-6g-6h | one class only",
+    "5/8-18 UNF-6g | '6g' is not a tolerance class of an inch thread",
+    "5/8-18 UNF-4A | '4A' is not a tolerance class of an inch thread",
+    "9999999999-32 | an inch thread is size, '-', threads per inch",
+    "1-9999999999 | an inch thread is size, '-', threads per inch",
+    "1/2-14 NPT | a taper pipe thread",
+    "1/2 NPTF | a taper pipe thread",
+    "1-5 ACME | an Acme thread",
+    "G1/2 | a parallel pipe thread",
+    "1/2-14 BSPP | a parallel pipe thread",
+    "R 3/4 | a sealing pipe thread",
+    "Rc1/8 | a sealing pipe thread",
+    "1/2 BSW | a Whitworth thread",
+    "MJ6x1 | an enlarged root radius",
+    "1/4-28 UNJF | an enlarged root radius",
+    "1/4-20UX | expected",
     "M16xPh3P2 | whole multiple",
     "M72 | no coarse thread M72",
     "5/8-17 | one of 5/8-11 UNC, 5/8-18 UNF, 5/8-24 UNEF",
@@ -77,7 +147,8 @@ class ScrewThreadTest {
     "1/0-20 | denominator 0",
     "#99-32 | nearest",
     "#1/4-20 | a numbered size is a whole number",
-    "Tr20x4 | character 1 ('T')",
+    "Tr20x4 | a trapezoidal thread",
+    "X20x4 | character 1 ('X')",
     "5/8 UNF | threads per inch",
     "0.51-20 | nearest: 0.5 in, 0.5625 in",
   })
