@@ -32,6 +32,7 @@ import holdfast.seats.FrictionBand;
 import holdfast.seats.Material;
 import holdfast.seats.OuterPart;
 import holdfast.seats.StudDuty;
+import holdfast.threads.ScrewThread;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -133,7 +134,7 @@ public final class ExampleJobs {
                 .bore("+0.0020/+0.0012 in", inch("3/4"))
                 .pressingFriction(FrictionBand.general())
                 .faceRunOut(inch("0.0004")))
-        .nut(Nut.onFace(inch("0.68"), inch("0.46")).friction(0.10, 0.16).wrench(inLbf(380), 0.04).reserve(1.2)
+        .nut(Nut.onStandardFace(ScrewThread.of("5/8-18 UNF")).friction(0.10, 0.16).wrench(inLbf(410), 0.04).reserve(1.2)
             .locking(NutLocking.LOCK_WASHER))
         .duty(
             Duty.of(

@@ -58,6 +58,8 @@ public record InstallationPlan(
         .need(duty, "duty")
         .refuse();
     Objects.requireNonNull(units, "units");
+    // Refuses at the door a thread that does not exist, a bore that leaves none of it and a nut that does not fit it.
+    tightening(roller, nut);
   }
 
   /**
@@ -150,6 +152,10 @@ public record InstallationPlan(
    * @return the tightening
    */
   public Tightening tightening() {
+    return tightening(roller, nut);
+  }
+
+  private static Tightening tightening(StudRoller roller, Nut nut) {
     return Tightening.of(ScrewThread.of(roller.thread()))
         .bore(roller.greaseBore())
         .bearingFace(nut.faceOuter(), nut.faceInner())

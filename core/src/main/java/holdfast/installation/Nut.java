@@ -8,6 +8,8 @@ import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
 import holdfast.threads.BearingFace;
 import holdfast.threads.Friction;
+import holdfast.threads.Hexagon;
+import holdfast.threads.ScrewThread;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
@@ -104,6 +106,26 @@ public record Nut(
     Objects.requireNonNull(outer, "outer");
     Objects.requireNonNull(inner, "inner");
     return new Builder(outer, inner);
+  }
+
+  /**
+   * Starts a description of a nut on the standard face of its thread: a metric hexagon over a medium hole, an inch hex nut
+   * over a narrow plain washer.
+   *
+   * @param thread thread of the stud
+   * @return a builder
+   * @throws InputException if the tables have no nut for this diameter: state the face
+   */
+  public static Builder onStandardFace(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
+    BearingFace face =
+        Hexagon.standardFace(thread)
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        "thread of the nut", thread.toString(), "of a diameter in the tables of nuts",
+                        "state the face with onFace(outer, inner)"));
+    return onFace(face.outer(), face.inner());
   }
 
   /**

@@ -40,7 +40,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   }
 
   /**
-   * A torque on a solid or drilled stud with the usual face: metric the standard hexagon, inch a face of 1.5·d over the
+   * A torque on a solid stud with the standard face of its thread; where the tables have none, a face of 1.5·d over the
    * thread diameter.
    *
    * @param thread thread of the stud

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.threads;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
+import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -15,6 +18,10 @@ public final class Hexagon {
   private static final Table HEXAGON = TableSet.bundled().table("threads/iso-4014/2011/hexagon");
   private static final Table HOLES = TableSet.bundled().table("threads/iso-273/1979/clearance-holes");
   private static final Table NUTS = TableSet.bundled().table("threads/asme-b18-2-2/1987/nut-widths");
+  private static final Table NUT_LIMITS = TableSet.bundled().table("threads/asme-b18-2-2/2015/nut-limits");
+  private static final Table WASHERS = TableSet.bundled().table("threads/asme-b18-21-1/2009/plain-washers");
+  /** Least bearing circle of an inch nut over its least width across flats. */
+  private static final double BEARING_CIRCLE = 0.95;
 
   /** Series of through holes. */
   public enum HoleSeries {
@@ -71,16 +78,73 @@ public final class Hexagon {
   }
 
   /**
-   * Least diameter of the bearing face of the hexagon, product grade A.
+   * Least diameter of the bearing face of the hexagon: metric of product grade A; of an inch nut 95 % of its least width
+   * across flats, rounded down to 0.001 in.
    *
-   * @param thread a metric thread
+   * @param thread a thread
    * @return dw
    * @throws InputException if the table has none for this diameter
    */
   @Source(document = "ISO 4014:2011", locator = "Table 1, dw")
+  @Source(document = "ASME B18.2.2", locator = "bearing surface: at least 95 % of the least width", provenance = Provenance.MEMORY)
   public static Length bearingFaceDiameter(ScrewThread thread) {
     Objects.requireNonNull(thread, "thread");
-    return hexagon(thread, "bearing face diameter").orElseThrow(() -> missing(thread, "bearing face diameter"));
+    return bearing(thread).orElseThrow(() -> missing(thread, "bearing face diameter"));
+  }
+
+  /**
+   * Inside diameter of the narrow plain washer of an inch thread: type A, or type B where that has no narrow one.
+   *
+   * @param thread an inch thread
+   * @return the diameter
+   * @throws InputException if the table has none for this diameter, or the thread is metric
+   */
+  @Source(document = "ASME B18.21.1", locator = "Tables 1a and 2")
+  public static Length washerBore(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
+    return washer(thread).orElseThrow(() -> missing(thread, "plain washer"));
+  }
+
+  /**
+   * Height of the inch nut: the hex nut, or the hex jam nut.
+   *
+   * @param thread an inch thread
+   * @param jam whether the low nut is meant, which locks another
+   * @return limits of the height, with countersinks
+   * @throws InputException if the table has none for this diameter, or the thread is metric
+   */
+  @Source(document = "ASME B18.2.2", locator = "hex nuts and hex jam nuts, thickness")
+  public static Height nutHeight(ScrewThread thread, boolean jam) {
+    Objects.requireNonNull(thread, "thread");
+    int row = limits(thread);
+    if (row < 0 || !NUT_LIMITS.has(row, "height_min")) {
+      throw missing(thread, "nut height");
+    }
+    String column = jam ? "jam_height_" : "height_";
+    return new Height(
+        new Length(25.4 * NUT_LIMITS.number(row, column + "min")), new Length(25.4 * NUT_LIMITS.number(row, column + "max")));
+  }
+
+  /**
+   * Limits of the height of a nut.
+   *
+   * @param least least height
+   * @param greatest greatest height, not below the least
+   */
+  public record Height(Length least, Length greatest) implements Serializable {
+    // Refuses limits in the wrong order.
+    public Height {
+      Objects.requireNonNull(least, "least");
+      Objects.requireNonNull(greatest, "greatest");
+      Check.positive(least.mm(), "least height", "mm", "a nut has a height");
+      Check.atLeast(greatest.mm(), least.mm(), "greatest height", "mm", "not below the least");
+    }
+
+    /** Both limits. */
+    @Override
+    public String toString() {
+      return least + " … " + greatest;
+    }
   }
 
   /**
@@ -99,14 +163,47 @@ public final class Hexagon {
   }
 
   /**
-   * The bearing face of a standard hexagon on a medium through hole, as behind the printed assembly tables.
+   * The bearing face of a standard nut: metric a hexagon on a medium through hole, as behind the printed assembly tables;
+   * inch a hex nut on a narrow plain washer.
    *
-   * @param thread a metric thread
-   * @return dw,min and dh; empty if the tables do not have this diameter, and for inch threads
+   * @param thread a thread
+   * @return least bearing circle over hole or washer bore; empty if the tables do not have this diameter
    */
-  static Optional<BearingFace> standardFace(ScrewThread thread) {
-    return hexagon(thread, "bearing face diameter")
-        .flatMap(dw -> hole(thread, HoleSeries.MEDIUM).map(dh -> BearingFace.of(dw, dh)));
+  public static Optional<BearingFace> standardFace(ScrewThread thread) {
+    Objects.requireNonNull(thread, "thread");
+    Optional<Length> inner =
+        thread.system() == ThreadSystem.METRIC ? hole(thread, HoleSeries.MEDIUM) : washer(thread);
+    return bearing(thread).flatMap(outer -> inner.map(hole -> BearingFace.of(outer, hole)));
+  }
+
+  private static Optional<Length> bearing(ScrewThread thread) {
+    if (thread.system() == ThreadSystem.METRIC) {
+      return hexagon(thread, "bearing face diameter");
+    }
+    int row = limits(thread);
+    return row < 0
+        ? Optional.empty()
+        : Optional.of(new Length(0.0254 * Math.floor(1000 * BEARING_CIRCLE * NUT_LIMITS.number(row, "width_min"))));
+  }
+
+  private static int limits(ScrewThread thread) {
+    for (int row = 0; thread.system() == ThreadSystem.UNIFIED && row < NUT_LIMITS.size(); row++) {
+      if (ThreadSeries.same(NUT_LIMITS.number(row, "d"), thread.majorDiameter().mm() / 25.4)) {
+        return row;
+      }
+    }
+    return -1;
+  }
+
+  private static Optional<Length> washer(ScrewThread thread) {
+    for (int row = 0; thread.system() == ThreadSystem.UNIFIED && row < WASHERS.size(); row++) {
+      String series = WASHERS.text(row, "series");
+      if ((series.endsWith("narrow") || series.equals("type A plain"))
+          && ThreadSeries.same(WASHERS.number(row, "d"), thread.majorDiameter().mm() / 25.4)) {
+        return Optional.of(new Length(25.4 * WASHERS.number(row, "inside")));
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<Length> hexagon(ScrewThread thread, String quantity) {

@@ -67,8 +67,8 @@ public record Tightening(
   }
 
   /**
-   * A solid stud with a free-running nut; metric threads bear on the standard hexagon over a medium hole until another
-   * face is stated. The friction is not stated yet.
+   * A solid stud with a free-running nut that bears on the standard face of its thread ({@link Hexagon#standardFace}) until
+   * another is stated. The friction is not stated yet.
    *
    * @param thread thread of stud and nut
    * @return the tightening

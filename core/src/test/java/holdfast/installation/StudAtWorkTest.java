@@ -93,7 +93,7 @@ class StudAtWorkTest {
     InstallationPlan inch = ExampleJobs.inchSlipFit();
     assertTrue(inch.sheet().text().contains("a lock washer"));
     Nut.Builder bare =
-        Nut.onFace(inch("0.68"), inch("0.46")).friction(0.10, 0.16).wrench(inLbf(380), 0.04).reserve(1.2);
+        Nut.onFace(inch("0.876"), inch("0.656")).friction(0.10, 0.16).wrench(inLbf(380), 0.04).reserve(1.2);
     assertTrue(nut(inch, bare.build()).sheet().text().replaceAll("\\s+", " ").contains("the place vibrates"));
     assertEquals(6, inch.duty().surroundings().vibration().value() * 10, 1e-9);
     assertEquals(Surroundings.clean().vibration(mmPerS(6)).vibration(), inch.duty().surroundings().vibration());

@@ -27,7 +27,7 @@ class PrintedFormsTest {
         "M18x1.5, bore 3 mm, face 24 mm / 18 mm, μ 0.1 … 0.16, prevailing torque 4 N·m",
         NUT.bore(mm(3)).prevailing(Nm(4)).toString());
     assertEquals("M18x1.5, face 24 mm / 18 mm, μ 0.1 … 0.16", NUT.toString());
-    assertEquals("5/8-18 UNF", Tightening.of(ScrewThread.of("5/8-18")).toString());
+    assertEquals("1-3/4-5 UNC", Tightening.of(ScrewThread.of("1-3/4-5")).toString());
     assertEquals("groove (⌀ 12 mm)", new StudSection("groove", mm(12), mm(0), mm(0)).toString());
     assertEquals(
         "cross hole (⌀ 16 mm, bore 3 mm, cross hole 4 mm)", new StudSection("cross hole", mm(16), mm(3), mm(4)).toString());

@@ -84,7 +84,7 @@ class TighteningTest {
     message(() -> STUD.crossHole(mm(10), mm(10)), "cross hole dq (10 mm) must be less than");
     message(() -> Tightening.of(ScrewThread.of("M18x1.5")).preload(Nm(1)), "friction (not stated)");
     message(
-        () -> Tightening.of(ScrewThread.of("5/8-18")).friction(0.1, 0.1).preload(Nm(1)), "bearing face (not stated)");
+        () -> Tightening.of(ScrewThread.of("1-3/4-5")).friction(0.1, 0.1).preload(Nm(1)), "bearing face (not stated)");
   }
 
   @Test
