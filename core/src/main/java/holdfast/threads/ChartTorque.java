@@ -16,7 +16,7 @@ import java.util.Objects;
 
 /**
  * A torque from a chart or a maker's sheet, read backwards: which preload and stress it implies when the thread is oiled
- * and when it is dry, and how it compares with a general chart for a strength class.
+ * and as delivered, how it compares with a general chart for a strength class, and whether it is right for the stud.
  *
  * @param nut stud, nut and face; its friction is not used
  * @param torque the stated torque
@@ -67,24 +67,29 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   }
 
   /**
-   * Preload and stresses with a thread and face as delivered, friction class C.
+   * Preload and stresses with a thread and face as delivered, lightly oiled or with dry zinc, friction class C.
    *
    * @return the band
    */
-  public PreloadBand dry() {
+  public PreloadBand asDelivered() {
     return nut.friction(FrictionClass.C.friction()).preload(torque);
   }
 
   /**
-   * Preload by the nut factor of the usual charts.
+   * Preload by the nut factor of the usual charts. A prevailing torque pulls nothing and is taken off first.
    *
    * @param nutFactor K (dimensionless), over 0
-   * @return T/(K·d)
+   * @return (T − MP)/(K·d)
    */
   public Force preloadBy(double nutFactor) {
     return new Force(
         ScatterKernel.preloadByNutFactor(
-            torque.newtonMillimetre(), nutFactor, nut.thread().majorDiameter().mm()));
+            pullingTorque().newtonMillimetre(), nutFactor, nut.thread().majorDiameter().mm()));
+  }
+
+  /** What is left of the torque to tighten the stud. */
+  Torque pullingTorque() {
+    return torque.minus(nut.prevailing());
   }
 
   /**
@@ -98,7 +103,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   }
 
   /**
-   * Torque of a general chart for a solid bolt of the same thread.
+   * Torque of a general chart for a solid bolt of the same thread with a free-running nut.
    *
    * @param propertyClass strength class with a proof stress
    * @param nutFactor K (dimensionless), over 0
@@ -111,7 +116,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   }
 
   /**
-   * The stated torque over that of a general chart.
+   * The stated torque, less the prevailing torque, over that of a general chart.
    *
    * @param propertyClass strength class with a proof stress
    * @param nutFactor K (dimensionless), over 0
@@ -119,17 +124,30 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
    */
   public double shareOfGeneralChart(PropertyClass propertyClass, double nutFactor) {
     Objects.requireNonNull(propertyClass, "propertyClass");
-    return torque.ratio(generalChart(propertyClass, nutFactor));
+    return pullingTorque().ratio(generalChart(propertyClass, nutFactor));
+  }
+
+  /**
+   * Whether the torque is right for this stud, with its bore and strength.
+   *
+   * @param strength strength class of the stud
+   * @return the verdict
+   * @throws holdfast.quantity.InputException if the class does not cover the size
+   */
+  public ChartVerdict verdict(PropertyClass strength) {
+    Objects.requireNonNull(strength, "strength");
+    return new ChartVerdict(this, strength);
   }
 
   /** How the band follows; the last step is the least preload of the oiled thread. */
   @Override
   public Derivation explain() {
     return Derivation.of("What " + torque + " on " + nut.thread() + " implies")
-        .step("F(0.20)", "preload by the chart's dry nut factor", "T/(K·d)", preloadBy(K_DRY).newton(), "N", CHART, "K = 0.20")
-        .step("F(0.15)", "preload by the chart's oiled nut factor", "T/(K·d)", preloadBy(K_OILED).newton(), "N", CHART,
+        .step("F(0.20)", "preload by the chart's dry nut factor", "(T − MP)/(K·d)", preloadBy(K_DRY).newton(), "N", CHART, "K = 0.20",
+            "MP = " + nut.prevailing())
+        .step("F(0.15)", "preload by the chart's oiled nut factor", "(T − MP)/(K·d)", preloadBy(K_OILED).newton(), "N", CHART,
             "K = 0.15")
-        .steps(dry().explain())
+        .steps(asDelivered().explain())
         .steps(oiled().explain())
         .build();
   }
@@ -140,7 +158,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
     warnings.add(
         new Warning(
             "chart-condition",
-            "a chart torque says little without its lubrication: the preload spans " + dry().leastPreload() + " … "
+            "a chart torque says little without its lubrication: the preload spans " + asDelivered().leastPreload() + " … "
                 + oiled().greatestPreload(),
             SourceRef.published("VDI 2230 friction class sheet", "friction classes B and C")));
     return warnings;
@@ -149,7 +167,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   /** Both bands. */
   @Override
   public String toString() {
-    return torque + " on " + nut.thread() + ": oiled " + oiled().leastPreload() + " … " + oiled().greatestPreload() + ", dry "
-        + dry().leastPreload() + " … " + dry().greatestPreload();
+    return torque + " on " + nut.thread() + ": oiled " + oiled().leastPreload() + " … " + oiled().greatestPreload() + ", as delivered "
+        + asDelivered().leastPreload() + " … " + asDelivered().greatestPreload();
   }
 }

@@ -99,8 +99,8 @@ class PrintedFormsTest {
     assertEquals("friction-unusual", NUT.friction(0.02, 0.1).torque(kN(20)).warnings().get(0).code());
     ChartTorque chart = new ChartTorque(NUT, Nm(60));
     assertEquals(
-        "60 N·m on M18x1.5: oiled " + chart.oiled().leastPreload() + " … " + chart.oiled().greatestPreload() + ", dry "
-            + chart.dry().leastPreload() + " … " + chart.dry().greatestPreload(),
+        "60 N·m on M18x1.5: oiled " + chart.oiled().leastPreload() + " … " + chart.oiled().greatestPreload() + ", as delivered "
+            + chart.asDelivered().leastPreload() + " … " + chart.asDelivered().greatestPreload(),
         chart.toString());
     assertEquals("tool ± 5 %", Scatter.of(0.05).toString());
   }
