@@ -143,8 +143,8 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   @Override
   public Derivation explain() {
     return Derivation.of("What " + torque + " on " + nut.thread() + " implies")
-        .step("F(0.20)", "preload by the chart's dry nut factor", "(T − MP)/(K·d)", preloadBy(K_DRY).newton(), "N", CHART, "K = 0.20",
-            "MP = " + nut.prevailing())
+        .step("F(0.20)", "preload by the chart's dry nut factor", "(T − MP)/(K·d)", preloadBy(K_DRY).newton(), "N", CHART,
+            "K = 0.20", "MP = " + nut.prevailing())
         .step("F(0.15)", "preload by the chart's oiled nut factor", "(T − MP)/(K·d)", preloadBy(K_OILED).newton(), "N", CHART,
             "K = 0.15")
         .steps(asDelivered().explain())
@@ -167,7 +167,8 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   /** Both bands. */
   @Override
   public String toString() {
-    return torque + " on " + nut.thread() + ": oiled " + oiled().leastPreload() + " … " + oiled().greatestPreload() + ", as delivered "
+    return torque + " on " + nut.thread() + ": oiled " + oiled().leastPreload() + " … " + oiled().greatestPreload()
+        + ", as delivered "
         + asDelivered().leastPreload() + " … " + asDelivered().greatestPreload();
   }
 }

@@ -86,7 +86,10 @@ public final class Hexagon {
    * @throws InputException if the table has none for this diameter
    */
   @Source(document = "ISO 4014:2011", locator = "Table 1, dw")
-  @Source(document = "ASME B18.2.2", locator = "bearing surface: at least 95 % of the least width", provenance = Provenance.MEMORY)
+  @Source(
+      document = "ASME B18.2.2",
+      locator = "bearing surface: at least 95 % of the least width",
+      provenance = Provenance.MEMORY)
   public static Length bearingFaceDiameter(ScrewThread thread) {
     Objects.requireNonNull(thread, "thread");
     return bearing(thread).orElseThrow(() -> missing(thread, "bearing face diameter"));

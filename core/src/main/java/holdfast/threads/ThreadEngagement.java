@@ -207,7 +207,9 @@ public record ThreadEngagement(
       warnings.add(
           new Warning(
               "strength-ratio-outside",
-              "strength ratio " + Numbers.significant(r, 3) + " is outside 0.4 to 2.2, where the corrections for bending are fitted; their values at the ends were taken",
+              "strength ratio " + Numbers.significant(r, 3)
+                  + " is outside 0.4 to 2.2, where the corrections for bending are fitted;"
+                  + " their values at the ends were taken",
               RULE));
     }
     if (engaged.ratio(thread.majorDiameter()) < THIN) {
