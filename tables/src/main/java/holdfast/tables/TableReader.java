@@ -130,20 +130,17 @@ final class TableReader {
   /** Whether each cell has no quotation mark at all, or stands within two, with those inside doubled. */
   private static boolean quotesClose(String line) {
     boolean inside = false;
-    for (int i = 0; i < line.length(); i++) {
-      boolean first = i == 0 || line.charAt(i - 1) == ',';
+    for (int i = line.indexOf('"'); i >= 0; i = line.indexOf('"', i + 1)) {
       boolean last = i + 1 == line.length() || line.charAt(i + 1) == ',';
-      if (line.charAt(i) != '"') {
-        continue;
-      } else if (!inside) {
-        if (!first) {
+      if (!inside) {
+        if (i > 0 && line.charAt(i - 1) != ',') {
           return false;
         }
         inside = true;
-      } else if (!last && line.charAt(i + 1) == '"') {
-        i++;
       } else if (last) {
         inside = false;
+      } else if (line.charAt(i + 1) == '"') {
+        i++;
       } else {
         return false;
       }
