@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.fits;
 
+import java.io.InvalidObjectException;
+import java.io.ObjectStreamException;
 import java.io.Serializable;
 import java.util.AbstractList;
 import java.util.List;
@@ -17,6 +19,14 @@ public final class FitCandidates extends AbstractList<FitCandidate> implements R
 
   FitCandidates(List<FitCandidate> candidates) {
     this.candidates = List.copyOf(candidates);
+  }
+
+  /** A stream may hold a list that changes, or none. */
+  private Object readResolve() throws ObjectStreamException {
+    if (candidates == null || candidates.stream().anyMatch(candidate -> !(((Object) candidate) instanceof FitCandidate))) {
+      throw new InvalidObjectException("candidates: a list of candidates is wanted");
+    }
+    return new FitCandidates(candidates);
   }
 
   @Override

@@ -5,6 +5,8 @@ import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectStreamException;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.Objects;
@@ -37,6 +39,21 @@ public final class FitSample implements Serializable {
   }
 
   private static final int MOST = 10_000_000;
+
+  /** A stream may hold anything: sorted anew, and mean and deviation computed from what came. */
+  private Object readResolve() throws ObjectStreamException {
+    if (sorted == null || sorted.length == 0 || sorted.length > MOST) {
+      throw new InvalidObjectException("sample: 1 to " + MOST + " clearances are wanted");
+    }
+    double[] clearances = sorted.clone();
+    for (double clearance : clearances) {
+      if (!(Math.abs(clearance) <= Check.GREATEST)) {
+        throw new InvalidObjectException("sample: a clearance of " + clearance + " µm");
+      }
+    }
+    Arrays.sort(clearances);
+    return new FitSample(clearances);
+  }
 
   static FitSample draw(StatisticalFit fit, int pairs, long seed) {
     Check.within(pairs, 1, MOST, "number of pairs", "", "an empty sample says nothing, a larger one no more");

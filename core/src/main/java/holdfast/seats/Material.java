@@ -7,6 +7,8 @@ import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.quantity.ThermalExpansion;
 import holdfast.tables.SourceRef;
+import java.io.InvalidObjectException;
+import java.io.ObjectStreamException;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -231,6 +233,32 @@ public final class Material implements Serializable {
   @Override
   public int hashCode() {
     return Objects.hash(name, condition, elasticModulus, poissonRatio, thermalExpansion, yieldStrength, tensileStrength);
+  }
+
+  /** A stream may hold anything; what comes out of it passes the same door as what is built. */
+  private Object readResolve() throws ObjectStreamException {
+    try {
+      Builder b = new Builder(Objects.requireNonNull(name, "name"), source)
+          .condition(condition)
+          .kind(group, ductility)
+          .elastic(Objects.requireNonNull(elasticModulus, "elasticModulus"), poissonRatio)
+          .expansion(thermalExpansion)
+          .note(note);
+      if (!Double.isNaN(density)) {
+        b.density(density);
+      }
+      if (!Double.isNaN(yieldStrength)) {
+        b.yieldStrength(new Stress(yieldStrength));
+      }
+      if (!Double.isNaN(tensileStrength)) {
+        b.tensileStrength(new Stress(tensileStrength));
+      }
+      return b.build();
+    } catch (InputException | NullPointerException e) {
+      InvalidObjectException refused = new InvalidObjectException("material: " + e.getMessage());
+      refused.initCause(e);
+      throw refused;
+    }
   }
 
   /** Name, condition and elastic constants: {@code "EN-GJS-500-7 (ferritic-pearlitic): E 169 GPa, ν 0.275"}. */
