@@ -12,9 +12,10 @@ final class AuditJson {
 
   static String of(AuditReport report) {
     Map<String, Object> top = new LinkedHashMap<>();
-    top.put("passes", report.audit().passes());
-    top.put("verdict", AuditText.verdict(report.audit()));
+    top.put("passes", report.passes());
+    top.put("verdict", AuditText.verdict(report));
     top.put("tables", label(report.tables()));
+    top.put("changed_tables", report.committed().differing());
     top.put("cases", label(report.cases()));
     top.put("not_verified", report.notVerified().lines());
     top.put("calculations", report.calculations().stream().map(AuditJson::calculation).toList());

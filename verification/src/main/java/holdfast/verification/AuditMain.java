@@ -12,14 +12,18 @@ import java.util.List;
 
 /** Runs the audit from the command line. */
 public final class AuditMain {
-  private static final String USAGE = "usage: java -jar holdfast-audit.jar [--out FOLDER]   (default: the current folder)\n"
-      + "exit status: 0 passed; 1 an undisclosed disagreement or a disclosure that no longer holds; 2 wrong command or folder";
+  private static final String USAGE =
+      """
+      usage: java -jar holdfast-audit.jar [--out FOLDER]   (default: the current folder)
+      exit status: 0 passed; 1 an undisclosed disagreement, a disclosure that no longer holds or a changed table;
+                   2 wrong command or folder""";
 
   private AuditMain() {}
 
   /**
    * Prints the summary and writes the files of {@link AuditReport#FILES}. Exit status: 0 if the audit passes, 1 if a
-   * disagreement is not disclosed or a disclosure no longer holds, 2 if the command or the folder cannot be used.
+   * disagreement is not disclosed, a disclosure no longer holds or a table is not the one committed, 2 if the
+   * command or the folder cannot be used.
    *
    * @param arguments nothing, or {@code --out} and a folder
    */
@@ -53,6 +57,9 @@ public final class AuditMain {
       err.println("The report cannot be written: " + e);
       return 2;
     }
-    return audit.passes() ? 0 : 1;
+    if (out.checkError()) {
+      return 2;
+    }
+    return report.passes() ? 0 : 1;
   }
 }

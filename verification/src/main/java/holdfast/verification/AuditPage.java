@@ -71,8 +71,8 @@ final class AuditPage {
     Audit audit = report.audit();
     List<ComparisonGroup> failures = groups(audit, c -> c.outcome().fails());
     return new AuditView(
-        audit.passes(),
-        AuditText.verdict(audit),
+        report.passes(),
+        AuditText.verdict(report),
         report.tables(),
         report.cases(),
         counts(audit.comparisons()),

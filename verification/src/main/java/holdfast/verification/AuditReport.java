@@ -19,6 +19,7 @@ import java.util.List;
  * @param measuredHere whether the dependence of comparisons on calculations was measured with these tables and cases
  * @param tables the tables that were audited
  * @param cases the case tables with the published values
+ * @param committed the files of the tables against the digests that were committed
  */
 public record AuditReport(
     Audit audit,
@@ -26,7 +27,8 @@ public record AuditReport(
     List<CalculationCoverage> calculations,
     boolean measuredHere,
     SetLabel tables,
-    SetLabel cases) {
+    SetLabel cases,
+    CommittedTables committed) {
   /** The files that {@link #write} makes, in the order in which a reader wants them. */
   public static final List<String> FILES =
       List.of(
@@ -68,7 +70,17 @@ public record AuditReport(
         CalculationCoverage.of(audit, dependence),
         dependence.tables().equals(ofTables.digest()) && dependence.cases().equals(ofCases.digest()),
         ofTables,
-        ofCases);
+        ofCases,
+        CommittedTables.of(tables));
+  }
+
+  /**
+   * Whether nothing is hidden and nothing was changed.
+   *
+   * @return true if the audit passes and the tables are those committed, or another edition
+   */
+  public boolean passes() {
+    return audit.passes() && committed.passes();
   }
 
   /**

@@ -37,6 +37,7 @@ public final class InstallationSuites {
     suites.addAll(RollerSuites.all());
     suites.addAll(CareSuites.all());
     suites.addAll(AcceptanceSuites.all());
+    suites.addAll(PaperSuites.all());
     suites.add(RollerValues.suite());
     return List.copyOf(suites);
   }
