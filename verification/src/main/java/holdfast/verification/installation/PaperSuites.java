@@ -35,7 +35,7 @@ final class PaperSuites {
         suite("papers-clearances", "Sizes and clearances on the summary of a job", PaperSuites::clearance,
             "holdfast.installation.InstallationPlan#summary"),
         suite("papers-cautions", "Cautions on the sheets of the bundled jobs", PaperSuites::caution,
-            "holdfast.installation.MountingPlan#sheet"));
+            "holdfast.installation.InstallationPlan#sheet", "holdfast.installation.YokePlan#sheet"));
   }
 
   /** The bundled press fit with another wrench, nothing else between torque and preload. */
