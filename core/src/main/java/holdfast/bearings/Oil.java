@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.quantity.Check;
 import holdfast.quantity.KinematicViscosity;
 import holdfast.quantity.Numbers;
+import holdfast.quantity.PlainText;
 import holdfast.quantity.Temperature;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
@@ -30,7 +31,7 @@ public record Oil(String name, Temperature first, KinematicViscosity atFirst, Te
 
   // The kernel refuses impossible pairs.
   public Oil {
-    Objects.requireNonNull(name, "name");
+    PlainText.name(name, "name of the oil");
     Objects.requireNonNull(first, "first");
     Objects.requireNonNull(atFirst, "atFirst");
     Objects.requireNonNull(second, "second");

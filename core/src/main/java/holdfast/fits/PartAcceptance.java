@@ -5,6 +5,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
+import holdfast.quantity.PlainText;
 import holdfast.quantity.ThermalExpansion;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
@@ -48,7 +49,7 @@ public record PartAcceptance(
 
   // Refuses an incomplete record, and readings that belong to another size.
   public PartAcceptance {
-    Objects.requireNonNull(name, "name");
+    PlainText.name(name, "name of the part");
     Objects.requireNonNull(drawing, "drawing");
     Objects.requireNonNull(measured, "measured");
     Objects.requireNonNull(scheme, "scheme");

@@ -3,6 +3,7 @@ package holdfast.fleet;
 
 import holdfast.quantity.Check;
 import holdfast.quantity.OperatingTime;
+import holdfast.quantity.PlainText;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -16,7 +17,7 @@ import java.util.Objects;
 public record FleetPosition(String name, double hoursPerYear, OperatingTime age) implements Serializable {
   // Refuses more hours than a year has.
   public FleetPosition {
-    Objects.requireNonNull(name, "name");
+    PlainText.name(name, "name of a place");
     Objects.requireNonNull(age, "age");
     Check.overUpTo(hoursPerYear, 0, 8784, "running hours per year", "h", "a leap year has 8784 hours");
     Check.notNegative(age.hours(), "age of the roller", "h", "0 stands for a new one");

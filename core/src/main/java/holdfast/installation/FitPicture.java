@@ -9,7 +9,6 @@ import holdfast.quantity.Numbers;
 import holdfast.quantity.Unit;
 import holdfast.sheet.Block;
 import holdfast.sheet.SheetUnits;
-import holdfast.sheet.Templates;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -52,16 +51,11 @@ final class FitPicture {
     List<Map<String, Object>> zones = new ArrayList<>();
     zones.add(zone("bore", bore, 110, "url(#hatch)"));
     zones.add(zone(inner, stud, 250, "#ddd"));
-    String svg =
-        Templates.render(
-            "tolerance-zones.svg",
-            Map.of(
-                "title", title,
-                "description", description,
-                "zones", zones,
-                "zero", px(y(0)),
-                "bottom", px(TOP + HEIGHT + 14)));
-    return new Block.Picture(title, description, svg);
+    return new Block.Picture(title, description, "tolerance-zones.svg",
+        Map.of(
+            "zones", zones,
+            "zero", px(y(0)),
+            "bottom", px(TOP + HEIGHT + 14)));
   }
 
   private Map<String, Object> zone(String name, LimitDeviations deviations, double x, String fill) {

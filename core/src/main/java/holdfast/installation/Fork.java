@@ -4,6 +4,7 @@ package holdfast.installation;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.PlainText;
 import holdfast.seats.FrictionBand;
 import holdfast.seats.OuterPart;
 import java.io.Serializable;
@@ -30,7 +31,7 @@ public record Fork(
   public Fork {
     Objects.requireNonNull(thickness, "thickness");
     Objects.requireNonNull(gap, "gap");
-    Objects.requireNonNull(name, "name");
+    PlainText.name(name, "name of the fork");
     Objects.requireNonNull(ear, "ear");
     Objects.requireNonNull(boreTolerance, "boreTolerance");
     Objects.requireNonNull(pressingFriction, "pressingFriction");

@@ -4,7 +4,6 @@ package holdfast.installation;
 import holdfast.quantity.Numbers;
 import holdfast.sheet.Block;
 import holdfast.sheet.SheetUnits;
-import holdfast.sheet.Templates;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -45,8 +44,6 @@ final class ForkPicture {
     String description = "ears " + u.text(plan.fork().thickness()) + ", gap " + u.text(plan.fork().gap()) + ", pin "
         + u.text(roller.bore()) + ", load " + u.text(plan.duty().load()) + ", half of it in each ear; bending is greatest in"
         + " the middle of the pin, shear beside the ears";
-    values.put("title", title);
-    values.put("description", description);
     values.put("load", u.text(plan.duty().load()));
     values.put("half", u.text(plan.duty().load().times(0.5)));
     values.put("middle", px(MIDDLE));
@@ -55,7 +52,7 @@ final class ForkPicture {
     values.put("leftMiddle", px(MIDDLE - (gap + ear) / 2 * scale));
     values.put("rightMiddle", px(MIDDLE + (gap + ear) / 2 * scale));
     values.put("earFoot", px(AXIS + high * scale / 2));
-    return new Block.Picture(title, description, Templates.render("fork.svg", values));
+    return new Block.Picture(title, description, "fork.svg", values);
   }
 
   private void box(String name, double from, double width, double height) {

@@ -6,6 +6,7 @@ import holdfast.fits.FitKind;
 import holdfast.fits.MeasuredPart;
 import holdfast.fits.TolerancedSize;
 import holdfast.quantity.InputException;
+import holdfast.quantity.PlainText;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Temperature;
 import holdfast.quantity.Torque;
@@ -57,6 +58,7 @@ public record InstallationPlan(
         .need(nut, "nut")
         .need(duty, "duty")
         .refuse();
+    PlainText.name(job, "name of the job");
     Objects.requireNonNull(units, "units");
     // Refuses at the door a thread that does not exist, a bore that leaves none of it and a nut that does not fit it.
     tightening(roller, nut);

@@ -3,6 +3,7 @@ package holdfast.installation;
 
 import holdfast.quantity.Check;
 import holdfast.quantity.Length;
+import holdfast.quantity.PlainText;
 import holdfast.seats.FrictionBand;
 import holdfast.seats.OuterPart;
 import java.io.Serializable;
@@ -35,7 +36,7 @@ public record MachineMember(
   // Refuses a seat without length.
   public MachineMember {
     Objects.requireNonNull(seatLength, "seatLength");
-    Objects.requireNonNull(name, "name");
+    PlainText.name(name, "name of the machine member");
     Objects.requireNonNull(body, "body");
     Objects.requireNonNull(boreTolerance, "boreTolerance");
     Objects.requireNonNull(pressingFriction, "pressingFriction");

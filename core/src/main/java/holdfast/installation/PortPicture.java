@@ -5,7 +5,6 @@ import holdfast.lubrication.Port;
 import holdfast.lubrication.PortPlan;
 import holdfast.lubrication.PortState;
 import holdfast.sheet.Block;
-import holdfast.sheet.Templates;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -19,8 +18,6 @@ final class PortPicture {
     String title = "Ports of the stud, not to scale";
     String description = plan.ports().stream().map(PortState::toString).collect(Collectors.joining("; "));
     Map<String, Object> values = new HashMap<>();
-    values.put("title", title);
-    values.put("description", description);
     values.put("bore", plan.request().openings().axialBore());
     for (Port port : Port.values()) {
       PortState state = plan.state(port);
@@ -29,7 +26,7 @@ final class PortPicture {
       values.put(key + "Closed", state.use() == PortState.Use.CLOSED);
       values.put(key + "Text", text(state));
     }
-    return new Block.Picture(title, description, Templates.render("port-plan.svg", values));
+    return new Block.Picture(title, description, "port-plan.svg", values);
   }
 
   private static String text(PortState state) {

@@ -5,6 +5,7 @@ import holdfast.bearings.LoadRatings;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.PlainText;
 import holdfast.quantity.Torque;
 import holdfast.rollers.MeasureSystem;
 import holdfast.rollers.RollerKind;
@@ -58,7 +59,7 @@ public record StudRoller(
 
   // Refuses sizes that cannot belong to one roller.
   public StudRoller {
-    Objects.requireNonNull(name, "name");
+    PlainText.name(name, "name of the roller");
     Objects.requireNonNull(outsideDiameter, "outsideDiameter");
     Objects.requireNonNull(ringWidth, "ringWidth");
     Objects.requireNonNull(crownRadius, "crownRadius");

@@ -7,9 +7,9 @@ import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Numbers;
+import holdfast.quantity.PlainText;
 import holdfast.sheet.Block;
 import holdfast.sheet.SheetUnits;
-import holdfast.sheet.Templates;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -42,6 +42,7 @@ public final class TiltPicture {
   public record Mark(String label, Angle tilt) {
     public Mark {
       Objects.requireNonNull(label, "label");
+      PlainText.name(label, "label of a mark");
       Objects.requireNonNull(tilt, "tilt");
     }
   }
@@ -114,12 +115,10 @@ public final class TiltPicture {
           units.text(load) + ": " + ratio(load, 1) + " at 1 mrad, " + ratio(load, 2) + " at 2 mrad; ");
     }
     String description = words + String.join(", ", marks.stream().map(m -> m.label() + " at " + m.tilt()).toList());
-    String svg =
-        Templates.render(
-            "tilt-life.svg",
-            Map.of("title", title, "description", description, "lines", lines, "columns", columns(), "rows", rows(),
-                "marks", drawn()));
-    return new Block.Picture(title, description, svg);
+    return new Block.Picture(title, description, "tilt-life.svg",
+        Map.of(
+            "lines", lines, "columns", columns(), "rows", rows(),
+            "marks", drawn()));
   }
 
   private String path(Force load) {

@@ -7,7 +7,6 @@ import holdfast.quantity.Torque;
 import holdfast.quantity.Unit;
 import holdfast.sheet.Block;
 import holdfast.sheet.SheetUnits;
-import holdfast.sheet.Templates;
 import holdfast.threads.TorqueWindow;
 import java.util.Map;
 
@@ -31,20 +30,15 @@ final class WindowPicture {
             + units.text(window.highest())
             + ", wrench set to "
             + units.text(setting);
-    String svg =
-        Templates.render(
-            "torque-window.svg",
-            Map.of(
-                "title", title,
-                "description", description,
-                "low", px(low),
-                "high", px(high),
-                "width", px(Math.max(0, high - low)),
-                "setting", px(LEFT + WIDTH * setting.in(unit) / end),
-                "lowText", text(window.lowest().in(unit)),
-                "highText", text(window.highest().in(unit)),
-                "settingText", text(setting.in(unit))));
-    return new Block.Picture(title, description, svg);
+    return new Block.Picture(title, description, "torque-window.svg",
+        Map.of(
+            "low", px(low),
+            "high", px(high),
+            "width", px(Math.max(0, high - low)),
+            "setting", px(LEFT + WIDTH * setting.in(unit) / end),
+            "lowText", text(window.lowest().in(unit)),
+            "highText", text(window.highest().in(unit)),
+            "settingText", text(setting.in(unit))));
   }
 
   private static String text(double torque) {

@@ -8,6 +8,7 @@ import holdfast.quantity.Angle;
 import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.PlainText;
 import holdfast.seats.InnerPart;
 import holdfast.seats.InterferenceFit;
 import holdfast.seats.PinStrength;
@@ -48,6 +49,7 @@ public record YokePlan(
         .need(fork, "fork")
         .need(duty, "duty")
         .refuse();
+    PlainText.name(job, "name of the job");
     Objects.requireNonNull(units, "units");
     goesBetween("ring width", roller.ringWidth(), fork.gap());
     goesBetween("width on the pin", roller.seatWidth(), fork.gap());

@@ -5,6 +5,7 @@ import holdfast.bearings.LoadRatings;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.PlainText;
 import holdfast.rollers.MeasureSystem;
 import holdfast.rollers.RollerKind;
 import java.util.Objects;
@@ -57,7 +58,7 @@ public record YokeRoller(
     Objects.requireNonNull(bore, "bore");
     Objects.requireNonNull(seatWidth, "seatWidth");
     Objects.requireNonNull(ratings, "ratings");
-    Objects.requireNonNull(name, "name");
+    PlainText.name(name, "name of the roller");
     Objects.requireNonNull(boreTolerance, "boreTolerance");
     Objects.requireNonNull(system, "system");
     Objects.requireNonNull(kind, "kind");

@@ -3,6 +3,7 @@ package holdfast.lubrication;
 
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
+import holdfast.quantity.PlainText;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
@@ -23,7 +24,9 @@ import java.util.Objects;
 public record TradeFactor(String factor, String condition, double value, SourceRef source) implements Serializable {
   public TradeFactor {
     Objects.requireNonNull(factor, "factor");
+    PlainText.name(factor, "name of the factor");
     Objects.requireNonNull(condition, "condition");
+    PlainText.name(condition, "condition of the factor");
     Objects.requireNonNull(source, "source");
     Check.finite(value, "value of the factor", "");
   }

@@ -4,6 +4,7 @@ package holdfast.seats;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
+import holdfast.quantity.PlainText;
 import holdfast.quantity.Stress;
 import holdfast.quantity.ThermalExpansion;
 import holdfast.tables.SourceRef;
@@ -290,10 +291,7 @@ public final class Material implements Serializable {
     private String note = "";
 
     private Builder(String name, SourceRef source) {
-      if (name.isBlank()) {
-        throw new InputException("name of the material", "'" + name + "'", "not blank", "results name their materials");
-      }
-      this.name = name;
+      this.name = PlainText.name(name, "name of the material");
       this.source = Objects.requireNonNull(source, "source");
     }
 
@@ -305,7 +303,7 @@ public final class Material implements Serializable {
      */
     public Builder condition(String value) {
       Objects.requireNonNull(value, "value");
-      condition = value.strip();
+      condition = value.isBlank() ? "" : PlainText.name(value.strip(), "condition of the material");
       return this;
     }
 

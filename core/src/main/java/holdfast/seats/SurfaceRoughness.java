@@ -3,6 +3,7 @@ package holdfast.seats;
 
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.PlainText;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
@@ -23,7 +24,7 @@ public record SurfaceRoughness(String name, Band<Length> ra, Optional<Band<Lengt
   private static final Table OTHERS = TableSet.bundled().table("seats/collected/2026/surface-roughness");
 
   public SurfaceRoughness {
-    Objects.requireNonNull(name, "name");
+    PlainText.name(name, "name");
     Objects.requireNonNull(ra, "ra");
     Objects.requireNonNull(rz, "rz");
     Objects.requireNonNull(source, "source");

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.sheet;
 
+import holdfast.quantity.InputException;
+import holdfast.quantity.PlainText;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /** A piece of a section. */
@@ -92,17 +96,38 @@ public sealed interface Block extends Serializable {
   }
 
   /**
-   * A drawing.
+   * A drawing: values put into one of the templates of this package, so that no markup comes from outside.
    *
    * @param title what it shows
    * @param description the same in words, for those who cannot see it and for the text sheet
-   * @param svg the drawing as one SVG element
+   * @param template file name of the template, which ends in {@code .svg}
+   * @param values what the template asks for besides title and description
    */
-  record Picture(String title, String description, String svg) implements Block {
+  record Picture(String title, String description, String template, Map<String, ?> values) implements Block {
+    // Keeps an unmodifiable copy; refuses a template that draws nothing.
     public Picture {
       Objects.requireNonNull(title, "title");
       Objects.requireNonNull(description, "description");
-      Objects.requireNonNull(svg, "svg");
+      Objects.requireNonNull(template, "template");
+      Objects.requireNonNull(values, "values");
+      if (!template.endsWith(".svg")) {
+        throw new InputException("template of a drawing", PlainText.printable(template), "the name of one in SVG",
+            "the sheet takes the drawing as it is");
+      }
+      values = Map.copyOf(values);
+    }
+
+    /**
+     * The drawing.
+     *
+     * @return one SVG element, in which every value is escaped
+     * @throws InputException if there is no such template, or it asks for a value that is not there
+     */
+    public String svg() {
+      Map<String, Object> all = new HashMap<>(values);
+      all.put("title", title);
+      all.put("description", description);
+      return Templates.render(template, all);
     }
   }
 }

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.sheet;
 
+import com.samskivert.mustache.Escapers;
 import com.samskivert.mustache.Mustache;
 import com.samskivert.mustache.MustacheException;
 import holdfast.quantity.InputException;
+import holdfast.quantity.PlainText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -13,19 +15,18 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Objects;
 
-/** Markup lives in template files beside this package; values are escaped unless the template says otherwise. */
-public final class Templates {
+/**
+ * Markup lives in template files beside this package. Values are escaped, and what cannot be seen is replaced, unless the
+ * template says otherwise, as it does for drawings, which are filled templates themselves.
+ */
+final class Templates {
+  private static final Mustache.Compiler COMPILER =
+      Mustache.compiler().emptyStringIsFalse(true).withEscaper(text -> Escapers.HTML.escape(PlainText.printable(text)));
+
   private Templates() {}
 
-  /**
-   * Fills a template.
-   *
-   * @param name file name of the template in this package's resources
-   * @param values what the template asks for; a missing value is an error
-   * @return the filled text
-   * @throws InputException if there is no such template, or it asks for a value that is not there
-   */
-  public static String render(String name, Map<String, ?> values) {
+  /** Fills the template of that name; a missing value is an error. */
+  static String render(String name, Map<String, ?> values) {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(values, "values");
     try (InputStream in = Templates.class.getResourceAsStream("/holdfast/sheet/" + name)) {
@@ -33,7 +34,7 @@ public final class Templates {
         throw new InputException("template", name, "the name of one in this package", "the others are not known here");
       }
       Reader template = new InputStreamReader(in, StandardCharsets.UTF_8);
-      return Mustache.compiler().emptyStringIsFalse(true).compile(template).execute(values);
+      return COMPILER.compile(template).execute(values);
     } catch (MustacheException e) {
       throw new InputException("values of template " + name, values.keySet().toString(), "all that it asks for", e.getMessage());
     } catch (IOException e) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.sheet;
 
+import holdfast.quantity.PlainText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -34,7 +35,7 @@ final class TextSheet {
     for (Section section : sheet.sections()) {
       number++;
       line("");
-      line(number + "  " + section.title().toUpperCase(Locale.ROOT));
+      wrap("", number + "  " + section.title().toUpperCase(Locale.ROOT), 3);
       section.blocks().forEach(this::block);
     }
     line("");
@@ -68,9 +69,9 @@ final class TextSheet {
   /** Breaks at blanks; lines after the first are indented. A word longer than the line stands on its own line, cut. */
   private void wrap(String head, String text, int indent) {
     List<String> lines = new ArrayList<>();
-    StringBuilder current = new StringBuilder(head);
+    StringBuilder current = new StringBuilder(PlainText.printable(head));
     boolean fresh = true;
-    for (String word : text.split(" ", -1)) {
+    for (String word : PlainText.printable(text).split(" ", -1)) {
       String rest = word;
       if (!fresh && current.length() + 1 + rest.length() > WIDTH) {
         lines.add(current.toString());

@@ -4,6 +4,7 @@ package holdfast.threads;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.PlainText;
 import holdfast.quantity.Stress;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
@@ -49,7 +50,7 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
 
   // Keeps an unmodifiable copy of the list, which is not empty.
   public PropertyClass {
-    Objects.requireNonNull(name, "name");
+    PlainText.name(name, "name of the property class");
     Objects.requireNonNull(document, "document");
     Objects.requireNonNull(bands, "bands");
     bands = List.copyOf(bands);

@@ -4,6 +4,7 @@ package holdfast.threads;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
+import holdfast.quantity.PlainText;
 import holdfast.quantity.Torque;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
@@ -30,7 +31,7 @@ public record Scatter(String name, double deviation, Torque greatest, SourceRef 
 
   // Refuses deviations of the whole torque and more, and a tool without a torque.
   public Scatter {
-    Objects.requireNonNull(name, "name");
+    PlainText.name(name, "name of the tool");
     Objects.requireNonNull(source, "source");
     Check.within(deviation, 0, 0.9, "tool deviation", "", "a part of the set torque");
     if (greatest != null) {

@@ -5,6 +5,7 @@ import holdfast.quantity.Area;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.PlainText;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -19,7 +20,7 @@ import java.util.Objects;
 public record StudSection(String name, Length diameter, Length bore, Length crossHole) implements Serializable {
   // Refuses an empty section.
   public StudSection {
-    Objects.requireNonNull(name, "name");
+    PlainText.name(name, "name of the section");
     Objects.requireNonNull(diameter, "diameter");
     Objects.requireNonNull(bore, "bore");
     Objects.requireNonNull(crossHole, "crossHole");

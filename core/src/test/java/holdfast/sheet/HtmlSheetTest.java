@@ -46,8 +46,8 @@ class HtmlSheetTest {
   @Test
   void aSectionWithoutEntriesHasNoTable() {
     assertFalse(html(Section.of("s").notice(Block.Weight.ADVICE, "n").build()).contains("<table>"));
-    String picture = html(Section.of("s").picture(new Block.Picture("p", "d", "<svg></svg>")).build());
-    assertEquals(List.of("<svg></svg>", "<figcaption>p</figcaption>"), found("<svg>.*|<figcaption>.*", picture));
+    String picture = html(Section.of("s").picture(new Block.Picture("p", "d", "plain.svg", Map.of("value", "1"))).build());
+    assertEquals(List.of("<svg><title>p</title><desc>d</desc><text>1</text></svg>", "<figcaption>p</figcaption>"), found("<svg>.*|<figcaption>.*", picture));
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import holdfast.tables.SourceRef;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** The sheet on a terminal: 100 columns, values from column 37, what follows a break is indented. */
@@ -25,7 +26,7 @@ class TextSheetTest {
             .entry("Bore", "18.000 mm", B)
             .entry("Stud", "M16")
             .blank("Measured bore", "mm")
-            .picture(new Block.Picture("Zones", "bore above stud", "<svg></svg>"))
+            .picture(new Block.Picture("Zones", "bore above stud", "plain.svg", Map.of("value", "1")))
             .build();
     assertEquals(
         """
@@ -91,6 +92,6 @@ class TextSheetTest {
         List.of("   ADVICE: " + word, "     " + word), section(Section.of("s").notice(Block.Weight.ADVICE, word + " " + word)));
     assertEquals(
         List.of("   p: " + word, "     " + word),
-        section(Section.of("s").picture(new Block.Picture("p", word + " " + word, "<svg></svg>"))));
+        section(Section.of("s").picture(new Block.Picture("p", word + " " + word, "plain.svg", Map.of("value", "1")))));
   }
 }
