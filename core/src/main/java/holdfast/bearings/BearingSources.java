@@ -35,6 +35,9 @@ final class BearingSources {
       SourceRef.published("Ball and roller bearings catalogue", "4.6, life of a machine with several bearings");
   static final SourceRef TRACK_LOADS =
       SourceRef.published("Rolling bearings catalogue C", "cam followers, permissible loads and minimum load");
+  static final SourceRef LEAST_LOAD =
+      SourceRef.published("Rolling bearings catalogue C", "pages 966 to 985, cam followers, minimum load");
+  static final SourceRef OF_MAKER = SourceRef.commonPractice("as stated by the maker of the roller");
   static final SourceRef LOAD_ADVICE = SourceRef.published("Cam follower catalogue F", "technical section, load up to 0.5 C");
   static final SourceRef ROLLING = SourceRef.derived("rolling without sliding");
   static final SourceRef LEAST_SWING =

@@ -107,7 +107,8 @@ public sealed interface Contamination extends Serializable {
     /** The level. */
     @Override
     public String toString() {
-      return level + ", " + Numbers.significant(position, 2) + " of the way up its range";
+      String place = position == 0 ? "careful end" : Numbers.significant(position, 2) + " of the way up";
+      return level + " (Table 13, " + place + " of its range)";
     }
   }
 

@@ -82,9 +82,9 @@ public record PermissibleLoad(TrackRoller roller, RotationalSpeed speed, List<Li
     limits.add(new Limit("half of C", ratings.dynamic().times(0.5), "0.5 C", BearingSources.LOAD_ADVICE));
     limits.add(new Limit("static", ratings.staticRating().dividedBy(staticSafety),
         "C0 / S0, S0 = " + Numbers.significant(staticSafety, 3), BearingSources.TRACK_LOADS));
-    add(limits, "outer ring, turning", roller.dynamicLimit(), "as stated by the maker", BearingSources.TRACK_LOADS);
-    add(limits, "outer ring, standing", roller.staticLimit(), "as stated by the maker", BearingSources.TRACK_LOADS);
-    add(limits, "stud", roller.studLimit(), "as stated by the maker", BearingSources.TRACK_LOADS);
+    add(limits, "outer ring, turning", roller.dynamicLimit(), "as stated by the maker", BearingSources.OF_MAKER);
+    add(limits, "outer ring, standing", roller.staticLimit(), "as stated by the maker", BearingSources.OF_MAKER);
+    add(limits, "stud", roller.studLimit(), "as stated by the maker", BearingSources.OF_MAKER);
     roller.trackCapacityAt(trackHardness).ifPresent(track -> limits.add(new Limit("track", track.capacity(),
         "capacity at 40 HRC times hardness factor at " + Numbers.significant(trackHardness, 3) + " HRC", track.source())));
     return new PermissibleLoad(roller, speed, limits);

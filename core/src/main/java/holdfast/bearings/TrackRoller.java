@@ -8,6 +8,7 @@ import holdfast.quantity.Length;
 import holdfast.quantity.RotationalSpeed;
 import holdfast.quantity.Speed;
 import holdfast.rollers.RollerSpeedKernel;
+import holdfast.tables.SourceRef;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
@@ -163,6 +164,15 @@ public record TrackRoller(
    */
   public Force minimumLoad() {
     return new Force(MinimumLoadKernel.trackRoller(ratings.staticRating().newton()));
+  }
+
+  /**
+   * Where the least load comes from.
+   *
+   * @return document, locator and provenance
+   */
+  public static SourceRef minimumLoadSource() {
+    return BearingSources.LEAST_LOAD;
   }
 
   /**

@@ -8,6 +8,7 @@ import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.SourceRef;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
@@ -161,6 +162,41 @@ public final class FleetPlan {
   public GroupReplacement replacementOfEach(double reliability) {
     double most = positions.stream().mapToDouble(FleetPosition::hoursPerYear).max().orElseThrow();
     return interval(reliability, 1, years -> survival.at(most * years));
+  }
+
+  /**
+   * Places whose roller of today is as old already as the interval makes one, at the hours that the place runs: they are due
+   * now.
+   *
+   * @param interval interval of replacement
+   * @return the places, the most overdue first
+   */
+  public List<FleetPosition> due(GroupReplacement interval) {
+    Objects.requireNonNull(interval, "interval");
+    return positions.stream()
+        .filter(p -> p.age().hours() > 0 && p.age().hours() >= interval.years() * p.hoursPerYear())
+        .sorted(Comparator.comparingDouble((FleetPosition p) -> -p.age().hours() / p.hoursPerYear()))
+        .toList();
+  }
+
+  /**
+   * The fleet after some of its places got a new roller.
+   *
+   * @param replaced the places, each of which is one of the fleet
+   * @return the fleet with these rollers new
+   * @throws InputException if a place is none of the fleet
+   */
+  public FleetPlan renewed(List<FleetPosition> replaced) {
+    Objects.requireNonNull(replaced, "replaced");
+    List<FleetPosition> after = new ArrayList<>(positions);
+    for (FleetPosition place : replaced) {
+      int i = after.indexOf(place);
+      if (i < 0) {
+        throw new InputException("replaced place", place.name(), "one of the fleet, and once", "only what runs is replaced");
+      }
+      after.set(i, FleetPosition.ofNew(place.name(), place.hoursPerYear()));
+    }
+    return new FleetPlan(survival, List.copyOf(after));
   }
 
   /** Bracketed search: the survival is at least as wanted at the low end and below it at the high end. */

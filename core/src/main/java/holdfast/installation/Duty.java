@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
-import holdfast.bearings.ContaminationLevel;
+import holdfast.bearings.Contamination;
 import holdfast.bearings.LoadSpectrum;
 import holdfast.bearings.Reliability;
 import holdfast.contact.ContactSurface;
@@ -28,7 +28,7 @@ import java.util.Optional;
  * @param staticSafety wanted safety S0 of the greatest load against the basic static load rating, 1 to 10
  * @param workingTemperature temperature of stud and machine member at work
  * @param viscosity viscosity of the oil, or of the base oil of the grease, at that temperature
- * @param contamination how clean the lubricant stays
+ * @param contamination how clean the lubricant stays; null if it follows from place and seals
  * @param track surface on which the roller runs
  * @param trackHardness hardness of the track in HRC, 20 to 58
  * @param trackMisalignment angle between track and roller that the structure holds; null if it is not stated
@@ -44,7 +44,7 @@ public record Duty(
     double staticSafety,
     Temperature workingTemperature,
     KinematicViscosity viscosity,
-    ContaminationLevel contamination,
+    Contamination contamination,
     ContactSurface track,
     double trackHardness,
     Angle trackMisalignment,
@@ -61,7 +61,6 @@ public record Duty(
     Objects.requireNonNull(reliability, "reliability");
     Objects.requireNonNull(workingTemperature, "workingTemperature");
     Objects.requireNonNull(viscosity, "viscosity");
-    Objects.requireNonNull(contamination, "contamination");
     Objects.requireNonNull(track, "track");
     Objects.requireNonNull(surroundings, "surroundings");
     if (spectrum.steps().stream().noneMatch(step -> step.load().newton() > 0 && step.speed().rpm() > 0)) {
@@ -146,6 +145,15 @@ public record Duty(
    */
   public boolean constant() {
     return spectrum.steps().size() == 1;
+  }
+
+  /**
+   * How clean the lubricant stays, if it is stated.
+   *
+   * @return the contamination; empty if it follows from place and seals
+   */
+  public Optional<Contamination> statedContamination() {
+    return Optional.ofNullable(contamination);
   }
 
   /**

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.bearings.Cleanliness;
+import holdfast.bearings.Contamination;
 import holdfast.bearings.ContaminationLevel;
 import holdfast.bearings.LoadSpectrum;
 import holdfast.bearings.Reliability;
@@ -21,7 +23,7 @@ public final class DutyBuilder extends Description<Duty> {
   private Double staticSafety;
   private Temperature workingTemperature;
   private KinematicViscosity viscosity;
-  private ContaminationLevel contamination;
+  private Contamination contamination;
   private ContactSurface track;
   private double trackHardness;
   private Angle trackMisalignment;
@@ -71,16 +73,53 @@ public final class DutyBuilder extends Description<Duty> {
   }
 
   /**
-   * States the lubricant.
+   * States the lubricant. How clean it stays follows from the dirt of the place and the seals of the roller.
+   *
+   * @param atWork viscosity of the oil, or of the base oil of the grease, at the temperature of the work
+   * @return this builder
+   */
+  public DutyBuilder lubricant(KinematicViscosity atWork) {
+    this.viscosity = Objects.requireNonNull(atWork, "atWork");
+    this.contamination = null;
+    return this;
+  }
+
+  /**
+   * States the lubricant and how clean it stays. A cleanness that place and seals do not allow stops the job.
    *
    * @param atWork viscosity of the oil, or of the base oil of the grease, at the temperature of the work
    * @param cleanness how clean it stays
    * @return this builder
    */
-  public DutyBuilder lubricant(KinematicViscosity atWork, ContaminationLevel cleanness) {
-    this.viscosity = Objects.requireNonNull(atWork, "atWork");
-    this.contamination = Objects.requireNonNull(cleanness, "cleanness");
+  public DutyBuilder lubricant(KinematicViscosity atWork, Contamination cleanness) {
+    Objects.requireNonNull(cleanness, "cleanness");
+    lubricant(atWork);
+    this.contamination = cleanness;
     return this;
+  }
+
+  /**
+   * States the lubricant and how clean it stays by a level of ISO 281:2007, Table 13.
+   *
+   * @param atWork viscosity of the oil, or of the base oil of the grease, at the temperature of the work
+   * @param level the level, at the careful end of its range
+   * @return this builder
+   */
+  public DutyBuilder lubricant(KinematicViscosity atWork, ContaminationLevel level) {
+    Objects.requireNonNull(level, "level");
+    return lubricant(atWork, Contamination.of(level));
+  }
+
+  /**
+   * States the lubricant and how clean it stays by an equation of ISO 281:2007, Annex A.
+   *
+   * @param atWork viscosity of the oil, or of the base oil of the grease, at the temperature of the work
+   * @param cleanliness lubrication with its cleanliness, for oil by its ISO 4406 code
+   * @return this builder
+   */
+  public DutyBuilder lubricant(KinematicViscosity atWork, Cleanliness cleanliness) {
+    Objects.requireNonNull(cleanliness, "cleanliness");
+    return lubricant(atWork, Contamination.of(cleanliness));
   }
 
   /**

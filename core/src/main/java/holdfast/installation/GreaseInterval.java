@@ -1,19 +1,47 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.bearings.reference.RollerSet;
+import holdfast.lubrication.FirstFill;
 import holdfast.lubrication.FullComplementRule;
+import holdfast.lubrication.GreaseQuantity;
+import holdfast.lubrication.GreaseSchedule;
 import holdfast.lubrication.Relubrication;
 import holdfast.lubrication.RelubricationInterval;
 import holdfast.lubrication.TemperatureRule;
 import holdfast.lubrication.TradeFactor;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 
 /** How long the grease of a roller lasts under its duty. */
 final class GreaseInterval {
   private GreaseInterval() {}
 
+  /** By hours and calendar; by the calendar alone where the formula does not cover the duty. */
+  static GreaseSchedule of(MountedRoller roller, Duty duty) {
+    try {
+      return GreaseSchedule.of(interval(roller, duty), roller.kind().fullComplement());
+    } catch (InputException outside) {
+      return GreaseSchedule.byCalendar(outside.getMessage(), roller.kind().fullComplement());
+    }
+  }
+
+  /** From the inside of the roller if it is known, else from the grease of one regreasing. */
+  static FirstFill firstFill(MountedRoller roller, GreaseQuantity quantity) {
+    FirstFill byShare = FirstFill.ofRegreasing(quantity);
+    return roller.knownInterior().map(RollerInterior::rollers).map(set -> ofSpace(set, roller, byShare)).orElse(byShare);
+  }
+
+  private static FirstFill ofSpace(RollerSet set, MountedRoller roller, FirstFill otherwise) {
+    try {
+      return FirstFill.ofSpace(set.pitchDiameter(), set.diameter(), set.length(), set.count() * set.rows(), roller.ringWidth());
+    } catch (InputException noSpace) {
+      return otherwise;
+    }
+  }
+
   /** By the empirical formula with the corrections that duty and roller ask for; it refuses what it does not cover. */
-  static RelubricationInterval of(MountedRoller roller, Duty duty) {
+  private static RelubricationInterval interval(MountedRoller roller, Duty duty) {
     Relubrication interval =
         Relubrication.empirical(duty.greatestSpeed(), raceway(roller), roller.outsideDiameter())
             .at(duty.workingTemperature(), TemperatureRule.HALVE_PER_15_K_ABOVE_70);

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.lubrication.FirstFill;
 import holdfast.lubrication.GreaseQuantity;
+import holdfast.lubrication.GreaseSchedule;
 import holdfast.lubrication.Openings;
 import holdfast.lubrication.Port;
 import holdfast.lubrication.PortPlan;
 import holdfast.lubrication.PortRequest;
 import holdfast.lubrication.RelubricationInterval;
-import holdfast.quantity.InputException;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
@@ -18,28 +19,25 @@ import java.util.Optional;
  * @param ports which port feeds and what closes the others
  * @param openingsSeen whether the openings are those of the part in hand; false if those usual for the size were taken
  * @param quantity grease for one relubrication
- * @param interval interval of relubrication; null if the formula does not cover the duty
- * @param noInterval why there is no interval; empty if there is one
+ * @param firstFill grease for the first fill
+ * @param schedule when it is greased again
  */
 public record GreasePlan(
-    PortPlan ports, boolean openingsSeen, GreaseQuantity quantity, RelubricationInterval interval, String noInterval)
+    PortPlan ports, boolean openingsSeen, GreaseQuantity quantity, FirstFill firstFill, GreaseSchedule schedule)
     implements Serializable {
   public GreasePlan {
     Objects.requireNonNull(ports, "ports");
     Objects.requireNonNull(quantity, "quantity");
-    Objects.requireNonNull(noInterval, "noInterval");
+    Objects.requireNonNull(firstFill, "firstFill");
+    Objects.requireNonNull(schedule, "schedule");
   }
 
   static GreasePlan of(InstallationPlan plan, Port feed) {
     StudRoller roller = plan.roller();
     PortPlan ports = PortPlan.of(request(plan, feed));
     GreaseQuantity quantity = GreaseQuantity.throughStud(roller.outsideDiameter(), roller.ringWidth());
-    try {
-      return new GreasePlan(ports, roller.build().seenOpenings().isPresent(), quantity,
-          GreaseInterval.of(roller, plan.duty()), "");
-    } catch (InputException outside) {
-      return new GreasePlan(ports, roller.build().seenOpenings().isPresent(), quantity, null, outside.getMessage());
-    }
+    return new GreasePlan(ports, roller.build().seenOpenings().isPresent(), quantity, GreaseInterval.firstFill(roller, quantity),
+        GreaseInterval.of(roller, plan.duty()));
   }
 
   private static PortRequest request(InstallationPlan plan, Port feed) {
@@ -67,6 +65,6 @@ public record GreasePlan(
    * @return the interval; empty if the formula does not cover the duty
    */
   public Optional<RelubricationInterval> knownInterval() {
-    return Optional.ofNullable(interval);
+    return schedule.knownInterval();
   }
 }

@@ -6,12 +6,9 @@ import holdfast.bearings.LoadSpectrum;
 import holdfast.bearings.ModifiedLife;
 import holdfast.bearings.RatedLife;
 import holdfast.bearings.Reliability;
-import holdfast.bearings.ReliabilityKernel;
-import holdfast.fleet.FleetPlan;
-import holdfast.fleet.GroupReplacement;
-import holdfast.fleet.Spares;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.OperatingTime;
+import holdfast.sheet.Block;
 import holdfast.sheet.Section;
 import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
@@ -27,24 +24,49 @@ final class LifeSection {
     Duty duty = plan.duty();
     BasicLife basic = plan.life().at(Reliability.L10);
     RatedLife modified = plan.modifiedLife();
+    OperatingTime fatigue = plan.atWork().fatigueHours();
     OperatingTime hours = plan.replaceAfter();
+    DirtReading dirt = new DirtReading(plan.roller(), duty);
     Section.Builder section =
         Section.of("Expected life and replacement")
             .entry("Duty", duty(plan) + ", " + duty.wantedLife() + " wanted", GIVEN)
-            .entry("Lubricant at work", duty.viscosity() + ", " + duty.contamination(), GIVEN)
+            .entry("Lubricant at work", duty.viscosity() + ", " + dirt.counted()
+                + (duty.statedContamination().isPresent() ? "" : ", as dust and seals allow"), dirt.source(), DirtReading.TABLE)
             .entry("Basic rating life",
                 Numbers.significant(basic.millionRevolutions(), 4) + " million revolutions, " + basic.hours(duty.speed())
                     + " (90 %, P = " + plan.units().text(plan.meanLoad()) + ")", basic.sources())
             .entry("Modified life, " + duty.reliability() + " reliability",
-                Numbers.significant(modified.millionRevolutions(), 4) + " million revolutions" + factor(modified) + ", " + hours,
-                modified.sources())
+                Numbers.significant(modified.millionRevolutions(), 4) + " million revolutions" + factor(modified) + ", " + fatigue,
+                modified.sources());
+    other(section, plan, dirt);
+    section
             .entry("Replace after",
                 hours + ", " + Numbers.significant(hours.ratio(duty.wantedLife()), 3) + " times the life wanted",
                 modified.sources());
+    if (fatigue.compareTo(hours) > 0) {
+      section.notice(Block.Weight.WARNING, "Rolling fatigue alone would allow " + fatigue + ": wear, corrosion, grease or seals end"
+          + " the roller before. The time is cut to " + hours + "; look at the roller at every greasing.", RollerAtWork.WEAR);
+    }
+    bendingRing(section, plan);
     if (plan.fleet() != null) {
-      fleet(section, plan);
+      FleetSection.add(section, FleetCare.of(plan), plan);
     }
     return section.warnings(modified.warnings()).build();
+  }
+
+  /** What the standard's other way of reading the dirt gives: Table 13 beside Annex A. */
+  private static void other(Section.Builder section, MountingPlan plan, DirtReading dirt) {
+    dirt.other().ifPresent(other -> section.entry("The same by the other reading of dirt",
+        other + ": " + plan.atWork().modifiedLife(other).hours(plan.duty().speed()), DirtReading.TABLE, DirtReading.ANNEX));
+  }
+
+  private static void bendingRing(Section.Builder section, MountingPlan plan) {
+    plan.atWork().hoursOfBendingRing().ifPresent(hours -> section.notice(Block.Weight.WARNING,
+        "The ratings are for a rigid ring, but the ring of a track roller bends: like rollers carry "
+            + Numbers.significant(RollerAtWork.LEAST_RING_RATIO, 2) + " to "
+            + Numbers.significant(RollerAtWork.GREATEST_RING_RATIO, 2) + " of such a C on a flat track, and their life is "
+            + hours.get(0) + " to " + hours.get(1) + ". Ask the maker for the rating on a track; until it is known, replace by the"
+            + " shorter time.", RollerAtWork.RING_PAIRS));
   }
 
   private static String factor(RatedLife life) {
@@ -62,26 +84,5 @@ final class LifeSection {
 
   private static String share(LoadSpectrum.Step step) {
     return step.share() == 1 ? "" : " for " + Numbers.significant(100 * step.share(), 3) + " % of the time";
-  }
-
-  /** The modified life at 90 % is the characteristic life of the survival; the duty's hours are those of the places. */
-  private static void fleet(Section.Builder section, MountingPlan plan) {
-    FleetDuty fleet = plan.fleet();
-    double l10Hours = plan.replaceAfter().hours() / plan.duty().reliability().a1();
-    FleetPlan places = FleetPlan.of(h -> ReliabilityKernel.survival(h / l10Hours), fleet.positions());
-    GroupReplacement together = places.groupReplacement(fleet.reliability());
-    GroupReplacement each = places.replacementOfEach(plan.duty().reliability().percent() / 100);
-    Spares spares = places.spares(0, fleet.leadYears(), fleet.serviceLevel());
-    section
-        .entry("Places that run it", fleet.positions().size() + ", up to "
-            + Numbers.significant(
-                fleet.positions().stream().mapToDouble(position -> position.hoursPerYear()).max().orElseThrow(), 4)
-            + " h in a year", GIVEN)
-        .entry("Replace all together", "every " + together + ", so that none fails in between with "
-            + Numbers.significant(100 * fleet.reliability(), 3) + " %", together.sources())
-        .entry("Replace each", "after " + each, each.sources())
-        .entry("Spares for " + Numbers.significant(fleet.leadYears(), 3) + " years of delivery", spares.toString(),
-            spares.sources())
-        .warnings(spares.warnings());
   }
 }

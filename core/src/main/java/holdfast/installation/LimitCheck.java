@@ -20,7 +20,8 @@ import java.util.OptionalDouble;
  * @param permitted what is allowed, of the same kind
  * @param consequence what follows if the limit is exceeded
  * @param reading the margin by which the table of failures knows it
- * @param sources where the permitted value comes from, one or more
+ * @param sources where the limit comes from, one or more: first the source of the permitted value itself, then those of the
+ *     demand
  */
 public record LimitCheck(
     String name,

@@ -2,6 +2,7 @@
 package holdfast.installation;
 
 import holdfast.bearings.PermissibleLoad;
+import holdfast.bearings.TrackRoller;
 import holdfast.failures.Margin;
 import holdfast.failures.MisalignmentKind;
 import holdfast.failures.MisalignmentLimit;
@@ -54,7 +55,7 @@ final class LimitList {
     add("speed", duty.greatestSpeed(), Bound.AT_MOST, work.greatestSpeed(), Consequence.STOP, Margin.SPEED,
         work.speedSources());
     add("least load for rolling", duty.leastLoad(), Bound.AT_LEAST, work.trackRoller().minimumLoad(), Consequence.WARNING,
-        Margin.MINIMUM_LOAD, work.limits().sources());
+        Margin.MINIMUM_LOAD, List.of(TrackRoller.minimumLoadSource()));
     add("temperature, hot", duty.workingTemperature(), Bound.AT_MOST, work.roller().hottest(), Consequence.STOP,
         Margin.TEMPERATURE, List.of(RollerAtWork.MAKER));
     add("temperature, cold", duty.workingTemperature(), Bound.AT_LEAST, work.roller().coldest(), Consequence.STOP,

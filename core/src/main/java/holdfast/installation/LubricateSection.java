@@ -2,11 +2,12 @@
 package holdfast.installation;
 
 import holdfast.bearings.Lubrication;
+import holdfast.lubrication.FirstFill;
 import holdfast.lubrication.GreaseQuantity;
+import holdfast.lubrication.GreaseSchedule;
 import holdfast.lubrication.LubricationGuide;
 import holdfast.lubrication.Port;
 import holdfast.lubrication.PortPlan;
-import holdfast.lubrication.RelubricationInterval;
 import holdfast.quantity.Numbers;
 import holdfast.sheet.Block;
 import holdfast.sheet.Section;
@@ -30,7 +31,7 @@ final class LubricateSection {
     }
     GreasePlan grease = plan.greasing().get();
     ports(section, grease);
-    return grease(section, plan, grease.quantity(), grease.interval(), grease.noInterval());
+    return grease(section, plan, grease.quantity(), grease.firstFill(), grease.schedule());
   }
 
   static Section of(YokePlan plan) {
@@ -41,7 +42,7 @@ final class LubricateSection {
     PinGreasing grease = plan.greasing().get();
     grease.obstacles().forEach(obstacle -> section.entry("Ways in", obstacle, PinGreasing.LOGIC));
     grease.instructions().forEach(line -> section.entry("At the pin", line, PinGreasing.LOGIC));
-    return grease(section, plan, grease.quantity(), grease.interval(), grease.noInterval());
+    return grease(section, plan, grease.quantity(), grease.firstFill(), grease.schedule());
   }
 
   private static Section forLife(Section.Builder section) {
@@ -50,19 +51,22 @@ final class LubricateSection {
         .build();
   }
 
-  private static Section grease(Section.Builder section, MountingPlan plan, GreaseQuantity quantity,
-      RelubricationInterval interval, String noInterval) {
+  private static Section grease(Section.Builder section, MountingPlan plan, GreaseQuantity quantity, FirstFill fill,
+      GreaseSchedule schedule) {
     section
-        .entry("First fill", guide("initial grease fill"), source("initial grease fill"))
+        .entry("First fill", fill + " (" + fill.from() + "), unless the maker has filled the roller", fill.sources())
         .entry("At each greasing", plan.units().text(quantity.mass())
-            + ", slowly, with the roller turning, until fresh grease shows", quantity.sources());
-    if (interval == null) {
-      section.notice(Block.Weight.WARNING, "No interval by the formula: " + noInterval, RACEWAY);
-    } else {
-      interval(section, plan, interval);
+            + ", slowly, with the roller turning, until fresh grease shows", quantity.sources())
+        .entry("Grease again", schedule.toString(), schedule.sources())
+        .entry("Because", schedule.reasons(), schedule.sources());
+    if (schedule.knownInterval().isEmpty()) {
+      section.notice(Block.Weight.WARNING, "No interval by the formula: " + schedule.noInterval(), RACEWAY);
+    } else if (plan.roller().knownInterior().isEmpty()) {
+      section.notice(Block.Weight.WARNING, "The seat stands for the raceway, whose diameter makers seldom state; a larger raceway"
+          + " means a somewhat shorter interval. The maker's interval goes first.", RACEWAY);
     }
     return section
-        .entry("By the calendar", calendar(), source("relubrication interval"))
+        .warnings(schedule.warnings())
         .cautions(Cautions.about("grease", 1, 2, 3, 5))
         .blank("Grease used, grams, next date due", "")
         .build();
@@ -106,30 +110,8 @@ final class LubricateSection {
     section.picture(PortPicture.of(grease.ports())).warnings(grease.ports().warnings());
   }
 
-  private static void interval(Section.Builder section, MountingPlan plan, RelubricationInterval interval) {
-    String factors =
-        interval.factors().stream()
-            .map(factor -> factor.meaning() + " × " + Numbers.significant(factor.value(), 3))
-            .collect(Collectors.joining(", "));
-    section.entry("Grease again", interval + " (" + Numbers.significant(interval.begin().interval().hours(), 3) + " h; "
-        + factors + ")", interval.sources());
-    if (plan.roller().knownInterior().isEmpty()) {
-      section.notice(Block.Weight.WARNING, "The seat stands for the raceway, whose diameter makers seldom state; a larger raceway"
-          + " means a somewhat shorter interval. The maker's interval goes first.", RACEWAY);
-    }
-  }
-
-  private static String calendar() {
-    return LubricationGuide.about("relubrication interval").stream()
-        .filter(rule -> rule.unit().equals("months"))
-        .map(rule -> rule.appliesTo() + " " + Numbers.shortest(rule.low()) + " to " + Numbers.shortest(rule.high()) + " months")
-        .collect(Collectors.joining("; "));
-  }
-
   private static String guide(String topic) {
-    LubricationGuide rule = LubricationGuide.about(topic).get(0);
-    boolean range = rule.low() != null && rule.high() != null && rule.low() < rule.high();
-    return rule.rule() + (range ? " " + Numbers.significant(rule.low(), 2) + " to " + Numbers.significant(rule.high(), 2) : "");
+    return LubricationGuide.about(topic).get(0).rule();
   }
 
   private static List<SourceRef> source(String topic) {

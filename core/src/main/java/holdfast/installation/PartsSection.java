@@ -27,9 +27,9 @@ final class PartsSection {
         Section.of("Parts and drawing limits")
             .entry("Roller", roller.name() + ", D " + u.text(roller.outsideDiameter()) + ", ring width "
                 + u.text(roller.ringWidth()) + (roller.crowned() ? ", crowned" : ", flat") + "; " + roller.build(), GIVEN)
-            .entry("Stud", stud(roller, u), GIVEN)
+            .entry("Stud", stud(roller, u), GIVEN, roller.material().source())
             .entry("Load ratings, " + roller.ratingsFrom(), ratings(roller.ratings(), u), GIVEN)
-            .entry("Machine member", member(plan.member(), u), GIVEN)
+            .entry("Machine member", member(plan.member(), u), GIVEN, plan.member().body().material().source())
             .entry("Bore " + plan.member().boreTolerance() + ", go … no-go", limits(fit.hole(), u), cells)
             .entry("Stud " + roller.studTolerance(), limits(fit.shaft(), u), cells)
             .entry("Fit",

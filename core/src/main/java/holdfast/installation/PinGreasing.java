@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.lubrication.FirstFill;
 import holdfast.lubrication.GreaseQuantity;
 import holdfast.lubrication.GreaseRoute;
+import holdfast.lubrication.GreaseSchedule;
 import holdfast.lubrication.Port;
 import holdfast.lubrication.RelubricationInterval;
-import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -20,12 +21,12 @@ import java.util.Objects;
  * @param obstacles why it cannot feed, each with what would help; empty if it can
  * @param instructions what to do at each opening; empty if it cannot feed
  * @param quantity grease for one relubrication
- * @param interval interval of relubrication; null if the formula does not cover the duty
- * @param noInterval why there is no interval; empty if there is one
+ * @param firstFill grease for the first fill
+ * @param schedule when it is greased again
  */
 public record PinGreasing(
-    Port feed, List<String> obstacles, List<String> instructions, GreaseQuantity quantity, RelubricationInterval interval,
-    String noInterval)
+    Port feed, List<String> obstacles, List<String> instructions, GreaseQuantity quantity, FirstFill firstFill,
+    GreaseSchedule schedule)
     implements Serializable {
   static final SourceRef LOGIC = SourceRef.derived("grease goes from opening to bore to cross hole to rollers, nowhere else");
 
@@ -35,7 +36,8 @@ public record PinGreasing(
     Objects.requireNonNull(obstacles, "obstacles");
     Objects.requireNonNull(instructions, "instructions");
     Objects.requireNonNull(quantity, "quantity");
-    Objects.requireNonNull(noInterval, "noInterval");
+    Objects.requireNonNull(firstFill, "firstFill");
+    Objects.requireNonNull(schedule, "schedule");
     obstacles = List.copyOf(obstacles);
     instructions = List.copyOf(instructions);
   }
@@ -45,12 +47,8 @@ public record PinGreasing(
     List<String> instructions = obstacles.isEmpty() ? instructions(plan, feed) : List.of();
     GreaseQuantity quantity =
         new GreaseQuantity(plan.roller().outsideDiameter(), plan.roller().ringWidth(), GreaseRoute.THROUGH_RING);
-    try {
-      return new PinGreasing(
-          feed, obstacles, instructions, quantity, GreaseInterval.of(plan.roller(), plan.duty()), "");
-    } catch (InputException outside) {
-      return new PinGreasing(feed, obstacles, instructions, quantity, null, outside.getMessage());
-    }
+    return new PinGreasing(feed, obstacles, instructions, quantity, GreaseInterval.firstFill(plan.roller(), quantity),
+        GreaseInterval.of(plan.roller(), plan.duty()));
   }
 
   /** What the opening is called at a pin. */
@@ -117,6 +115,6 @@ public record PinGreasing(
    * @return the interval; empty if the formula does not cover the duty
    */
   public Optional<RelubricationInterval> knownInterval() {
-    return Optional.ofNullable(interval);
+    return schedule.knownInterval();
   }
 }

@@ -57,8 +57,8 @@ final class PinLimits {
           + ", is not judged", GIVEN);
       return;
     }
-    List<SourceRef> all = new ArrayList<>(sources);
-    all.add(material.source());
+    List<SourceRef> all = new ArrayList<>(List.of(material.source()));
+    all.addAll(sources);
     limits.add(name, stress, Bound.AT_MOST, yield.get(), Consequence.STOP, Margin.STUD_BENDING, all);
   }
 

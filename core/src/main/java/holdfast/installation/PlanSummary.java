@@ -4,8 +4,9 @@ package holdfast.installation;
 import holdfast.bearings.Reliability;
 import holdfast.fits.Fit;
 import holdfast.fits.LimitsOfSize;
+import holdfast.lubrication.FirstFill;
 import holdfast.lubrication.GreaseQuantity;
-import holdfast.lubrication.RelubricationInterval;
+import holdfast.lubrication.GreaseSchedule;
 import holdfast.quantity.Check;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Quantity;
@@ -131,7 +132,7 @@ public record PlanSummary(
     add(values, "tighten.hold-at-head", plan.torqueToBeHeld(), KnownUnits.N_M);
     add(values, "tilt.stud", plan.tilt().total(), KnownUnits.MRAD);
     life(values, plan);
-    plan.greasing().ifPresent(grease -> grease(values, grease.quantity(), grease.knownInterval()));
+    plan.greasing().ifPresent(grease -> grease(values, grease.quantity(), grease.firstFill(), grease.schedule()));
     return values;
   }
 
@@ -148,7 +149,7 @@ public record PlanSummary(
     add(values, "pin.shear", plan.strength().shear(), KnownUnits.MPA);
     add(values, "tilt.roller", plan.tilt(), KnownUnits.MRAD);
     life(values, plan);
-    plan.greasing().ifPresent(grease -> grease(values, grease.quantity(), grease.knownInterval()));
+    plan.greasing().ifPresent(grease -> grease(values, grease.quantity(), grease.firstFill(), grease.schedule()));
     return values;
   }
 
@@ -176,11 +177,24 @@ public record PlanSummary(
   private static void life(List<Value> values, MountingPlan plan) {
     add(values, "life.basic-l10", plan.life().at(Reliability.L10).hours(plan.duty().speed()), KnownUnits.H);
     add(values, "life.replace-after", plan.replaceAfter(), KnownUnits.H);
+    plan.atWork().hoursOfBendingRing().ifPresent(hours -> {
+      add(values, "life.bending-ring.least", hours.get(0), KnownUnits.H);
+      add(values, "life.bending-ring.greatest", hours.get(1), KnownUnits.H);
+    });
+    if (plan.fleet() != null) {
+      FleetCare care = FleetCare.of(plan);
+      values.add(new Value("fleet.interval", care.together().hours(), KnownUnits.H.symbol()));
+      values.add(new Value("fleet.due-now", care.due().size(), ""));
+      values.add(new Value("fleet.rollers-at-hand", care.rollersAtHand(), ""));
+    }
   }
 
-  private static void grease(List<Value> values, GreaseQuantity quantity, Optional<RelubricationInterval> known) {
+  private static void grease(List<Value> values, GreaseQuantity quantity, FirstFill fill, GreaseSchedule schedule) {
+    add(values, "grease.first-fill.least", fill.least(), KnownUnits.G);
+    add(values, "grease.first-fill.greatest", fill.greatest(), KnownUnits.G);
     add(values, "grease.quantity", quantity.mass(), KnownUnits.G);
-    known.ifPresent(interval -> add(values, "grease.interval", interval.interval(), KnownUnits.H));
+    schedule.knownInterval().ifPresent(interval -> add(values, "grease.interval", interval.interval(), KnownUnits.H));
+    values.add(new Value("grease.months", schedule.months(), "months"));
   }
 
   private static <Q extends Quantity<Q>> void add(List<Value> values, String id, Q quantity, Unit<Q> unit) {

@@ -3,8 +3,10 @@ package holdfast.installation;
 
 import holdfast.bearings.BasicLife;
 import holdfast.bearings.Contamination;
+import holdfast.bearings.LoadRatings;
 import holdfast.bearings.LoadSpectrum;
 import holdfast.bearings.Lubrication;
+import holdfast.bearings.OuterRing;
 import holdfast.bearings.PermissibleLoad;
 import holdfast.bearings.RatedLife;
 import holdfast.bearings.RatingLife;
@@ -17,6 +19,7 @@ import holdfast.tables.SourceRef;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A roller under its duty, whatever holds it: life, lubricating film, permissible loads and speed.
@@ -25,6 +28,21 @@ import java.util.Objects;
  * @param duty what it has to do
  */
 public record RollerAtWork(MountedRoller roller, Duty duty) implements Serializable {
+  /** Longest time for which a roller is said to run, in operating hours: eleven years and a half without a stop. */
+  public static final OperatingTime LONGEST = new OperatingTime(100_000);
+
+  /** Least printed ratio of the rating on a flat track to the rating in a housing, dimensionless. */
+  public static final double LEAST_RING_RATIO = 0.672;
+
+  /** Greatest printed ratio of the rating on a flat track to the rating in a housing, dimensionless. */
+  public static final double GREATEST_RING_RATIO = 0.873;
+
+  private static final double LEAST_STATIC_RATIO = 0.605;
+  private static final double GREATEST_STATIC_RATIO = 0.871;
+
+  static final SourceRef WEAR = SourceRef.commonPractice("wear, corrosion and seals end a roller before fatigue after 100000 h");
+  static final SourceRef RING_PAIRS = SourceRef.derived("ratio of printed ratings of like roller sets, in a housing and on a flat"
+      + " track: Rolling bearings catalogue C, pages 676 and 935 to 985");
   static final SourceRef MAKER = SourceRef.commonPractice("as stated by the maker of the roller");
 
   // Refuses to work without roller or duty.
@@ -91,18 +109,34 @@ public record RollerAtWork(MountedRoller roller, Duty duty) implements Serializa
   }
 
   /**
+   * How clean the lubricant stays: as stated, or as dust of the place and seals allow.
+   *
+   * @return the contamination that the life counts
+   */
+  public Contamination contamination() {
+    return new DirtReading(roller, duty).counted();
+  }
+
+  /**
    * Modified rating life: lubrication and contamination counted.
    *
    * @return the life with the wanted reliability
    */
   public RatedLife modifiedLife() {
-    Contamination contamination = Contamination.of(duty.contamination());
+    return modifiedLife(contamination());
+  }
+
+  RatedLife modifiedLife(Contamination contamination) {
+    return modifiedLife(roller.ratings(), contamination);
+  }
+
+  private RatedLife modifiedLife(LoadRatings ratings, Contamination contamination) {
     if (!duty.constant()) {
-      return RatingLife.modified(roller.ratings(), duty.spectrum(), duty.reliability(), duty.viscosity(),
+      return RatingLife.modified(ratings, duty.spectrum(), duty.reliability(), duty.viscosity(),
           roller.meanDiameter(), contamination);
     }
     LoadSpectrum.Step step = duty.spectrum().steps().get(0);
-    return RatingLife.modified(roller.ratings(), step.load(), duty.reliability(), lubrication(), contamination);
+    return RatingLife.modified(ratings, step.load(), duty.reliability(), lubrication(), contamination);
   }
 
   /**
@@ -115,11 +149,47 @@ public record RollerAtWork(MountedRoller roller, Duty duty) implements Serializa
   }
 
   /**
-   * Hours after which the roller is replaced: the modified life with the wanted reliability.
+   * Hours of the modified life with the wanted reliability, as rolling fatigue alone would allow.
+   *
+   * @return operating time of the duty
+   */
+  public OperatingTime fatigueHours() {
+    return modifiedLife().hours(duty.speed());
+  }
+
+  /**
+   * Hours after which the roller is replaced: the modified life with the wanted reliability, but never more than
+   * {@link #LONGEST}, because wear, corrosion and seals end a roller before fatigue then.
    *
    * @return operating time of the duty
    */
   public OperatingTime replaceAfter() {
-    return modifiedLife().hours(duty.speed());
+    return cut(fatigueHours());
+  }
+
+  /**
+   * Life where the rating is for a rigid ring but the ring of a track roller bends: the printed ratings of one roller set, in
+   * a housing and on a flat track, differ by {@link #LEAST_RING_RATIO} to {@link #GREATEST_RING_RATIO} of C.
+   *
+   * @return least and greatest hours; empty if the rating counts the bending already
+   */
+  public Optional<List<OperatingTime>> hoursOfBendingRing() {
+    if (roller.ratings().outerRing() != OuterRing.RIGID) {
+      return Optional.empty();
+    }
+    return Optional.of(List.of(onTrack(LEAST_RING_RATIO, LEAST_STATIC_RATIO), onTrack(GREATEST_RING_RATIO, GREATEST_STATIC_RATIO)));
+  }
+
+  /** The whole duty again with lower ratings; a fatigue load limit follows the static rating. */
+  private OperatingTime onTrack(double dynamic, double standing) {
+    LoadRatings rigid = roller.ratings();
+    LoadRatings track =
+        new LoadRatings(rigid.family(), rigid.dynamic().times(dynamic), rigid.staticRating().times(standing),
+            rigid.knownFatigueLimit().map(limit -> limit.times(standing)).orElse(null), OuterRing.DEFLECTING);
+    return cut(modifiedLife(track, contamination()).hours(duty.speed()));
+  }
+
+  private static OperatingTime cut(OperatingTime hours) {
+    return hours.compareTo(LONGEST) > 0 ? LONGEST : hours;
   }
 }

@@ -38,8 +38,8 @@ final class StudLimits {
         .yieldStrength()
         .ifPresent(
             yield -> {
-              List<SourceRef> sources = new ArrayList<>(stud.sources());
-              sources.add(plan.roller().material().source());
+              List<SourceRef> sources = new ArrayList<>(List.of(plan.roller().material().source()));
+              sources.addAll(stud.sources());
               limits.add("stud at the mouth of the seat", stud.equivalent(), Bound.AT_MOST, yield, Consequence.STOP,
                   Margin.STUD_BENDING, sources);
             });

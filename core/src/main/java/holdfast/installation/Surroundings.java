@@ -23,6 +23,7 @@ public record Surroundings(TradeFactor dirt, TradeFactor moisture, TradeFactor v
   // Refuses a factor in the place of another.
   public Surroundings {
     check(dirt, "Fc", "dirt");
+    Dust.of(dirt);
     check(moisture, "Fm", "moisture");
     check(vibration, "Fv", "vibration");
   }
@@ -52,6 +53,26 @@ public record Surroundings(TradeFactor dirt, TradeFactor moisture, TradeFactor v
   public Surroundings dirt(String condition) {
     Objects.requireNonNull(condition, "condition");
     return new Surroundings(TradeFactor.of("Fc", condition), moisture, vibration);
+  }
+
+  /**
+   * The same with dirt.
+   *
+   * @param dust the dust of the place
+   * @return the surroundings
+   */
+  public Surroundings dirt(Dust dust) {
+    Objects.requireNonNull(dust, "dust");
+    return new Surroundings(dust.factor().orElse(null), moisture, vibration);
+  }
+
+  /**
+   * The dust of the place.
+   *
+   * @return what the factor of dirt stands for
+   */
+  public Dust dust() {
+    return Dust.of(dirt);
   }
 
   /**

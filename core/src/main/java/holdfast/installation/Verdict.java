@@ -24,6 +24,7 @@ final class Verdict {
     overstressedStud(plan).ifPresent(stops::add);
     brokenHousing(plan).ifPresent(stops::add);
     shortLife(plan).ifPresent(stops::add);
+    new DirtReading(plan.roller(), plan.duty()).contradiction().ifPresent(stops::add);
     exceededLimits(plan, stops);
     noFeed(plan).ifPresent(stops::add);
     return List.copyOf(stops);
@@ -48,7 +49,7 @@ final class Verdict {
 
   static Optional<String> shortLife(MountingPlan plan) {
     Duty duty = plan.duty();
-    OperatingTime life = plan.replaceAfter();
+    OperatingTime life = plan.atWork().fatigueHours();
     return life.compareTo(duty.wantedLife()) >= 0
         ? Optional.empty()
         : Optional.of(

@@ -28,9 +28,9 @@ final class YokePartsSection {
                 + u.text(roller.ringWidth()) + (roller.crowned() ? ", crowned; " : ", flat; ") + roller.kind()
                 + (roller.sealed() ? ", sealed" : ", open") + (roller.innerRing() ? "" : ", without inner ring"), GIVEN)
             .entry("Load ratings, " + roller.ratingsFrom(), PartsSection.ratings(roller.ratings(), u), GIVEN)
-            .entry("Pin", pin(plan), GIVEN)
+            .entry("Pin", pin(plan), GIVEN, pin.material().source())
             .entry("Fork", fork.name() + ", " + u.prose(fork.ear().toString()) + ", ears " + u.text(fork.thickness())
-                + " thick, gap " + u.text(fork.gap()), GIVEN)
+                + " thick, gap " + u.text(fork.gap()), GIVEN, fork.ear().material().source())
             .entry("Ears " + fork.boreTolerance() + ", go … no-go", PartsSection.limits(ears.hole(), u), ears.sources())
             .entry("Pin " + pin.tolerance(), PartsSection.limits(ears.shaft(), u), ears.sources())
             .entry((roller.innerRing() ? "Roller bore " : "Inscribed circle ") + roller.boreTolerance(),

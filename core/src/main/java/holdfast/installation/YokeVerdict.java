@@ -24,6 +24,7 @@ final class YokeVerdict {
     softRaceway(plan).ifPresent(stops::add);
     boundNeedles(plan).ifPresent(stops::add);
     Verdict.shortLife(plan).ifPresent(stops::add);
+    new DirtReading(plan.roller(), plan.duty()).contradiction().ifPresent(stops::add);
     Verdict.exceededLimits(plan, stops);
     plan.greasing()
         .filter(greasing -> !greasing.possible())

@@ -88,6 +88,25 @@ public record LubricationGuide(
     return found;
   }
 
+  /** The guide in months, by kind of roller. */
+  static LubricationGuide calendar(boolean fullComplement) {
+    return numbered(fullComplement ? "8" : "7");
+  }
+
+  /** The share of the inside that a roller is filled to before it runs first. */
+  static LubricationGuide firstFill() {
+    return numbered("1");
+  }
+
+  private static LubricationGuide numbered(String number) {
+    Table table = table();
+    return row(table, table.find("number", number));
+  }
+
+  private static Table table() {
+    return TableSet.bundled().table("installation/collected/2026/lubrication-guide");
+  }
+
   /** The catalogue with the lowest upper limit of temperature. */
   static LubricationGuide narrowestHottest() {
     return about(TEMPERATURE).stream().min(Comparator.comparingDouble(LubricationGuide::high)).orElseThrow();
@@ -104,24 +123,27 @@ public record LubricationGuide(
    * @return the rules in the order of the table
    */
   public static List<LubricationGuide> all() {
-    Table table = TableSet.bundled().table("installation/collected/2026/lubrication-guide");
+    Table table = table();
     List<LubricationGuide> all = new ArrayList<>();
     for (int row = 0; row < table.size(); row++) {
-      List<String> documents = table.confirmedBy(row);
-      all.add(
-          new LubricationGuide(
-              table.text(row, "topic"),
-              table.text(row, "rule"),
-              table.has(row, "low") ? (Double) table.number(row, "low") : null,
-              table.has(row, "high") ? (Double) table.number(row, "high") : null,
-              table.text(row, "unit"),
-              table.text(row, "applies_to"),
-              table.text(row, "condition"),
-              new SourceRef(documents.get(0), table.text(row, "topic"), table.provenance(row)),
-              documents,
-              table.text(row, "note")));
+      all.add(row(table, row));
     }
     return List.copyOf(all);
+  }
+
+  private static LubricationGuide row(Table table, int row) {
+    List<String> documents = table.confirmedBy(row);
+    return new LubricationGuide(
+        table.text(row, "topic"),
+        table.text(row, "rule"),
+        table.has(row, "low") ? (Double) table.number(row, "low") : null,
+        table.has(row, "high") ? (Double) table.number(row, "high") : null,
+        table.text(row, "unit"),
+        table.text(row, "applies_to"),
+        table.text(row, "condition"),
+        new SourceRef(documents.get(0), table.text(row, "topic"), table.provenance(row)),
+        documents,
+        table.text(row, "note"));
   }
 
   /** The rule with its source in one line. */

@@ -69,6 +69,15 @@ public record RelubricationInterval(
       Objects.requireNonNull(input, "input");
       Check.finite(value, "value of the factor", "");
     }
+
+    /**
+     * Whether it corrects for where and how the roller stands, and not for what is inside it.
+     *
+     * @return false for the correction of a full complement
+     */
+    public boolean ofThePlace() {
+      return !symbol.equals("kv");
+    }
   }
 
   private static final SourceRef CAP = SourceRef.published("Rolling bearings catalogue C",

@@ -7,7 +7,7 @@ import holdfast.trace.Derivation;
 
 /** How the greatest joint pressure of a fit was computed. */
 final class FitDerivation {
-  private static final SourceRef RING = SourceRef.published("Boresi & Schmidt", "chapter 11, thick-wall cylinders");
+  static final SourceRef RING = SourceRef.published("Boresi & Schmidt", "chapter 11, thick-wall cylinders");
 
   private FitDerivation() {}
 

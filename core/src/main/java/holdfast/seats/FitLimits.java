@@ -3,10 +3,16 @@ package holdfast.seats;
 
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Derivation;
+import holdfast.trace.Traced;
+import holdfast.trace.Warning;
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Elastic limits of both parts and safety of the tightest pair against them.
@@ -16,7 +22,11 @@ import java.util.OptionalDouble;
  * @param stud limit of the stud
  * @param housing limit of the housing
  */
-public record FitLimits(YieldRule rule, Stress greatestPressure, PartLimit stud, PartLimit housing) implements Serializable {
+public record FitLimits(YieldRule rule, Stress greatestPressure, PartLimit stud, PartLimit housing)
+    implements Traced, Serializable {
+  private static final SourceRef YIELD = SourceRef.derived("yield theories on the stresses of a thick ring");
+  private static final SourceRef SAFETY = SourceRef.derived("limit pressure over greatest pressure");
+
   public FitLimits {
     Objects.requireNonNull(rule, "rule");
     Objects.requireNonNull(greatestPressure, "greatestPressure");
@@ -83,6 +93,37 @@ public record FitLimits(YieldRule rule, Stress greatestPressure, PartLimit stud,
           : criterion + ": limit " + Numbers.fixed(limitPressure.base(), 1) + " MPa"
               + (safety().isPresent() ? ", safety " + Numbers.significant(safety().getAsDouble(), 3) : ", nothing presses");
     }
+  }
+
+  /** Limit and safety of both parts; a part whose strength is unknown has neither. */
+  @Override
+  public Derivation explain() {
+    Derivation.Builder steps = Derivation.of("Elastic limits of the tightest pair, " + rule)
+        .step("pmax", "greatest joint pressure", "pressure of the tightest pair", greatestPressure.megapascal(), "MPa",
+            FitDerivation.RING);
+    explain(steps, stud, "S", "stud", "yield strength over the stresses of the stud for a pressure of 1");
+    explain(steps, housing, "H", "housing", housing.brittle()
+        ? "tensile strength over the greatest principal stress of the housing for a pressure of 1"
+        : "yield strength over the stresses of the housing for a pressure of 1");
+    Stream.of(stud, housing).flatMapToDouble(part -> part.safety().stream()).min()
+        .ifPresent(least -> steps.step("S", "safety that governs", "min(SS, SH)", least, "", SAFETY));
+    return steps.build();
+  }
+
+  private void explain(Derivation.Builder steps, PartLimit part, String index, String name, String expression) {
+    part.pressure().ifPresent(limit -> steps.step("p" + index, "joint pressure at the limit of the " + name + ", "
+        + part.criterion(), expression, limit.megapascal(), "MPa", YIELD));
+    part.safety().ifPresent(safety -> steps.step("S" + index, "safety of the " + name, "p" + index + "/pmax", safety, "", SAFETY,
+        "pmax = " + greatestPressure));
+  }
+
+  /** What is not judged, because a strength is not known. */
+  @Override
+  public List<Warning> warnings() {
+    return Stream.of(stud, housing)
+        .filter(part -> part.pressure().isEmpty())
+        .map(part -> new Warning("strength-unknown", part.criterion() + ": its limit is not judged", YIELD))
+        .toList();
   }
 
   static FitLimits of(InterferenceFit fit, YieldRule rule) {

@@ -186,11 +186,14 @@ class SheetSectionsTest {
     assertTrue(entry(grease, "Port, head end").startsWith("FEED by "));
     assertTrue(entry(grease, "Port, thread end").startsWith("closed by "));
     assertTrue(labels(grease).contains("At the ports"));
-    assertTrue(entry(grease, "First fill").endsWith(" 0.33 to 0.5"));
+    // A third to a half of 0.9 g/cm³ times the ring π · 23 · 3.5 · 20 mm³ less 16 rollers of 3.5 x 12 mm: 3.21 cm³.
+    assertTrue(entry(grease, "First fill").startsWith("0.96 g to 1.4 g ("), entry(grease, "First fill"));
     // Rolling bearings catalogue C: 0.002 D B = 0.002 · 40 · 20 g.
     assertTrue(entry(grease, "At each greasing").startsWith("1.6 g, slowly"));
-    assertTrue(entry(grease, "Grease again").startsWith("every 30000 h at most ("));
-    assertTrue(entry(grease, "By the calendar").matches(".* to .* months.*"));
+    assertEquals("every 30000 h at most of running or 6 months, whichever comes first", entry(grease, "Grease again"));
+    assertTrue(entry(grease, "Because").contains("6 to 24 months, the short end because the place shortens it (dirt"),
+        entry(grease, "Because"));
+    assertTrue(notices(grease, Block.Weight.WARNING).contains("above 30000 h"), "the warnings of the interval are not dropped");
     assertTrue(notices(grease, Block.Weight.WARNING).contains("usual for the size"));
     // The inside of the inch roller is not known.
     assertTrue(notices(section(slip, "Lubricate"), Block.Weight.WARNING).contains("The maker's interval goes first"));
@@ -202,7 +205,7 @@ class SheetSectionsTest {
         none);
     assertTrue(pictures(section(impossible, "Lubricate")).isEmpty());
     // Full complement: a tenth.
-    assertTrue(entry(section(slip, "Lubricate"), "Grease again").contains("× 0.1"));
+    assertTrue(entry(section(slip, "Lubricate"), "Because").contains("× 0.1"));
     Section life = section(with(duty().lubricatedForLife().build()), "Lubricate");
     assertEquals(List.of("Viscosity at work", "Kind of grease", "Grease"), labels(life));
     assertTrue(entry(life, "Grease").startsWith("none later"));
@@ -221,11 +224,11 @@ class SheetSectionsTest {
 
   @Test
   void anUprightAxisIsGreasedMoreOften() {
-    double lying = with(duty().build()).greasing().orElseThrow().interval().begin().interval().hours();
+    double lying = with(duty().build()).greasing().orElseThrow().knownInterval().orElseThrow().begin().interval().hours();
     GreasePlan upright = with(duty().uprightAxis().build()).greasing().orElseThrow();
-    assertEquals(lying, upright.interval().begin().interval().hours(), 1e-9 * lying);
+    assertEquals(lying, upright.knownInterval().orElseThrow().begin().interval().hours(), 1e-9 * lying);
     // Rolling bearings catalogue C: halve it.
-    assertEquals(0.5, upright.interval().factors().stream().filter(f -> f.meaning().contains("vertical")).findFirst()
+    assertEquals(0.5, upright.knownInterval().orElseThrow().factors().stream().filter(f -> f.meaning().contains("vertical")).findFirst()
         .orElseThrow().value());
     assertFalse(upright.openingsSeen());
     assertEquals(RollerKind.CAGED_NEEDLE, press.roller().build().kind());
@@ -235,10 +238,11 @@ class SheetSectionsTest {
   void livesAreThoseOfTheRatings() {
     Section life = section(press, "Expected life and replacement");
     assertEquals(
-        List.of("Duty", "Lubricant at work", "Basic rating life", "Modified life, 95 % reliability", "Replace after"),
+        List.of("Duty", "Lubricant at work", "Basic rating life", "Modified life, 95 % reliability",
+            "The same by the other reading of dirt", "Replace after"),
         labels(life));
     assertEquals("2.1 kN at 180 rpm, 20000 h wanted", entry(life, "Duty"));
-    assertEquals("150 mm²/s, slight contamination", entry(life, "Lubricant at work"));
+    assertEquals("150 mm²/s, slight contamination (Table 13, careful end of its range)", entry(life, "Lubricant at work"));
     // (14.2/2.1)^(10/3) = 584.65, over 180 · 60 rpm: 54134 h.
     assertEquals("584.7 million revolutions, 54130 h (90 %, P = 2.1 kN)", entry(life, "Basic rating life"));
     assertTrue(entry(life, "Modified life, 95 % reliability").contains(" (aISO = "));
@@ -246,12 +250,18 @@ class SheetSectionsTest {
     assertTrue(notices(life, Block.Weight.WARNING).contains("Cu"));
     Section fleet = section(slip, "Expected life and replacement");
     assertEquals(
-        List.of("Duty", "Lubricant at work", "Basic rating life", "Modified life, 90 % reliability", "Replace after",
-            "Places that run it", "Replace all together", "Replace each", "Spares for 0.25 years of delivery"),
+        List.of("Duty", "Lubricant at work", "Basic rating life", "Modified life, 90 % reliability",
+            "The same by the other reading of dirt", "Replace after",
+            "Places that run it", "Replace all together", "Replace each", "Due now", "Rollers at hand"),
         labels(fleet));
     assertTrue(entry(fleet, "Duty").startsWith("380 lbf (1.69 kN) at 220 rpm for 60 % of the time; 450 lbf"));
     assertEquals("40, up to 1500 h in a year", entry(fleet, "Places that run it"));
-    assertTrue(entry(fleet, "Replace all together").endsWith("so that none fails in between with 50 %"));
+    assertTrue(entry(fleet, "Replace all together").endsWith("the chance that none of the 40 fails in between is 50 %"));
+    // The rollers are 350 h, 700 h … 14000 h old; the interval of all is 4759 h at 1500 h in a year.
+    assertTrue(entry(fleet, "Due now").startsWith("27 older already than the interval of all, oldest first: strander 40 (14000 h)"),
+        entry(fleet, "Due now"));
+    assertTrue(entry(fleet, "Due now").endsWith("strander 14 (4900 h)"), entry(fleet, "Due now"));
+    assertTrue(entry(fleet, "Rollers at hand").matches("27: 27 for the places due now, .* 0 spares .*"), entry(fleet, "Rollers at hand"));
     assertTrue(entry(fleet, "Replace each").startsWith("after "));
     assertTrue(entry(fleet, "Modified life, 90 % reliability").contains(" (aISO step by step)"));
     // Each is replaced at its own life: 90 % reliability is the L10 of the modified life.

@@ -19,7 +19,7 @@ class SurroundingsTest {
         new Duty(d.spectrum(), d.wantedLife(), d.reliability(), d.staticSafety(), d.workingTemperature(), d.viscosity(),
             d.contamination(), d.track(), d.trackHardness(), d.trackMisalignment(), d.feed(), d.uprightAxis(), place,
             d.loadChange());
-    return GreaseInterval.of(plan.roller(), duty).interval().hours();
+    return GreaseInterval.of(plan.roller(), duty).knownInterval().orElseThrow().interval().hours();
   }
 
   @Test

@@ -36,7 +36,7 @@ class YokePlanTest {
         .ring(mm(52), mm(24), mm(0))
         .bore(mm(20), "0/-0.010 mm", mm(25))
         .greaseHoleInRing()
-        .inside(RollerKind.CAGED_NEEDLE, false)
+        .inside(RollerKind.CAGED_NEEDLE, true)
         .ratings(LoadRatings.trackRoller(kN(21), kN(34), OuterRing.DEFLECTING))
         .temperatures(degC(-20), degC(120));
   }
@@ -124,7 +124,7 @@ class YokePlanTest {
     assertEquals(1, through.instructions().stream().filter(line -> line.contains("FEED")).count());
     assertEquals(2, through.instructions().stream().filter(line -> line.contains("closed by plug")).count());
     YokeRollerBuilder closed = YokeRoller.named("no hole").ring(mm(52), mm(24), mm(0)).bore(mm(20), "0/-0.010 mm", mm(25))
-        .inside(RollerKind.CAGED_NEEDLE, false).ratings(LoadRatings.trackRoller(kN(21), kN(34), OuterRing.DEFLECTING))
+        .inside(RollerKind.CAGED_NEEDLE, true).ratings(LoadRatings.trackRoller(kN(21), kN(34), OuterRing.DEFLECTING))
         .temperatures(degC(-20), degC(120));
     stopped(plan(closed, pin(), fork(), duty()), "the inner ring has no grease hole");
     assertTrue(plan(closed, pin(), fork(), duty().lubricatedForLife()).greasing().isEmpty());

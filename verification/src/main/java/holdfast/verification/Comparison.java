@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  * @param tolerance permitted difference, as text with unit
  * @param toleranceReason why that much: for example {@code "half a unit of the last printed digit"}
  * @param agrees whether the difference is within the tolerance
- * @param share difference over tolerance, 0 or more; empty where words are compared, or where the tolerance is 0
+ * @param share difference over tolerance, 0 or more; empty where words or a band are compared, or where the tolerance is 0
  * @param disclosure why a disagreement stands; empty when agreement is expected
  * @param source where the published value stands
  * @param evidence what kind of evidence this is
@@ -139,6 +139,36 @@ public record Comparison(
           toleranceReason,
           agrees,
           measurable ? OptionalDouble.of(difference / tolerance) : OptionalDouble.empty(),
+          disclosure,
+          source,
+          evidence);
+    }
+
+    /**
+     * Compares a number with a published band: any value in it agrees, and no value of it is singled out.
+     *
+     * @param least least published value
+     * @param computed our value; NaN never agrees
+     * @param greatest greatest published value, at least the least one
+     * @param unit unit of all three, empty for pure numbers
+     * @param bandIs what the band is of
+     * @return the comparison
+     */
+    public Comparison band(double least, double computed, double greatest, String unit, String bandIs) {
+      if (!(least <= greatest)) {
+        throw new IllegalArgumentException("no band: " + least + " to " + greatest);
+      }
+      double slack = 1e-12 * Math.max(Math.abs(least), Math.abs(greatest));
+      double outside = Math.max(Math.max(least - computed, computed - greatest), 0);
+      String suffix = unit.isEmpty() ? "" : " " + unit;
+      return new Comparison(
+          name,
+          Numbers.shortest(least) + " to " + Numbers.shortest(greatest) + suffix,
+          Numbers.significant(computed, 9) + suffix,
+          "within the band",
+          bandIs,
+          outside <= slack && !Double.isNaN(computed),
+          OptionalDouble.empty(),
           disclosure,
           source,
           evidence);

@@ -39,16 +39,12 @@ final class ExpansionRangeSuite implements Suite {
         double greatest = cases.number(row, "greatest");
         result.add(
             Comparison.of(
-                    "middle of the range of " + material.group() + ": " + material.name() + ", " + material.condition(),
+                    "range of " + material.group() + ": " + material.name() + ", " + material.condition(),
                     Cases.source(cases, row),
                     Evidence.PRACTICE)
                 .disclosed(disclosure(material))
-                .numbers(
-                    (least + greatest) / 2,
-                    material.thermalExpansion().in(KnownUnits.UM_PER_M_K),
-                    (greatest - least) / 2,
-                    "µm/(m·K)",
-                    "half the width of the range"));
+                .band(least, material.thermalExpansion().in(KnownUnits.UM_PER_M_K), greatest, "µm/(m·K)",
+                    "usual range of the group"));
       }
     }
     return result;

@@ -2,7 +2,6 @@
 package holdfast.verification.threads;
 
 import holdfast.quantity.KnownUnits;
-import holdfast.quantity.Numbers;
 import holdfast.quantity.Torque;
 import holdfast.tables.Table;
 import holdfast.threads.AssemblyPreload;
@@ -165,7 +164,7 @@ final class TighteningSuites {
       ScrewThread thread = CaseThreads.of(cases.text(row, "thread"));
       double stress = ChartTorque.of(thread, torque).stressBy(k).megapascal();
       return builder(cases, row)
-          .numbers(127.5, stress, 37.5, "MPa", "the trade's band of tensile stress, 90 to 165 MPa");
+          .band(90, stress, 165, "MPa", "the trade's band of tensile stress");
     }
   }
 
@@ -194,13 +193,7 @@ final class TighteningSuites {
       double low = dry ? 0.18 : 0.086;
       double high = dry ? 0.27 : 0.52;
       return builder(cases, row)
-          .numbers(
-              0.5 * (low + high),
-              k,
-              0.5 * (high - low),
-              "",
-              "published nut factors, " + (dry ? "dry steel" : "all lubricants") + ": " + Numbers.shortest(low) + " to "
-                  + Numbers.shortest(high));
+          .band(low, k, high, "", "published nut factors, " + (dry ? "dry steel" : "all lubricants"));
     }
   }
 }

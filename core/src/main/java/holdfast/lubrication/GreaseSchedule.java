@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: Apache-2.0
+package holdfast.lubrication;
+
+import holdfast.quantity.Numbers;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Warning;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * When a roller is greased again: after some running hours or some months, whichever comes first. The hours are computed;
+ * the months are the guide of the trade for its kind, at the short end where the place or the axis is hard on the grease.
+ *
+ * @param interval the interval in running hours; null if the formula does not cover the duty
+ * @param noInterval why there is no interval; empty if there is one
+ * @param calendar guide in months for the kind of roller
+ * @param hard whether the short end of the guide holds
+ */
+public record GreaseSchedule(RelubricationInterval interval, String noInterval, LubricationGuide calendar, boolean hard)
+    implements Serializable {
+  public GreaseSchedule {
+    Objects.requireNonNull(noInterval, "noInterval");
+    Objects.requireNonNull(calendar, "calendar");
+    Objects.requireNonNull(calendar.low(), "low end of the calendar");
+    Objects.requireNonNull(calendar.high(), "high end of the calendar");
+  }
+
+  /**
+   * A schedule with an interval.
+   *
+   * @param interval the interval in running hours, with its corrections
+   * @param fullComplement whether the roller has no cage
+   * @return the schedule; the calendar is at its short end if a correction for place, temperature or axis shortens the interval
+   */
+  public static GreaseSchedule of(RelubricationInterval interval, boolean fullComplement) {
+    Objects.requireNonNull(interval, "interval");
+    boolean hard = interval.factors().stream().anyMatch(factor -> factor.ofThePlace() && factor.value() < 1);
+    return new GreaseSchedule(interval, "", LubricationGuide.calendar(fullComplement), hard);
+  }
+
+  /**
+   * A schedule by the calendar alone.
+   *
+   * @param noInterval why the formula gives no interval
+   * @param fullComplement whether the roller has no cage
+   * @return the schedule, at the short end of the guide
+   */
+  public static GreaseSchedule byCalendar(String noInterval, boolean fullComplement) {
+    Objects.requireNonNull(noInterval, "noInterval");
+    return new GreaseSchedule(null, noInterval, LubricationGuide.calendar(fullComplement), true);
+  }
+
+  /**
+   * The interval in running hours.
+   *
+   * @return the interval; empty if the formula does not cover the duty
+   */
+  public Optional<RelubricationInterval> knownInterval() {
+    return Optional.ofNullable(interval);
+  }
+
+  /**
+   * Months after which the roller is greased even if it has not run its hours.
+   *
+   * @return the end of the guide that holds
+   */
+  public double months() {
+    return hard ? calendar.low() : calendar.high();
+  }
+
+  /**
+   * Why these hours and these months.
+   *
+   * @return one sentence without full stop, temperatures in °C
+   */
+  public String reasons() {
+    String months = calendar.appliesTo() + ": " + Numbers.shortest(calendar.low()) + " to " + Numbers.shortest(calendar.high())
+        + " months, the " + (hard ? "short" : "long") + " end because ";
+    if (interval == null) {
+      return months + "no interval in hours is known";
+    }
+    String shortened = interval.factors().stream().filter(factor -> factor.ofThePlace() && factor.value() < 1)
+        .map(RelubricationInterval.Factor::meaning).collect(Collectors.joining("; "));
+    String factors = interval.factors().stream().map(factor -> factor.meaning() + " × " + Numbers.significant(factor.value(), 3))
+        .collect(Collectors.joining(", "));
+    return "hours: " + Numbers.significant(interval.begin().interval().hours(), 3) + " h"
+        + (factors.isEmpty() ? "" : ", " + factors) + (interval.capped() ? ", not above 30000 h" : "") + "; " + months
+        + (shortened.isEmpty() ? "nothing at the place shortens it" : "the place shortens it (" + shortened + ")");
+  }
+
+  /**
+   * Where hours and months come from.
+   *
+   * @return sources of the interval and of the calendar
+   */
+  public List<SourceRef> sources() {
+    List<SourceRef> sources = new ArrayList<>(interval == null ? List.of() : interval.sources());
+    sources.add(calendar.source());
+    return List.copyOf(sources);
+  }
+
+  /**
+   * What the reader must know about the hours.
+   *
+   * @return the warnings of the interval; empty if there is none
+   */
+  public List<Warning> warnings() {
+    return interval == null ? List.of() : interval.warnings();
+  }
+
+  /** For example {@code "every 6700 h of running or 6 months, whichever comes first"}. */
+  @Override
+  public String toString() {
+    String unit = months() == 1 ? " month" : " months";
+    return interval == null
+        ? "every " + Numbers.shortest(months()) + unit
+        : interval + " of running or " + Numbers.shortest(months()) + unit + ", whichever comes first";
+  }
+}
