@@ -5,6 +5,7 @@ import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Numbers;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -101,16 +102,16 @@ public record EquivalentLoad(LoadedBearing bearing, Force radial, Force axial, d
       double least = RadialBallFactors.leastRelativeLoad(degrees);
       double greatest = RadialBallFactors.greatestRelativeLoad(degrees);
       if (relativeAxialLoad < least || relativeAxialLoad > greatest) {
-        warnings.add(new Warning("relative-axial-load-outside-table", "f0 Fa/C0r = "
-            + Numbers.significant(relativeAxialLoad, 3) + " lies outside the table (" + least + " to " + greatest
-            + "): the row at its end is used" + (relativeAxialLoad > greatest
-                ? "; ask the maker whether the bearing carries this axial load" : ""), BearingSources.XY));
+        warnings.add(new Warning("relative-axial-load-outside-table", Message.of("f0 Fa/C0r = ",
+            Numbers.significant(relativeAxialLoad, 3), " lies outside the table (", least, " to ", greatest,
+            "): the row at its end is used", (relativeAxialLoad > greatest
+                ? "; ask the maker whether the bearing carries this axial load" : "")), BearingSources.XY));
       }
     }
     Force least = new Force(MinimumLoadKernel.guidingValue(bearing.ratings().family(), bearing.ratings().dynamic().newton()));
     if (load.compareTo(least) < 0) {
-      warnings.add(new Warning("load-below-minimum", "P = " + load + " is below the guiding least load " + least
-          + ": the rolling elements may slide", BearingSources.MINIMUM_LOAD));
+      warnings.add(new Warning("load-below-minimum", Message.of("P = ", load, " is below the guiding least load ", least,
+          ": the rolling elements may slide"), BearingSources.MINIMUM_LOAD));
     }
     LifeWarnings.load(warnings, bearing.ratings(), load);
     return List.copyOf(warnings);

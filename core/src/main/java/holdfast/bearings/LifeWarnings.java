@@ -2,6 +2,7 @@
 package holdfast.bearings;
 
 import holdfast.quantity.Force;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.util.List;
 
@@ -15,15 +16,15 @@ final class LifeWarnings {
     double c0 = ratings.staticRating().newton();
     if (p > c) {
       warnings.add(new Warning("load-above-C",
-          "P = " + load + " is above C = " + ratings.dynamic() + ": the life equation does not hold here",
+          Message.of("P = ", load, " is above C = ", ratings.dynamic(), ": the life equation does not hold here"),
           BearingSources.LOAD_LIMITS));
     } else if (p > 0.5 * c) {
-      warnings.add(new Warning("load-above-half-C", "P = " + load + " is above 0.5 C = " + ratings.dynamic().times(0.5)
-          + ": ask the maker whether the life equation holds", BearingSources.LOAD_LIMITS));
+      warnings.add(new Warning("load-above-half-C", Message.of("P = ", load, " is above 0.5 C = ",
+          ratings.dynamic().times(0.5), ": ask the maker whether the life equation holds"), BearingSources.LOAD_LIMITS));
     }
     if (p > c0) {
-      warnings.add(new Warning("load-above-C0", "P = " + load + " is above C0 = " + ratings.staticRating()
-          + ": ask the maker whether the life equation holds", BearingSources.LOAD_LIMITS));
+      warnings.add(new Warning("load-above-C0", Message.of("P = ", load, " is above C0 = ", ratings.staticRating(),
+          ": ask the maker whether the life equation holds"), BearingSources.LOAD_LIMITS));
     }
     if (ratings.outerRing() == OuterRing.RIGID) {
       warnings.add(new Warning("rigid-ring-rating", "C is stated for a rigidly held outer ring; on a track the ring deflects, and"

@@ -6,6 +6,7 @@ import holdfast.quantity.Force;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.util.ArrayList;
 import java.util.List;
@@ -108,7 +109,7 @@ public record ModifiedLife(
     LifeWarnings.reliability(warnings, reliability);
     double argument = contaminationFactor * fatigueLimit.ratio(load);
     if (ratings.fatigueLimit() == null) {
-      warnings.add(new Warning("fatigue-limit-estimated", "Cu = " + fatigueLimit + " is estimated from C0",
+      warnings.add(new Warning("fatigue-limit-estimated", Message.of("Cu = ", fatigueLimit, " is estimated from C0"),
           BearingSources.FATIGUE_LIMIT));
     }
     if (lubrication.kappa() > LubricationKernel.GREATEST_KAPPA) {

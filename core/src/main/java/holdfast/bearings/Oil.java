@@ -9,6 +9,7 @@ import holdfast.quantity.Temperature;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -152,8 +153,9 @@ public record Oil(String name, Temperature first, KinematicViscosity atFirst, Te
     @Override
     public List<Warning> warnings() {
       return viscosity.mm2PerS() < ViscosityKernel.LEAST_VISCOSITY
-          ? List.of(new Warning("viscosity-below-relation", "ν = " + viscosity + " is below the 2 mm²/s down to which the"
-              + " relation holds", BearingSources.VISCOSITY))
+          ? List.of(new Warning("viscosity-below-relation", Message.of("ν = ", viscosity,
+              " is below the 2 mm²/s down to which the"
+                + " relation holds"), BearingSources.VISCOSITY))
           : List.of();
     }
 

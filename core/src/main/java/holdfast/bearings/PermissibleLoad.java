@@ -10,6 +10,7 @@ import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -137,11 +138,12 @@ public record PermissibleLoad(TrackRoller roller, RotationalSpeed speed, List<Li
     missing(warnings, roller.studLimit() == null, "stud-limit-unknown", "the limit of the stud or pin is not stated");
     missing(warnings, roller.trackCapacity() == null, "track-capacity-unknown", "the capacity of the track is not stated");
     if (load().compareTo(roller.minimumLoad()) < 0) {
-      warnings.add(new Warning("permissible-below-minimum", "the permissible load is below the least load "
-          + roller.minimumLoad() + " for rolling without sliding", BearingSources.TRACK_LOADS));
+      warnings.add(new Warning("permissible-below-minimum", Message.of("the permissible load is below the least load ",
+          roller.minimumLoad(), " for rolling without sliding"), BearingSources.TRACK_LOADS));
     }
     if (roller.speedLimit() != null && speed.compareTo(roller.speedLimit()) > 0) {
-      warnings.add(new Warning("speed-above-limit", "n = " + speed + " is above the greatest speed " + roller.speedLimit(),
+      warnings.add(new Warning("speed-above-limit", Message.of("n = ", speed, " is above the greatest speed ",
+          roller.speedLimit()),
           BearingSources.TRACK_LOADS));
     }
     return List.copyOf(warnings);

@@ -2,9 +2,12 @@
 package holdfast.contact;
 
 import holdfast.quantity.Force;
+import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
+import holdfast.quantity.Stress;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.util.List;
 
@@ -36,8 +39,8 @@ final class ContactNotes {
       warnings.add(
           new Warning(
               "contact-not-small",
-              "half width " + Numbers.significant(halfWidth, 3) + " mm is more than a tenth of the relative radius "
-                  + Numbers.significant(radius, 4) + " mm: the half-space theory of Hertz overstates the pressure",
+              Message.of("half width ", new Length(halfWidth), " is more than a tenth of the relative radius ",
+                  new Length(radius), ": the half-space theory of Hertz overstates the pressure"),
               SourceRef.commonPractice("contact half width up to a tenth of the relative radius")));
     }
   }
@@ -58,9 +61,9 @@ final class ContactNotes {
       warnings.add(
           new Warning(
               "yields-below-surface",
-              "the " + body + " yields below the surface from a peak pressure of " + Numbers.significant(limit, 4)
-                  + " MPa; at " + force + " it is " + Numbers.significant(pressure, 4)
-                  + " MPa and the elastic figures no longer hold",
+              Message.of("the ", body, " yields below the surface from a peak pressure of ", new Stress(limit),
+                  "; at ", force, " it is ", new Stress(pressure),
+                  " and the elastic figures no longer hold"),
               BELOW));
     }
   }

@@ -9,6 +9,7 @@ import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -222,9 +223,9 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
       warnings.add(
           new Warning(
               "ellipse-truncated",
-              "the ellipse is " + Numbers.significant(2 * majorSemiAxis().mm(), 4) + " mm long on a face of " + faceWidth
-                  + ": its ends are cut off, the edges carry more than the " + peakPressure() + " given"
-                  + (actsAsLine() ? ", which is that of line contact over the whole face" : ""),
+              Message.of("the ellipse is ", majorSemiAxis().times(2), " long on a face of ", faceWidth,
+                  ": its ends are cut off, the edges carry more than the ", peakPressure(), " given",
+                  actsAsLine() ? ", which is that of line contact over the whole face" : ""),
               SourceRef.derived("the major axis 2a is compared with the face width")));
     }
     return List.copyOf(warnings);

@@ -9,6 +9,7 @@ import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -164,8 +165,8 @@ public record LineContact(ContactPair pair, Force force, Length length) implemen
     warnings.add(
         new Warning(
             "ends-not-included",
-            "line contact takes the pressure as even along " + length
-                + ": a sharp end, a shorter track or a tilt raises it locally beyond the " + peakPressure() + " given",
+            Message.of("line contact takes the pressure as even along ", length,
+                ": a sharp end, a shorter track or a tilt raises it locally beyond the ", peakPressure(), " given"),
             SourceRef.memory("Johnson 1985", "section 5.4, ends of rollers")));
     return List.copyOf(warnings);
   }

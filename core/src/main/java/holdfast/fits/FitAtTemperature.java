@@ -10,6 +10,7 @@ import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -177,7 +178,8 @@ public record FitAtTemperature(
   public List<Warning> warnings() {
     List<Warning> warnings = new ArrayList<>(fit.warnings());
     if (kind() != fit.kind()) {
-      warnings.add(new Warning("kind-changes", fit.kind() + " at 20 °C becomes " + kind(), EXPANSION));
+      warnings.add(new Warning("kind-changes",
+          Message.of(fit.kind(), " at ", new Temperature(ThermalFitKernel.REFERENCE), " becomes ", kind()), EXPANSION));
     }
     double hole = Math.abs(holeTemperature.celsius() - ThermalFitKernel.REFERENCE);
     double shaft = Math.abs(shaftTemperature.celsius() - ThermalFitKernel.REFERENCE);

@@ -23,13 +23,14 @@ final class AcceptanceSection {
   private final Acceptance acceptance;
   private final MeasuredSeat seat;
   private final SheetUnits units;
-  private final Section.Builder section = Section.of("Parts as measured");
+  private final Section.Builder section;
   private final AcceptanceEntries entries;
 
   private AcceptanceSection(Acceptance acceptance) {
     this.acceptance = acceptance;
     this.seat = acceptance.seat();
     this.units = acceptance.plan().units();
+    this.section = Section.of("Parts as measured", units);
     this.entries = new AcceptanceEntries(section, units);
   }
 

@@ -50,7 +50,8 @@ final class DirtReading {
     return duty.statedContamination()
         .flatMap(DirtReading::cleanestOf)
         .filter(stated -> stated.compareTo(cleanest()) < 0)
-        .map(stated -> "the dirt contradicts itself: " + counted() + " is stated, but a roller " + (roller.sealed() ? "with" : "without")
+        .map(stated -> "the dirt contradicts itself: " + counted() + " is stated, but a roller "
+            + (roller.sealed() ? "with" : "without")
             + " seals in " + duty.surroundings().dust() + (duty.statedFeed().isPresent() ? "" : ", greased for life,") + " has "
             + cleanest() + " at best: state what is true, protect the place, or take a roller with seals");
   }

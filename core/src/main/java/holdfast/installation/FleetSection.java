@@ -27,7 +27,8 @@ final class FleetSection {
         .entry("Replace each", "after " + care.each(), care.each().sources())
         .entry("Due now", due(care.due()), OLDER)
         .entry("Rollers at hand", care.rollersAtHand() + ": " + care.due().size() + " for the places due now, and for "
-            + Numbers.significant(fleet.leadYears(), 3) + " years of delivery after that " + care.spares(), care.spares().sources())
+            + Numbers.significant(fleet.leadYears(), 3) + " years of delivery after that " + care.spares(),
+            care.spares().sources())
         .warnings(care.spares().warnings());
   }
 
@@ -36,7 +37,8 @@ final class FleetSection {
       return "none: no roller is older than the interval of all";
     }
     String names = due.stream().limit(MOST_NAMES)
-        .map(place -> place.name() + " (" + Numbers.significant(place.age().hours(), 4) + " h)").collect(Collectors.joining(", "));
+        .map(place -> place.name() + " (" + Numbers.significant(place.age().hours(), 4) + " h)")
+        .collect(Collectors.joining(", "));
     return due.size() + " older already than the interval of all, oldest first: " + names
         + (due.size() > MOST_NAMES ? " and " + (due.size() - MOST_NAMES) + " more" : "");
   }

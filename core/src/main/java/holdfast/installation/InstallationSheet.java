@@ -42,13 +42,12 @@ final class InstallationSheet {
     return sheet(plan, sections);
   }
 
-  /** The results speak metric; where the sheet speaks inches, their sentences are converted too. */
   static Sheet sheet(MountingPlan plan, List<Section> sections) {
     TableSet tables = TableSet.bundled();
     return new Sheet(
         "Installation sheet",
         plan.job(),
-        sections.stream().map(section -> section.withText(plan.units()::prose)).toList(),
+        sections,
         List.of("Table set " + tables.version() + ", SHA-256 " + tables.digest()));
   }
 

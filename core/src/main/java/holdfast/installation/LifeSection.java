@@ -28,7 +28,7 @@ final class LifeSection {
     OperatingTime hours = plan.replaceAfter();
     DirtReading dirt = new DirtReading(plan.roller(), duty);
     Section.Builder section =
-        Section.of("Expected life and replacement")
+        Section.of("Expected life and replacement", plan.units())
             .entry("Duty", duty(plan) + ", " + duty.wantedLife() + " wanted", GIVEN)
             .entry("Lubricant at work", duty.viscosity() + ", " + dirt.counted()
                 + (duty.statedContamination().isPresent() ? "" : ", as dust and seals allow"), dirt.source(), DirtReading.TABLE)
@@ -36,7 +36,8 @@ final class LifeSection {
                 Numbers.significant(basic.millionRevolutions(), 4) + " million revolutions, " + basic.hours(duty.speed())
                     + " (90 %, P = " + plan.units().text(plan.meanLoad()) + ")", basic.sources())
             .entry("Modified life, " + duty.reliability() + " reliability",
-                Numbers.significant(modified.millionRevolutions(), 4) + " million revolutions" + factor(modified) + ", " + fatigue,
+                Numbers.significant(modified.millionRevolutions(), 4) + " million revolutions" + factor(modified) + ", "
+                    + fatigue,
                 modified.sources());
     other(section, plan, dirt);
     section
@@ -44,8 +45,8 @@ final class LifeSection {
                 hours + ", " + Numbers.significant(hours.ratio(duty.wantedLife()), 3) + " times the life wanted",
                 modified.sources());
     if (fatigue.compareTo(hours) > 0) {
-      section.notice(Block.Weight.WARNING, "Rolling fatigue alone would allow " + fatigue + ": wear, corrosion, grease or seals end"
-          + " the roller before. The time is cut to " + hours + "; look at the roller at every greasing.", RollerAtWork.WEAR);
+      section.notice(Block.Weight.WARNING, "Rolling fatigue alone would allow " + fatigue + ": wear, corrosion, grease or seals"
+          + " end the roller before. The time is cut to " + hours + "; look at the roller at every greasing.", RollerAtWork.WEAR);
     }
     bendingRing(section, plan);
     if (plan.fleet() != null) {
@@ -65,8 +66,8 @@ final class LifeSection {
         "The ratings are for a rigid ring, but the ring of a track roller bends: like rollers carry "
             + Numbers.significant(RollerAtWork.LEAST_RING_RATIO, 2) + " to "
             + Numbers.significant(RollerAtWork.GREATEST_RING_RATIO, 2) + " of such a C on a flat track, and their life is "
-            + hours.get(0) + " to " + hours.get(1) + ". Ask the maker for the rating on a track; until it is known, replace by the"
-            + " shorter time.", RollerAtWork.RING_PAIRS));
+            + hours.get(0) + " to " + hours.get(1) + ". Ask the maker for the rating on a track; until it is known, replace by"
+            + " the shorter time.", RollerAtWork.RING_PAIRS));
   }
 
   private static String factor(RatedLife life) {

@@ -41,7 +41,7 @@ final class LimitsSection {
   }
 
   private static Section.Builder limits(MountingPlan plan) {
-    Section.Builder section = Section.of("Limits and margins");
+    Section.Builder section = Section.of("Limits and margins", plan.units());
     PlanLimits limits = plan.allLimits();
     for (LimitCheck check : limits.checks()) {
       section.entry(label(check), text(check, plan.units()), check.sources());

@@ -75,7 +75,7 @@ final class LubricateSection {
   private static Section.Builder film(MountingPlan plan) {
     Lubrication film = plan.lubrication();
     String diameter = plan.roller().knownInterior().isPresent() ? "" : " (mean of seat and outside diameter)";
-    return Section.of("Lubricate")
+    return Section.of("Lubricate", plan.units())
         .entry("Viscosity at work", plan.duty().viscosity() + ", κ = " + Numbers.significant(film.kappa(), 3) + diameter,
             plan.modifiedLife().sources())
         .entry("Kind of grease", guide("grease type"), source("grease type"));

@@ -7,11 +7,12 @@ import holdfast.sheet.Block;
 import holdfast.sheet.Section;
 import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Message;
 
 /** What to measure before the parts meet. */
 final class MeasureSection {
-  static final String HOW =
-      "Bring all parts and gauges to one temperature; sizes hold at 20 °C. Measure at three stations in two directions.";
+  static final Message HOW = Message.of("Bring all parts and gauges to one temperature; sizes hold at ", InstallationPlan.SHOP,
+      ". Measure at three stations in two directions.");
   static final SourceRef REFERENCE = SourceRef.memory("ISO 1", "reference temperature 20 °C");
   static final SourceRef STATIONS = SourceRef.commonPractice("three stations, two directions");
 
@@ -20,7 +21,7 @@ final class MeasureSection {
   static Section of(InstallationPlan plan) {
     Fit fit = plan.fit();
     SheetUnits u = plan.units();
-    return Section.of("Check before joining")
+    return Section.of("Check before joining", plan.units())
         .notice(Block.Weight.ADVICE, HOW, REFERENCE, STATIONS)
         .blank("Bore, least and greatest", accept(fit.hole().limits(), u))
         .blank("Stud, least and greatest", accept(fit.shaft().limits(), u))

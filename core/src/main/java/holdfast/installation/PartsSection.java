@@ -24,7 +24,7 @@ final class PartsSection {
     Fit fit = plan.fit();
     List<SourceRef> cells = fit.sources();
     Section.Builder section =
-        Section.of("Parts and drawing limits")
+        Section.of("Parts and drawing limits", plan.units())
             .entry("Roller", roller.name() + ", D " + u.text(roller.outsideDiameter()) + ", ring width "
                 + u.text(roller.ringWidth()) + (roller.crowned() ? ", crowned" : ", flat") + "; " + roller.build(), GIVEN)
             .entry("Stud", stud(roller, u), GIVEN, roller.material().source())
@@ -85,11 +85,11 @@ final class PartsSection {
   }
 
   private static String member(MachineMember member, SheetUnits u) {
-    return member.name() + ", " + u.prose(member.body().toString()) + ", seat " + u.text(member.seatLength());
+    return member.name() + ", " + u.text(member.body().words()) + ", seat " + u.text(member.seatLength());
   }
 
   private static String stud(StudRoller roller, SheetUnits u) {
     String bore = roller.greaseBore().mm() == 0 ? "solid" : "grease bore " + u.text(roller.greaseBore());
-    return u.text(roller.studDiameter()) + ", thread " + roller.thread() + ", " + bore + ", " + roller.material();
+    return u.text(roller.studDiameter()) + ", thread " + roller.thread() + ", " + bore + ", " + u.text(roller.material().words());
   }
 }

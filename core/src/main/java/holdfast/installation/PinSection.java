@@ -27,7 +27,7 @@ final class PinSection {
 
   static Section of(YokePlan plan) {
     Section.Builder section =
-        Section.of("Fit and secure the pin")
+        Section.of("Fit and secure the pin", plan.units())
             .notice(Block.Weight.ADVICE, "A hole in the raceway belongs beside the load: turn the inner ring and the cross hole"
                 + " of the pin so. Break the edge of the first ear, or give the pin a lead-in chamfer.", ORIENT, MOUNT);
     plan.ear().ifPresentOrElse(ear -> press(section, plan, ear), () -> slip(section));

@@ -7,6 +7,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -82,8 +83,8 @@ public record PlanLimits(List<LimitCheck> checks, List<Warning> notKnown) implem
     List<Warning> warnings = new ArrayList<>(notKnown);
     for (LimitCheck check : exceeded()) {
       if (check.consequence() == Consequence.WARNING) {
-        warnings.add(new Warning("limit-exceeded", "the limit '" + check.name() + "' is exceeded: " + check.demand()
-            + (check.bound() == Bound.AT_MOST ? ", at most " : ", at least ") + check.permitted(), check.sources().get(0)));
+        warnings.add(new Warning("limit-exceeded", Message.of("the limit '", check.name(), "' is exceeded: ", check.demand(),
+            (check.bound() == Bound.AT_MOST ? ", at most " : ", at least "), check.permitted()), check.sources().get(0)));
       }
     }
     return List.copyOf(warnings);

@@ -3,6 +3,7 @@ package holdfast.installation;
 
 import holdfast.fits.Fit;
 import holdfast.quantity.InputException;
+import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import holdfast.seats.FitLimits;
 import holdfast.seats.FrictionBand;
@@ -12,10 +13,9 @@ import holdfast.seats.YieldRule;
 import holdfast.sheet.Section;
 import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 
 /** What a loose seat costs in life, and what other bores would cost and buy. */
@@ -27,9 +27,10 @@ final class PriceSection {
   private PriceSection() {}
 
   static Section of(InstallationPlan plan) {
-    Section.Builder section = Section.of("What the seat costs");
+    Section.Builder section = Section.of("What the seat costs", plan.units());
     plan.seatPrice().ifPresent(price -> price(section, price));
-    for (String bore : bores(plan.member().boreTolerance(), SeatOptions.usual(plan.roller()))) {
+    for (String bore : bores(plan.roller().studDiameter(), plan.member().boreTolerance(),
+        SeatOptions.usual(plan.roller()))) {
       section.entry("With bore " + bore, option(plan.withBore(bore)), CHOICE);
     }
     plan.seatPrice().ifPresent(price -> section.picture(TiltPicture.of(price, plan.units())).warnings(price.warnings()));
@@ -56,11 +57,12 @@ final class PriceSection {
   }
 
   static Section of(YokePlan plan) {
-    Section.Builder section = Section.of("What the seat costs");
+    Section.Builder section = Section.of("What the seat costs", plan.units());
     Optional<LeanPrice> price = plan.leanPrice();
     price.ifPresent(known -> section.entry("Life ratio, loosest pairs", Numbers.significant(known.lifeRatio(), 2)
         + " of the aligned life at " + known.tilt().studTilt() + " of the roller on its pin", known.sources()));
-    for (String bore : bores(plan.fork().boreTolerance(), SeatOptions.usualFor(plan.pin().tolerance()))) {
+    for (String bore : bores(plan.roller().bore(), plan.fork().boreTolerance(),
+        SeatOptions.usualFor(plan.roller().bore(), plan.pin().tolerance()))) {
       section.entry("With ears " + bore, option(plan.withEars(bore)), CHOICE);
     }
     price.ifPresent(known ->
@@ -68,11 +70,11 @@ final class PriceSection {
     return section.build();
   }
 
-  /** The bore of the plan, then the practices of the trade for its stud or pin. */
-  private static Set<String> bores(String planned, List<String> usual) {
-    Set<String> bores = new LinkedHashSet<>(List.of(planned));
+  /** The bore of the plan, then the practices of the trade for its stud or pin; each once. */
+  private static List<String> bores(Length size, String planned, List<String> usual) {
+    List<String> bores = new ArrayList<>(List.of(planned));
     bores.addAll(usual);
-    return bores;
+    return SeatOptions.distinct(size, bores);
   }
 
   private static String option(InstallationPlan plan) {

@@ -6,11 +6,11 @@ import holdfast.bearings.reference.TiltedBearing;
 import holdfast.quantity.Angle;
 import holdfast.quantity.Check;
 import holdfast.quantity.Force;
-import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Torque;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -137,10 +137,10 @@ public record RacewayTilt(
         crownRadius.mm() == 0
             ? new Warning("flat-ring-held", "the flat ring is taken to lie flat on its track, so that the rollers see the whole"
                 + " lean; the ring yields a little, so this is an upper bound", HELD)
-            : new Warning("crowned-ring-rocks", "of the lean of " + studTilt + " the crowned ring takes " + ring
-                + " by rocking on a track that is flat across, where the point of contact moves "
-                + contactShift().text(KnownUnits.MM, 2)
-                + " from the middle; friction and a leaning track are left out", ROCKS));
+            : new Warning("crowned-ring-rocks", Message.of("of the lean of ", studTilt, " the crowned ring takes ", ring,
+                " by rocking on a track that is flat across, where the point of contact moves ",
+                new Length(Math.rint(100 * contactShift().mm()) / 100),
+                " from the middle; friction and a leaning track are left out"), ROCKS));
   }
 
   /** For example {@code "2 mrad, of which the rollers see 0.4 mrad"}. */

@@ -177,7 +177,8 @@ public record RollerAtWork(MountedRoller roller, Duty duty) implements Serializa
     if (roller.ratings().outerRing() != OuterRing.RIGID) {
       return Optional.empty();
     }
-    return Optional.of(List.of(onTrack(LEAST_RING_RATIO, LEAST_STATIC_RATIO), onTrack(GREATEST_RING_RATIO, GREATEST_STATIC_RATIO)));
+    return Optional.of(List.of(onTrack(LEAST_RING_RATIO, LEAST_STATIC_RATIO),
+        onTrack(GREATEST_RING_RATIO, GREATEST_STATIC_RATIO)));
   }
 
   /** The whole duty again with lower ratings; a fatigue load limit follows the static rating. */

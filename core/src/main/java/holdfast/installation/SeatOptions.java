@@ -3,6 +3,7 @@ package holdfast.installation;
 
 import holdfast.fits.Fit;
 import holdfast.fits.FitKind;
+import holdfast.fits.TolerancedSize;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.Torque;
@@ -11,9 +12,11 @@ import holdfast.seats.InnerPart;
 import holdfast.seats.InterferenceFit;
 import holdfast.seats.OuterPart;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The same roller in the same machine member with several bores: slip, transition, press. It lists what each costs and buys
@@ -22,6 +25,9 @@ import java.util.Optional;
  * @param options the choices, in the order in which they were asked for
  */
 public record SeatOptions(List<SeatOption> options) implements Serializable {
+  /** A hundredth of a micrometre, in mm: no drawing states less. */
+  private static final double SAME = 1e-5;
+
   // Keeps an unmodifiable copy.
   public SeatOptions {
     Objects.requireNonNull(options, "options");
@@ -59,12 +65,37 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
    * @return tolerances of the bore; empty if no practice is known for its stud
    */
   static List<String> usual(StudRoller roller) {
-    return roller.studTolerance().equals("+0.001/0 in") ? List.of("F7", "+0.0005/0 in") : usualFor(roller.studTolerance());
+    Length size = roller.studDiameter();
+    String tolerance = roller.studTolerance();
+    return alike(size, tolerance, "+0.001/0 in") ? List.of("F7", "+0.0005/0 in") : usualFor(size, tolerance);
   }
 
-  /** The usual bores; none where no list is kept. */
-  static List<String> usualFor(String tolerance) {
-    return tolerance.equals("h6") || tolerance.equals("h7") ? usual(tolerance) : List.of();
+  /** The usual bores for a shaft with the limits of h6 or h7, however they are written; none where no list is kept. */
+  static List<String> usualFor(Length size, String tolerance) {
+    return Stream.of("h7", "h6").filter(kept -> alike(size, tolerance, kept)).findFirst()
+        .map(SeatOptions::usual).orElse(List.of());
+  }
+
+  /** Tolerances without doubles: of those with the same limits for the size only the first, however they are written. */
+  static List<String> distinct(Length size, List<String> tolerances) {
+    List<String> distinct = new ArrayList<>();
+    tolerances.stream().filter(next -> distinct.stream().noneMatch(kept -> alike(size, kept, next))).forEach(distinct::add);
+    return List.copyOf(distinct);
+  }
+
+  /** Whether two tolerances set the same limits; one that is not defined for the size is like itself alone. */
+  private static boolean alike(Length size, String one, String other) {
+    if (one.equals(other)) {
+      return true;
+    }
+    try {
+      TolerancedSize first = TolerancedSize.of(size, one);
+      TolerancedSize second = TolerancedSize.of(size, other);
+      return Math.abs(first.upper().mm() - second.upper().mm()) < SAME
+          && Math.abs(first.lower().mm() - second.lower().mm()) < SAME;
+    } catch (InputException notDefined) {
+      return false;
+    }
   }
 
   /**

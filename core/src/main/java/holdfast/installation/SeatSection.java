@@ -33,7 +33,7 @@ final class SeatSection {
   }
 
   private static Section slip(InstallationPlan plan) {
-    return orient(Section.of("Slip in"))
+    return orient(Section.of("Slip in", plan.units()))
         .entry("Tilt that the clearance allows", "up to " + plan.tilt().byClearance(), plan.tilt().sources())
         .notice(
             Block.Weight.CAUTION,
@@ -51,7 +51,7 @@ final class SeatSection {
             .studFloor(plan.roller().coldest())
             .build();
     Section.Builder section =
-        orient(Section.of("Press or heat"))
+        orient(Section.of("Press or heat", plan.units()))
             .entry("Joint pressure", band(seat.pressure(), u), seat.sources())
             .entry("Press force at the end of the stroke", band(pressing.pressIn(), u) + ", friction " + pressing.friction(),
                 pressing.sources())

@@ -14,6 +14,7 @@ import holdfast.threads.PrevailingTorques;
 import holdfast.threads.ScrewThread;
 import holdfast.threads.TighteningState;
 import holdfast.threads.TorqueWindow;
+import holdfast.trace.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,11 +41,12 @@ final class TightenSection {
     TighteningState hardest = high.greatest();
     TorqueWindow window = plan.torqueWindow();
     Section.Builder section =
-        Section.of("Tighten")
+        Section.of("Tighten", plan.units())
             .entry("Torque window", window(window, u), window.sources())
-            .entry("Lower end", window.lowLimit().meaning(), window.lowLimit().source())
-            .entry("Upper end", window.highLimit().meaning(), window.highLimit().source());
-    window.changes().forEach(change -> section.notice(Block.Weight.ADVICE, "To open the window: " + change, CHANGE));
+            .entry("Lower end", window.lowLimit().content(), List.of(window.lowLimit().source()))
+            .entry("Upper end", window.highLimit().content(), List.of(window.highLimit().source()));
+    window.changes().forEach(change ->
+        section.notice(Block.Weight.ADVICE, Message.of("To open the window: ", change.words()), CHANGE));
     section
         .picture(WindowPicture.of(window, nut.torque(), u))
         .entry("Wrench setting",

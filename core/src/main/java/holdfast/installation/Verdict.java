@@ -7,8 +7,10 @@ import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
 import holdfast.seats.FitLimits;
 import holdfast.seats.YieldRule;
+import holdfast.sheet.SheetUnits;
 import holdfast.threads.TighteningState;
 import holdfast.threads.TorqueWindow;
+import holdfast.trace.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,23 +60,17 @@ final class Verdict {
   }
 
   private static Optional<String> closedWindow(InstallationPlan plan) {
+    SheetUnits u = plan.units();
     TorqueWindow window = plan.torqueWindow();
     Torque set = plan.nut().torque();
     if (!window.isOpen()) {
-      return Optional.of(
-          "no torque keeps the joint closed without overloading something: it needs at least "
-              + window.lowest()
-              + " ("
-              + window.lowLimit().meaning()
-              + ") and bears at most "
-              + window.highest()
-              + " ("
-              + window.highLimit().meaning()
-              + ")");
+      return Optional.of(u.text(Message.of("no torque keeps the joint closed without overloading something: it needs at least ",
+          window.lowest(), " (", window.lowLimit().content(), ") and bears at most ", window.highest(), " (",
+          window.highLimit().content(), ")")));
     }
     return set.compareTo(window.lowest()) < 0 || set.compareTo(window.highest()) > 0
         ? Optional.of(
-            "the wrench is set to " + set + ", outside the window of " + window.lowest() + " … " + window.highest())
+            "the wrench is set to " + u.text(set) + ", outside the window of " + u.span(window.lowest(), window.highest()))
         : Optional.empty();
   }
 
@@ -83,7 +79,8 @@ final class Verdict {
     return plan.roller()
         .statedTorque()
         .filter(limit -> greatest.compareTo(limit) > 0)
-        .map(limit -> "the wrench may give " + greatest + ", more than the " + limit + " that the roller's maker permits");
+        .map(limit -> "the wrench may give " + plan.units().text(greatest) + ", more than the "
+            + plan.units().text(limit) + " that the roller's maker permits");
   }
 
   private static Optional<String> overstressedStud(InstallationPlan plan) {
@@ -95,7 +92,9 @@ final class Verdict {
         .filter(yield -> stress.compareTo(yield) > 0)
         .map(
             yield ->
-                "the drilled stud is stressed to " + stress + " while it is tightened, above its yield strength of " + yield);
+                "the drilled stud is stressed to " + plan.units().text(stress) + " while it is tightened, above its"
+                    + " yield strength of "
+                    + plan.units().text(yield));
   }
 
   private static Optional<String> brokenHousing(InstallationPlan plan) {
@@ -104,7 +103,7 @@ final class Verdict {
     }
     FitLimits limits = plan.seat().orElseThrow().limits(YieldRule.VON_MISES);
     return limits.housing().brittle() && limits.housing().exceeded()
-        ? Optional.of("the press fit cracks the " + plan.member().name() + ": " + limits.housing())
+        ? Optional.of("the press fit cracks the " + plan.member().name() + ": " + plan.units().text(limits.housing().words()))
         : Optional.empty();
   }
 }

@@ -23,7 +23,7 @@ final class YokeAcceptanceSection {
 
   static Section of(YokeAcceptance parts) {
     SheetUnits units = parts.plan().units();
-    Section.Builder section = Section.of("Parts as measured");
+    Section.Builder section = Section.of("Parts as measured", parts.plan().units());
     AcceptanceEntries entries = new AcceptanceEntries(section, units);
     entries.verdict(parts.verdict(), parts.restsOn(), parts.stops());
     for (PartAcceptance part : parts.parts()) {

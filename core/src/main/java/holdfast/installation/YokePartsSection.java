@@ -23,13 +23,13 @@ final class YokePartsSection {
     Fit ears = plan.earFit();
     Fit seat = plan.rollerFit();
     Section.Builder section =
-        Section.of("Parts and drawing limits")
+        Section.of("Parts and drawing limits", plan.units())
             .entry("Roller", roller.name() + ", D " + u.text(roller.outsideDiameter()) + ", ring width "
                 + u.text(roller.ringWidth()) + (roller.crowned() ? ", crowned; " : ", flat; ") + roller.kind()
                 + (roller.sealed() ? ", sealed" : ", open") + (roller.innerRing() ? "" : ", without inner ring"), GIVEN)
             .entry("Load ratings, " + roller.ratingsFrom(), PartsSection.ratings(roller.ratings(), u), GIVEN)
             .entry("Pin", pin(plan), GIVEN, pin.material().source())
-            .entry("Fork", fork.name() + ", " + u.prose(fork.ear().toString()) + ", ears " + u.text(fork.thickness())
+            .entry("Fork", fork.name() + ", " + u.text(fork.ear().words()) + ", ears " + u.text(fork.thickness())
                 + " thick, gap " + u.text(fork.gap()), GIVEN, fork.ear().material().source())
             .entry("Ears " + fork.boreTolerance() + ", go … no-go", PartsSection.limits(ears.hole(), u), ears.sources())
             .entry("Pin " + pin.tolerance(), PartsSection.limits(ears.shaft(), u), ears.sources())
@@ -64,14 +64,14 @@ final class YokePartsSection {
             : "grease bore " + u.text(pin.greaseBore()) + (pin.through() ? " right through" : " from one end")
                 + (pin.crossHole().mm() == 0 ? "" : ", cross hole " + u.text(pin.crossHole()));
     String hardness = pin.statedHardness().isPresent() ? ", surface " + pin.statedHardness().getAsDouble() + " HRC" : "";
-    return u.text(plan.roller().bore()) + ", " + holes + ", " + pin.material() + hardness;
+    return u.text(plan.roller().bore()) + ", " + holes + ", " + u.text(pin.material().words()) + hardness;
   }
 
   /** What to measure before the parts meet. */
   static Section measure(YokePlan plan) {
     SheetUnits u = plan.units();
     Fit ears = plan.earFit();
-    return Section.of("Check before joining")
+    return Section.of("Check before joining", plan.units())
         .notice(Block.Weight.ADVICE, MeasureSection.HOW, MeasureSection.REFERENCE, MeasureSection.STATIONS)
         .blank("Bores of both ears, least and greatest", MeasureSection.accept(ears.hole().limits(), u))
         .blank("Pin, least and greatest", MeasureSection.accept(ears.shaft().limits(), u))

@@ -45,7 +45,7 @@ final class YokeVerdict {
         .map(ear -> ear.limits(YieldRule.VON_MISES).housing())
         .filter(FitLimits.PartLimit::brittle)
         .filter(FitLimits.PartLimit::exceeded)
-        .map(limit -> "the press fit cracks the ears: " + limit);
+        .map(limit -> "the press fit cracks the ears: " + plan.units().text(limit.words()));
   }
 
   private static Optional<String> softRaceway(YokePlan plan) {

@@ -83,7 +83,8 @@ public record FirstFill(Mass least, Mass greatest, Basis from, List<String> inpu
     Check.positive(width.mm(), "width of the space", "mm", "it is a size");
     Check.within(count, 1, 10_000, "number of rollers", "", "a bearing has some");
     if (pitchDiameter.compareTo(diameter) <= 0) {
-      throw new InputException("pitch diameter Dpw", pitchDiameter.toString(), "over Dwe = " + diameter, "the rollers stand round");
+      throw new InputException("pitch diameter Dpw", pitchDiameter.toString(), "over Dwe = " + diameter,
+          "the rollers stand round");
     }
     double ring = Math.PI * pitchDiameter.mm() * diameter.mm() * width.mm();
     double free = ring - count * 0.25 * Math.PI * diameter.mm() * diameter.mm() * length.mm();
@@ -121,7 +122,8 @@ public record FirstFill(Mass least, Mass greatest, Basis from, List<String> inpu
   @Override
   public List<Warning> warnings() {
     return from == Basis.FREE_SPACE
-        ? List.of(new Warning("cage-not-counted", "cage, washers and seals take room that the fill does not know", SHARE_OF_SPACE))
+        ? List.of(new Warning("cage-not-counted", "cage, washers and seals take room that the fill does not know",
+            SHARE_OF_SPACE))
         : List.of(new Warning("inside-not-known", "the inside of the roller is not known: the fill follows from the grease of one"
             + " regreasing", SHARE_OF_FILL));
   }

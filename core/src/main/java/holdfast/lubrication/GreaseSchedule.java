@@ -3,13 +3,13 @@ package holdfast.lubrication;
 
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * When a roller is greased again: after some running hours or some months, whichever comes first. The hours are computed;
@@ -75,21 +75,36 @@ public record GreaseSchedule(RelubricationInterval interval, String noInterval, 
   /**
    * Why these hours and these months.
    *
-   * @return one sentence without full stop, temperatures in °C
+   * @return one sentence without full stop
    */
-  public String reasons() {
-    String months = calendar.appliesTo() + ": " + Numbers.shortest(calendar.low()) + " to " + Numbers.shortest(calendar.high())
-        + " months, the " + (hard ? "short" : "long") + " end because ";
+  public Message reasons() {
+    Message months = Message.of(calendar.appliesTo(), ": ", Numbers.shortest(calendar.low()), " to ",
+        Numbers.shortest(calendar.high()), " months, the ", hard ? "short" : "long", " end because ");
     if (interval == null) {
-      return months + "no interval in hours is known";
+      return Message.of(months, "no interval in hours is known");
     }
-    String shortened = interval.factors().stream().filter(factor -> factor.ofThePlace() && factor.value() < 1)
-        .map(RelubricationInterval.Factor::meaning).collect(Collectors.joining("; "));
-    String factors = interval.factors().stream().map(factor -> factor.meaning() + " × " + Numbers.significant(factor.value(), 3))
-        .collect(Collectors.joining(", "));
-    return "hours: " + Numbers.significant(interval.begin().interval().hours(), 3) + " h"
-        + (factors.isEmpty() ? "" : ", " + factors) + (interval.capped() ? ", not above 30000 h" : "") + "; " + months
-        + (shortened.isEmpty() ? "nothing at the place shortens it" : "the place shortens it (" + shortened + ")");
+    List<Object> words = new ArrayList<>();
+    words.add("hours: " + Numbers.significant(interval.begin().interval().hours(), 3) + " h");
+    for (RelubricationInterval.Factor factor : interval.factors()) {
+      words.addAll(List.of(", ", named(factor), " × " + Numbers.significant(factor.value(), 3)));
+    }
+    words.add((interval.capped() ? ", not above 30000 h" : "") + "; ");
+    words.add(months);
+    List<Message> shortened = interval.factors().stream().filter(factor -> factor.ofThePlace() && factor.value() < 1)
+        .map(this::named).toList();
+    words.add(shortened.isEmpty() ? "nothing at the place shortens it" : "the place shortens it (");
+    for (Message one : shortened) {
+      words.add(one);
+      words.add(one.equals(shortened.get(shortened.size() - 1)) ? ")" : "; ");
+    }
+    return Message.of(words.toArray());
+  }
+
+  /** The correction for temperature by the temperature itself, the others by their conditions. */
+  private Message named(RelubricationInterval.Factor factor) {
+    return factor.symbol().equals("kT") && interval.temperature() != null
+        ? Message.of("temperature ", interval.temperature())
+        : Message.of(factor.meaning());
   }
 
   /**

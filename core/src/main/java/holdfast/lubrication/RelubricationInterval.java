@@ -8,6 +8,7 @@ import holdfast.quantity.Temperature;
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -124,14 +125,15 @@ public record RelubricationInterval(
           Relubrication.outerRing()));
     }
     if (factors.stream().noneMatch(f -> f.symbol().equals("kT") || f.symbol().equals("Ft"))) {
-      warnings.add(new Warning("no-temperature", "no temperature is stated: the interval holds up to 70 °C",
+      warnings.add(new Warning("no-temperature",
+          Message.of("no temperature is stated: the interval holds up to ", new Temperature(70)),
           TemperatureRule.HALVE_PER_15_K_ABOVE_70.source()));
     }
     if (temperature != null && temperature.celsius() > LubricationGuide.narrowestHottest().high()) {
       LubricationGuide limit = LubricationGuide.narrowestHottest();
-      warnings.add(new Warning("temperature-limit", "catalogues limit rollers as supplied to between "
-          + Numbers.significant(limit.high(), 4) + " °C and "
-          + Numbers.significant(LubricationGuide.widestHottest().high(), 4) + " °C: ask the maker about roller, seal and grease",
+      warnings.add(new Warning("temperature-limit", Message.of("catalogues limit rollers as supplied to between ",
+          new Temperature(limit.high()), " and ", new Temperature(LubricationGuide.widestHottest().high()),
+          ": ask the maker about roller, seal and grease"),
           limit.source()));
     }
     if (factors.stream().anyMatch(f -> f.source().provenance() == Provenance.MEMORY)) {

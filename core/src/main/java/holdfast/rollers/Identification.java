@@ -3,6 +3,7 @@ package holdfast.rollers;
 
 import holdfast.quantity.Length;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -56,29 +57,29 @@ public record Identification(Length tolerance, List<Candidate> candidates, Candi
   public List<Warning> warnings() {
     List<Warning> warnings = new ArrayList<>();
     if (candidates.isEmpty()) {
-      warnings.add(new Warning("no-size-within-tolerance", "no tabulated size is within " + tolerance + "; the closest is "
-          + closest, closest.size().source()));
+      warnings.add(new Warning("no-size-within-tolerance", Message.of("no tabulated size is within ", tolerance,
+          "; the closest is ", closest), closest.size().source()));
       return warnings;
     }
     for (Candidate candidate : candidates) {
       List<String> threads = candidate.size().stud().threads();
       if (threads.size() > 1) {
-        warnings.add(new Warning("thread-differs-by-practice", "a stud of " + candidate.size().stud().diameter()
-            + " is made with " + String.join(" and with ", threads) + ": check the pitch on the part",
+        warnings.add(new Warning("thread-differs-by-practice", Message.of("a stud of ", candidate.size().stud().diameter(),
+            " is made with ", String.join(" and with ", threads), ": check the pitch on the part"),
             candidate.size().source()));
         break;
       }
     }
     if (candidates.stream().map(c -> c.size().series().system()).distinct().count() > 1) {
-      warnings.add(new Warning("metric-and-inch", "metric and inch sizes are within " + tolerance + ": "
-          + candidates.stream()
+      warnings.add(new Warning("metric-and-inch", Message.of("metric and inch sizes are within ", tolerance, ": ",
+          candidates.stream()
               .map(c -> c.size().outsideDiameter() + " with " + String.join(" or ", c.size().stud().threads()))
-              .collect(Collectors.joining(", "))
-          + "; check the thread on the part, nuts of the two systems can start on the wrong stud",
+              .collect(Collectors.joining(", ")), "; check the thread on the part,"
+                  + " nuts of the two systems can start on the wrong stud"),
           SourceRef.commonPractice("check the thread before the nut is turned")));
     } else if (candidates.size() > 1) {
-      warnings.add(new Warning("several-sizes", candidates.size() + " sizes are within " + tolerance
-          + ": measure more dimensions or closer", candidates.get(0).size().source()));
+      warnings.add(new Warning("several-sizes", Message.of(candidates.size(), " sizes are within ", tolerance,
+          ": measure more dimensions or closer"), candidates.get(0).size().source()));
     }
     return List.copyOf(warnings);
   }

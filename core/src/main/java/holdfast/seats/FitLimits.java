@@ -5,6 +5,7 @@ import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -84,6 +85,18 @@ public record FitLimits(YieldRule rule, Stress greatestPressure, PartLimit stud,
      */
     public boolean exceeded() {
       return limitPressure != null && greatestPressure.base() > limitPressure.base();
+    }
+
+    /**
+     * The limit in words, its pressure as a quantity.
+     *
+     * @return for example limit and safety, or what is unknown
+     */
+    public Message words() {
+      return limitPressure == null
+          ? Message.of(criterion)
+          : Message.of(criterion, ": limit ", limitPressure,
+              safety().isPresent() ? ", safety " + Numbers.significant(safety().getAsDouble(), 3) : ", nothing presses");
     }
 
     @Override

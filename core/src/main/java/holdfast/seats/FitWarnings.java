@@ -2,9 +2,10 @@
 package holdfast.seats;
 
 import holdfast.quantity.Length;
-import holdfast.quantity.Numbers;
+import holdfast.quantity.Stress;
 import holdfast.seats.FitLimits.PartLimit;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,17 +45,15 @@ final class FitWarnings {
       warnings.add(
           new Warning(
               "no-grip",
-              "smoothing takes " + fit.smoothingLoss() + ", all of the greatest interference " + fit.interference().greatest(),
+              Message.of("smoothing takes ", fit.smoothingLoss(), ", all of the greatest interference ",
+                  fit.interference().greatest()),
               fit.smoothing().source()));
     } else if (least - loss <= 0) {
       warnings.add(
           new Warning(
               "loosest-pair-without-grip",
-              "the loosest pair has "
-                  + (least < 0 ? "a clearance of " : "an interference of ")
-                  + new Length(Math.abs(least))
-                  + " before and no grip after smoothing of "
-                  + fit.smoothingLoss(),
+              Message.of("the loosest pair has ", (least < 0 ? "a clearance of " : "an interference of "),
+                  new Length(Math.abs(least)), " before and no grip after smoothing of ", fit.smoothingLoss()),
               fit.smoothing().source()));
     }
   }
@@ -67,18 +66,18 @@ final class FitWarnings {
               part + ": " + limit.criterion() + ", so its limit was not checked",
               SourceRef.derived("a limit needs a strength")));
     } else if (limit.exceeded()) {
-      String pressure = Numbers.fixed(limits.greatestPressure().base(), 1) + " MPa";
-      String limitText = Numbers.fixed(limit.limitPressure().base(), 1) + " MPa (" + limit.criterion() + ")";
+      Stress pressure = limits.greatestPressure();
+      Message limitText = Message.of(limit.limitPressure(), " (", limit.criterion(), ")");
       warnings.add(
           limit.brittle()
               ? new Warning(
                   part + "-breaks",
-                  "the " + part + " is brittle and may break: pressure " + pressure + " is above " + limitText,
+                  Message.of("the ", part, " is brittle and may break: pressure ", pressure, " is above ", limitText),
                   SourceRef.derived("greatest principal stress at the bore against tensile strength"))
               : new Warning(
                   part + "-yields",
-                  "the " + part + " yields: pressure " + pressure + " is above " + limitText + "; the elastic result no longer "
-                      + "holds",
+                  Message.of("the ", part, " yields: pressure ", pressure, " is above ", limitText,
+                      "; the elastic result no longer holds"),
                   SourceRef.derived("equivalent stress at the critical radius against yield strength")));
     }
   }

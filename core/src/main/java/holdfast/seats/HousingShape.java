@@ -6,6 +6,7 @@ import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -193,8 +194,13 @@ public record HousingShape(Kind kind, Length size) implements Serializable {
     return warnings;
   }
 
+  /** The shape in words, its size as a quantity. */
+  Message words() {
+    return kind == Kind.WIDE ? Message.of(kind) : Message.of(kind, " ", size);
+  }
+
   @Override
   public String toString() {
-    return kind == Kind.WIDE ? kind.toString() : kind + " " + size;
+    return words().toString();
   }
 }

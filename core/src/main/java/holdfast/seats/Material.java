@@ -8,6 +8,7 @@ import holdfast.quantity.PlainText;
 import holdfast.quantity.Stress;
 import holdfast.quantity.ThermalExpansion;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Message;
 import java.io.InvalidObjectException;
 import java.io.ObjectStreamException;
 import java.io.Serializable;
@@ -262,17 +263,20 @@ public final class Material implements Serializable {
     }
   }
 
+  /**
+   * The material in words, its modulus as a quantity.
+   *
+   * @return name, condition, modulus of elasticity, Poisson's ratio, expansion
+   */
+  public Message words() {
+    return Message.of(name, condition.isEmpty() ? "" : " (" + condition + ")", ": E ", elasticModulus, ", ν ",
+        Numbers.significant(poissonRatio, 3), ", α ", thermalExpansion);
+  }
+
   /** Name, condition and elastic constants: {@code "EN-GJS-500-7 (ferritic-pearlitic): E 169 GPa, ν 0.275"}. */
   @Override
   public String toString() {
-    return name
-        + (condition.isEmpty() ? "" : " (" + condition + ")")
-        + ": E "
-        + Numbers.significant(elasticModulus.base() / 1000, 4)
-        + " GPa, ν "
-        + Numbers.significant(poissonRatio, 3)
-        + ", α "
-        + thermalExpansion;
+    return words().toString();
   }
 
   /** Collects the properties of a material. Not thread-safe. */

@@ -2,6 +2,7 @@
 package holdfast.seats;
 
 import holdfast.quantity.Length;
+import holdfast.trace.Message;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -66,9 +67,18 @@ public record OuterPart(Material material, HousingShape shape, Length roughness)
     return new OuterPart(material, shape, rz);
   }
 
+  /**
+   * The part in words, its size as a quantity.
+   *
+   * @return shape and material
+   */
+  public Message words() {
+    return Message.of("housing (", shape.words(), ") of ", material.name());
+  }
+
   /** Shape and material. */
   @Override
   public String toString() {
-    return "housing (" + shape + ") of " + material.name();
+    return words().toString();
   }
 }

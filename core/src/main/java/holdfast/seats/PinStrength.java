@@ -7,6 +7,7 @@ import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -140,13 +141,15 @@ public record PinStrength(ShankSection section, Force load, Length gap, Length e
     List<Warning> warnings = new ArrayList<>();
     double span = gap.mm() + ear.mm();
     if (span < 2 * section.diameter().mm()) {
-      warnings.add(new Warning("short-pin", "the span of " + Numbers.significant(span, 4) + " mm is shorter than two diameters"
-          + " of the pin: beam theory is rough here", MOMENT));
+      warnings.add(new Warning("short-pin",
+          Message.of("the span of ", new Length(span), " is shorter than two diameters of the pin:"
+          + " beam theory is rough here"), MOMENT));
     }
     if (section.crossHole().mm() > 0) {
-      warnings.add(new Warning("cross-hole", "turned into the fibre in tension, the cross hole raises the local stress up to "
-          + Numbers.significant(StudNotchKernel.CROSS_HOLE, 2) + " times the " + bending()
-          + " of the net section: set it beside the load, which the grease asks for too", KIRSCH));
+      warnings.add(new Warning("cross-hole",
+          Message.of("turned into the fibre in tension, the cross hole raises the local stress up to ",
+          Numbers.significant(StudNotchKernel.CROSS_HOLE, 2), " times the ", bending(),
+          " of the net section: set it beside the load, which the grease asks for too"), KIRSCH));
     }
     return List.copyOf(warnings);
   }

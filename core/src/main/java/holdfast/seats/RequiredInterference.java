@@ -13,6 +13,7 @@ import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -178,7 +179,7 @@ public record RequiredInterference(
         : List.of(
             new Warning(
                 "load-above-parts",
-                "the load needs " + requiredPressure + ", the parts allow " + allowedPressure,
+                Message.of("the load needs ", requiredPressure, ", the parts allow ", allowedPressure),
                 SourceRef.derived("required against allowed joint pressure")));
   }
 

@@ -7,6 +7,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -146,8 +147,8 @@ public record SeatTilt(
       warnings.add(
           new Warning(
               "faces-bend-the-stud",
-              "the clamped faces lean by " + byFaces + ", more than the " + byClearance
-                  + " that the fit leaves free: tightening bends the stud or the shoulder does not seat",
+              Message.of("the clamped faces lean by ", byFaces, ", more than the ", byClearance,
+                  " that the fit leaves free: tightening bends the stud or the shoulder does not seat"),
               FACE));
     }
     if (!clamped && clearance.mm() > 0) {

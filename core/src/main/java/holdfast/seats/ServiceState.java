@@ -8,6 +8,7 @@ import holdfast.quantity.Stress;
 import holdfast.quantity.Temperature;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -162,7 +163,8 @@ public record ServiceState(
     }
     FitLimits.PartLimit limit = FitLimits.housing(fit, YieldRule.VON_MISES, pressure.greatest());
     if (limit.exceeded()) {
-      warnings.add(new Warning("housing-limit-at-work", "the housing is beyond its limit at work: " + limit, THERMAL));
+      warnings.add(new Warning("housing-limit-at-work", Message.of("the housing is beyond its limit at work: ", limit.words()),
+          THERMAL));
     }
     if (Math.max(studTemperature.celsius(), housingTemperature.celsius()) > WARM) {
       warnings.add(

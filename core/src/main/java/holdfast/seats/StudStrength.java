@@ -10,6 +10,7 @@ import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -205,17 +206,17 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
       warnings.add(
           new Warning(
               "short-stud",
-              "the arm of " + Numbers.significant(arm, 4) + " mm is shorter than the stud diameter " + diameter
-                  + ": beam theory is rough here and the load may move inwards as the stud bends",
+              Message.of("the arm of ", new Length(arm), " is shorter than the stud diameter ", diameter,
+                  ": beam theory is rough here and the load may move inwards as the stud bends"),
               SourceRef.published("Cam follower catalogue F", "technical section, tests of stud strength")));
     }
     if (section.crossHole().mm() > 0) {
       warnings.add(
           new Warning(
               "cross-hole",
-              "the cross hole in the fibre in tension raises the local stress up to "
-                  + Numbers.significant(StudNotchKernel.CROSS_HOLE, 2) + " times the " + bending()
-                  + " of the net section: turn it out of the load zone",
+              Message.of("the cross hole in the fibre in tension raises the local stress up to ",
+                  Numbers.significant(StudNotchKernel.CROSS_HOLE, 2), " times the ", bending(),
+                  " of the net section: turn it out of the load zone"),
               KIRSCH));
     }
     return List.copyOf(warnings);

@@ -3,6 +3,7 @@ package holdfast.seats;
 
 import holdfast.quantity.Temperature;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Message;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
@@ -58,8 +59,17 @@ public record TemperatureCeiling(String subject, Temperature limit, SourceRef so
         "seals and grease", new Temperature(80), SourceRef.commonPractice("sealed or greased rolling bearings: 80 °C"));
   }
 
+  /**
+   * The ceiling in words, its temperature as a quantity.
+   *
+   * @return subject and limit
+   */
+  public Message words() {
+    return Message.of(subject, ": ", limit);
+  }
+
   @Override
   public String toString() {
-    return subject + ": " + limit;
+    return words().toString();
   }
 }

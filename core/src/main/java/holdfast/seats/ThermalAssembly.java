@@ -8,6 +8,7 @@ import holdfast.quantity.Temperature;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Caution;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -126,7 +127,7 @@ public record ThermalAssembly(
    * @return advice in one or two sentences
    */
   public String advice() {
-    return advice("stud", "housing");
+    return advice("stud", "housing").toString();
   }
 
   /**
@@ -136,25 +137,26 @@ public record ThermalAssembly(
    * @param outer what takes it, for example {@code "fork"}
    * @return advice in one or two sentences
    */
-  public String advice(String inner, String outer) {
+  public Message advice(String inner, String outer) {
     Objects.requireNonNull(inner, "inner");
     Objects.requireNonNull(outer, "outer");
     if (withinCeilings()) {
-      return "Heat the " + outer + " to " + housingTemperature + " with the " + inner + " at " + studTemperature + ".";
+      return Message.of("Heat the ", outer, " to ", housingTemperature, " with the ", inner, " at ", studTemperature, ".");
     }
-    return "Heating alone is no way out: it takes " + housingTemperature + ", above " + governingCeiling().orElseThrow() + ". "
-        + workable()
-            .map(way -> "Cool the " + inner + " to " + way.studTemperature + way.rest(outer))
-            .orElseGet(() -> "Cooling does not close the gap either. Press the " + inner + " in, or choose a looser fit: at a"
-                + " joint diameter of " + fit.interference().joint()
-                + " a tolerance takes more of the diameter than heat can give.");
+    return Message.of("Heating alone is no way out: it takes ", housingTemperature, ", above ",
+        governingCeiling().orElseThrow().words(), ". ",
+        workable()
+            .map(way -> Message.of("Cool the ", inner, " to ", way.studTemperature, way.rest(outer)))
+            .orElseGet(() -> Message.of("Cooling does not close the gap either. Press the ", inner, " in, or choose a looser fit:"
+                + " at a joint diameter of ", fit.interference().joint(),
+                " a tolerance takes more of the diameter than heat can give.")));
   }
 
-  private String rest(String outer) {
+  private Message rest(String outer) {
     if (heats()) {
-      return " and heat the " + outer + " to " + housingTemperature + ".";
+      return Message.of(" and heat the ", outer, " to ", housingTemperature, ".");
     }
-    return ", which " + (studTemperature.celsius() >= DRY_ICE ? "dry ice reaches" : "only liquid nitrogen reaches") + ".";
+    return Message.of(", which ", studTemperature.celsius() >= DRY_ICE ? "dry ice reaches" : "only liquid nitrogen reaches", ".");
   }
 
   /**
@@ -222,7 +224,7 @@ public record ThermalAssembly(
         warnings.add(
             new Warning(
                 "above-ceiling",
-                "the housing needs " + housingTemperature + ", above the ceiling for " + ceiling,
+                Message.of("the housing needs ", housingTemperature, ", above the ceiling for ", ceiling.words()),
                 ceiling.source()));
       }
     }
@@ -237,14 +239,15 @@ public record ThermalAssembly(
       warnings.add(
           new Warning(
               "below-floor",
-              "the stud is taken at " + studTemperature + ", below " + studFloor + ", the lowest that it may take",
+              Message.of("the stud is taken at ", studTemperature, ", below ", studFloor, ", the lowest that it may take"),
               COLD));
     }
     if (cools() && studTemperature.celsius() < DRY_ICE) {
       warnings.add(
           new Warning(
               "deep-cold",
-              "hardened steel below " + new Temperature(DRY_ICE) + " may change its structure and grow: ask who hardened it",
+              Message.of("hardened steel below ", new Temperature(DRY_ICE),
+                  " may change its structure and grow: ask who hardened it"),
               SourceRef.commonPractice("deep cooling turns retained austenite into martensite")));
     }
     return List.copyOf(warnings);

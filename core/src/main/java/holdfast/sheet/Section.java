@@ -4,12 +4,12 @@ package holdfast.sheet;
 import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Caution;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.UnaryOperator;
 
 /**
  * A section of a sheet.
@@ -35,38 +35,31 @@ public record Section(String title, List<Block> blocks) implements Serializable 
    * @return a builder
    */
   public static Builder of(String title) {
-    Objects.requireNonNull(title, "title");
-    return new Builder(title);
+    return of(title, SheetUnits.METRIC);
   }
 
   /**
-   * The same with its sentences changed: values of entries and notices; room to write and drawings stay.
+   * Starts a section.
    *
-   * @param change what becomes of a sentence
-   * @return the section
+   * @param title its heading
+   * @param units units of the quantities in its sentences
+   * @return a builder
    */
-  public Section withText(UnaryOperator<String> change) {
-    Objects.requireNonNull(change, "change");
-    return new Section(title, blocks.stream().map(block -> changed(block, change)).toList());
-  }
-
-  private static Block changed(Block block, UnaryOperator<String> change) {
-    if (block instanceof Block.Entry entry) {
-      return new Block.Entry(entry.label(), change.apply(entry.value()), entry.sources());
-    }
-    if (block instanceof Block.Notice notice) {
-      return new Block.Notice(notice.weight(), change.apply(notice.text()), notice.sources());
-    }
-    return block;
+  public static Builder of(String title, SheetUnits units) {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(units, "units");
+    return new Builder(title, units);
   }
 
   /** Collects blocks. Not thread-safe. */
   public static final class Builder {
     private final String title;
+    private final SheetUnits units;
     private final List<Block> blocks = new ArrayList<>();
 
-    private Builder(String title) {
+    private Builder(String title, SheetUnits units) {
       this.title = title;
+      this.units = units;
     }
 
     /**
@@ -110,6 +103,30 @@ public record Section(String title, List<Block> blocks) implements Serializable 
     }
 
     /**
+     * Adds a notice whose quantities are printed in the units of the section.
+     *
+     * @param weight how loudly it speaks
+     * @param message the sentence
+     * @param sources where it comes from
+     * @return this builder
+     */
+    public Builder notice(Block.Weight weight, Message message, SourceRef... sources) {
+      return notice(weight, units.text(message), sources);
+    }
+
+    /**
+     * Adds a named value whose quantities are printed in the units of the section.
+     *
+     * @param label what it is
+     * @param value the value
+     * @param sources where it comes from
+     * @return this builder
+     */
+    public Builder entry(String label, Message value, List<SourceRef> sources) {
+      return entry(label, units.text(value), sources);
+    }
+
+    /**
      * Adds cautions.
      *
      * @param cautions the cautions
@@ -129,7 +146,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      */
     public Builder warnings(List<Warning> warnings) {
       Objects.requireNonNull(warnings, "warnings");
-      warnings.forEach(warning -> notice(Block.Weight.WARNING, warning.message(), warning.source()));
+      warnings.forEach(warning -> notice(Block.Weight.WARNING, warning.content(), warning.source()));
       return this;
     }
 

@@ -12,6 +12,7 @@ import holdfast.quantity.Stress;
 import holdfast.quantity.Temperature;
 import holdfast.quantity.Torque;
 import holdfast.quantity.Unit;
+import holdfast.trace.Message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Objects;
@@ -128,15 +129,14 @@ public enum SheetUnits {
   }
 
   /**
-   * A sentence of a result, which speaks metric: lengths, forces, torques, stresses and temperatures in it are given in the
-   * units of the sheet. A sentence that holds inch units already is left alone, unless the sheet speaks inches only.
+   * A sentence, its quantities in the units of the sheet.
    *
-   * @param sentence for example {@code "the arm of 10.8 mm is short"}
+   * @param message the sentence
    * @return for example {@code "the arm of 0.4252 in (10.8 mm) is short"}
    */
-  public String prose(String sentence) {
-    Objects.requireNonNull(sentence, "sentence");
-    return this == METRIC || (this != INCH && MetricText.hasInch(sentence)) ? sentence : MetricText.convert(sentence, this);
+  public String text(Message message) {
+    Objects.requireNonNull(message, "message");
+    return message.text(this::text);
   }
 
   private String both(String metric, String inch) {

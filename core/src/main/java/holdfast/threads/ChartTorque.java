@@ -7,6 +7,7 @@ import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -158,8 +159,8 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
     warnings.add(
         new Warning(
             "chart-condition",
-            "a chart torque says little without its lubrication: the preload spans " + asDelivered().leastPreload() + " … "
-                + oiled().greatestPreload(),
+            Message.of("a chart torque says little without its lubrication: the preload spans ", asDelivered().leastPreload(), " … ",
+                oiled().greatestPreload()),
             SourceRef.published("VDI 2230 friction class sheet", "friction classes B and C")));
     return warnings;
   }

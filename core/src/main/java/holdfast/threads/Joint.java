@@ -12,6 +12,7 @@ import holdfast.quantity.ThermalExpansion;
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -256,7 +257,7 @@ public record Joint(
       warnings.add(
           new Warning(
               "stud-pieces-and-clamp-length",
-              "the pieces of the stud add to " + new Length(length) + ", the clamp length is " + clampLength,
+              Message.of("the pieces of the stud add to ", new Length(length), ", the clamp length is ", clampLength),
               SourceRef.derived("the stud is stretched over the clamp length")));
     }
     warnings.add(

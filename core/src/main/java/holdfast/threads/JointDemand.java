@@ -9,6 +9,7 @@ import holdfast.quantity.Torque;
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -189,9 +190,18 @@ public record JointDemand(
     return List.of();
   }
 
+  /**
+   * The required preload in words, its force as a quantity.
+   *
+   * @return the required preload and what governs it
+   */
+  public Message words() {
+    return Message.of("required preload ", requiredPreload(), " against ", governing());
+  }
+
   /** The required preload. */
   @Override
   public String toString() {
-    return "required preload " + requiredPreload() + " against " + governing();
+    return words().toString();
   }
 }

@@ -10,6 +10,7 @@ import holdfast.quantity.Stress;
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -216,7 +217,8 @@ public record ThreadEngagement(
       warnings.add(
           new Warning(
               "thin-nut",
-              "engaged length " + engaged + " is below " + THIN + "·d: a thin nut strips before the stud breaks, without sign",
+              Message.of("engaged length ", engaged, " is below ", THIN,
+                  "·d: a thin nut strips before the stud breaks, without sign"),
               SourceRef.commonPractice("full-strength nuts are 0.8·d high and more")));
     }
     if (externalClass.isEmpty() || internalClass.isEmpty()) {

@@ -9,6 +9,7 @@ import holdfast.quantity.Unit;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Caution;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -244,8 +245,8 @@ public record TorqueWindow(
       warnings.add(
           new Warning(
               "window-empty",
-              "no torque satisfies both ends: at least " + lowest() + " (" + lowLimit().meaning() + "), at most " + highest()
-                  + " (" + highLimit().meaning() + ")",
+              Message.of("no torque satisfies both ends: at least ", lowest(), " (", lowLimit().content(), "), at most ",
+                  highest(), " (", highLimit().content(), ")"),
               highLimit().source()));
     }
     wrenchSetting().ifPresent(setting -> warnings.addAll(scatter.warnings(setting)));

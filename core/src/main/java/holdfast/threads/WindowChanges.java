@@ -6,6 +6,7 @@ import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
+import holdfast.trace.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -31,7 +32,7 @@ final class WindowChanges {
     demand(changes);
     if (nut.bore().mm() > 0) {
       boolean opens = opens(nut.bore(new Length(0)), window.strength(), window.scatter(), window.rules());
-      changes.add(new WindowChange("solid-stud", "a stud without the axial bore of " + nut.bore(), opens));
+      changes.add(new WindowChange("solid-stud", Message.of("a stud without the axial bore of ", nut.bore()), opens));
     }
     WindowRules r = window.rules();
     String governing = window.highLimit().code();
@@ -94,8 +95,8 @@ final class WindowChanges {
             ? new WindowChange("stronger-stud", "a stronger stud, up to 20 times the yield stress", false)
             : new WindowChange(
                 "stronger-stud",
-                "a stud with a yield stress of at least " + Numbers.shortest(Math.ceil(yield * factor)) + " MPa (now "
-                    + Numbers.significant(yield, 4) + " MPa)",
+                Message.of("a stud with a yield stress of at least ", new Stress(Math.ceil(yield * factor)), " (now ",
+                    new Stress(yield), ")"),
                 true));
   }
 
@@ -105,20 +106,20 @@ final class WindowChanges {
     if (bearable.newton() > 0) {
       changes.add(
           new WindowChange(
-              "less-demand", "a required preload of at most " + bearable + " instead of " + d.requiredPreload(), true));
+              "less-demand", Message.of("a required preload of at most ", bearable, " instead of ", d.requiredPreload()), true));
     }
     if (d.addedStudLoad().newton() > 0) {
       JointDemand without = d.axialLoad(new Force(0), 0).changes(d.embeddingLoss(), d.thermalLoss().times(-1));
       changes.add(
           new WindowChange(
               "less-added-load",
-              "no working load along the stud and no heat that tightens it (they add " + d.addedStudLoad() + ")",
+              Message.of("no working load along the stud and no heat that tightens it (they add ", d.addedStudLoad(), ")"),
               TorqueWindow.of(nut, without, window.strength(), window.scatter(), window.rules()).isOpen()));
     }
     if (nut.prevailing().newtonMillimetre() > 0) {
       boolean opens = opens(nut.prevailing(new Torque(0)), window.strength(), window.scatter(), window.rules());
       changes.add(
-          new WindowChange("free-running-nut", "a nut without the prevailing torque of " + nut.prevailing(), opens));
+          new WindowChange("free-running-nut", Message.of("a nut without the prevailing torque of ", nut.prevailing()), opens));
     }
   }
 

@@ -5,6 +5,7 @@ import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -46,7 +47,7 @@ final class WindowLimits {
     return List.of(
         new WindowLimit(
             "joint-closed",
-            demand.toString(),
+            demand.words(),
             new Torque(leastSetting(applied)),
             new SourceRef("VDI 2230-1:2015", "required least preload", Provenance.MEMORY)));
   }
@@ -62,15 +63,15 @@ final class WindowLimits {
       limits.add(
           new WindowLimit(
               "stud-stress",
-              "stress in " + section.name() + " while tightening at " + stress(stress) + " (ν = " + rules.utilisation()
-                  + " of the yield stress)",
+              Message.of("stress in ", section.name(), " while tightening at ", new Stress(stress), " (ν = ", rules.utilisation(),
+                  " of the yield stress)"),
               setting(lever -> StressKernel.preloadAt(stress, area, modulus, lever, prevailing)),
               SourceRef.published("VDI 2230-1:2015", "assembly preload at ν of the yield stress")));
       if (added > 0) {
         limits.add(
             new WindowLimit(
                 "working-stress",
-                "stress in " + section.name() + " in service at the yield stress " + stress(yield),
+                Message.of("stress in ", section.name(), " in service at the yield stress ", new Stress(yield)),
                 setting(
                     lever ->
                         StressKernel.preloadInService(yield, area, modulus, lever, prevailing, added, REMAINING_TORSION)),
@@ -82,7 +83,7 @@ final class WindowLimits {
       limits.add(
           new WindowLimit(
               "face-pressure",
-              "pressure under the face at " + rules.facePressure(),
+              Message.of("pressure under the face at ", rules.facePressure()),
               setting(lever -> force - added),
               new SourceRef("VDI 2230-1:2015", "surface pressure", Provenance.MEMORY)));
     }
@@ -91,7 +92,7 @@ final class WindowLimits {
       limits.add(
           new WindowLimit(
               "stripping",
-              "thread strips at " + rules.engagement().strippingLoad() + ", safety " + rules.strippingSafety(),
+              Message.of("thread strips at ", rules.engagement().strippingLoad(), ", safety ", rules.strippingSafety()),
               setting(lever -> force - added),
               new SourceRef("ISO/TR 16224:2012", "thread stripping", Provenance.MEMORY)));
     }
@@ -99,7 +100,7 @@ final class WindowLimits {
       limits.add(
           new WindowLimit(
               "parts",
-              "preload that the parts bear, " + rules.greatestPreload(),
+              Message.of("preload that the parts bear, ", rules.greatestPreload()),
               setting(lever -> rules.greatestPreload().newton() - demand.thermalGain().newton()),
               SourceRef.commonPractice("limit stated by the user")));
     }
@@ -107,7 +108,7 @@ final class WindowLimits {
       limits.add(
           new WindowLimit(
               "makers-maximum",
-              "greatest torque that the maker allows, " + rules.makersMaximum(),
+              Message.of("greatest torque that the maker allows, ", rules.makersMaximum()),
               new Torque(greatestSetting(rules.makersMaximum().newtonMillimetre())),
               SourceRef.commonPractice("maker's limit stated by the user")));
     }
@@ -140,9 +141,5 @@ final class WindowLimits {
   /** Greatest setting whose high end does not pass the torque. */
   private double greatestSetting(double applied) {
     return applied / (1 + scatter.deviation());
-  }
-
-  private static String stress(double megapascal) {
-    return new Stress(megapascal).toString();
   }
 }

@@ -29,8 +29,8 @@ class GreaseScheduleTest {
   void aHardPlaceTakesTheShortEndAndSaysWhy() {
     GreaseSchedule dusty = GreaseSchedule.of(clean().trade(TradeFactor.of("Fc", "severe, non")).interval(), false);
     assertEquals(6, dusty.months());
-    assertTrue(dusty.reasons().contains("the short end because the place shortens it (dirt: severe, non-abrasive dust)"),
-        dusty.reasons());
+    assertTrue(dusty.reasons().toString().contains("the short end because the place shortens it (dirt: severe, non-abrasive dust)"),
+        dusty.reasons().toString());
     assertTrue(dusty.toString().endsWith("h at most of running or 6 months, whichever comes first"), dusty.toString());
     assertEquals(dusty.interval().warnings(), dusty.warnings());
     assertFalse(GreaseSchedule.of(clean().trade(TradeFactor.of("Fc", "light, non")).interval(), false).hard(), "a factor of 1");

@@ -72,7 +72,8 @@ class ThermalAssemblyTest {
     ThermalAssembly both = open.workable().orElseThrow();
     assertTrue(both.cools() && both.heats() && both.withinCeilings(), both.toString());
     assertEquals(7, open.benchCautions().size());
-    assertTrue(open.advice("pin", "fork").matches(".*Cool the pin to -\\d+ °C and heat the fork to .*"), open.advice("pin", "fork"));
+    assertTrue(open.advice("pin", "fork").toString().matches(".*Cool the pin to -\\d+ °C and heat the fork to .*"),
+        open.advice("pin", "fork").toString());
 
     ThermalAssembly none = fit(8, 35, STEEL).thermalAssembly().ceiling(low).studFloor(degC(-30)).build();
     assertEquals(Optional.empty(), none.workable());

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.quantity.InputException;
+import holdfast.quantity.Units;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Caution;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.util.List;
 import java.util.Map;
@@ -34,15 +36,16 @@ class SheetTest {
   }
 
   @Test
-  void changedSentencesKeepLabelsSourcesAndRoomToWrite() {
-    Section parts = sheet().sections().get(0);
-    Section changed = parts.withText(text -> text.replace("1 kN", "225 lbf").replace("hands", "fingers").replace("mm", "in"));
-    assertEquals(List.of(
-        new Block.Entry("Bore", "18.000 in", List.of(FIRST)),
-        new Block.Entry("Press <force> & more", "225 lbf", List.of(SECOND, FIRST)),
-        new Block.Notice(Block.Weight.CAUTION, "Keep fingers clear.", List.of(SECOND)),
-        parts.blocks().get(3), parts.blocks().get(4)), changed.blocks());
-    assertEquals("Parts", changed.title());
+  void quantitiesOfSentencesFollowTheUnitsAndNamesDoNot() {
+    Section section =
+        Section.of("Parts", SheetUnits.INCH)
+            .entry("Lever", Message.of("lever 6 mm plate, arm ", Units.mm(25.4)), List.of(FIRST))
+            .notice(Block.Weight.ADVICE, Message.of("at ", Units.degC(100)), FIRST)
+            .warnings(List.of(new Warning("code", Message.of("the arm of ", Units.mm(50.8), " is short"), FIRST)))
+            .build();
+    String text = new Sheet("t", "u", List.of(section), List.of()).text();
+    assertTrue(text.contains("lever 6 mm plate, arm 1.0000 in"), text);
+    assertTrue(text.contains("at 212 °F") && text.contains("the arm of 2.0000 in is short"), text);
   }
 
   @Test

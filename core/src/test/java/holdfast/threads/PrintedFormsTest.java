@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.quantity.InputException;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Message;
 import holdfast.trace.Step;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -33,7 +34,7 @@ class PrintedFormsTest {
         "cross hole (⌀ 16 mm, bore 3 mm, cross hole 4 mm)", new StudSection("cross hole", mm(16), mm(3), mm(4)).toString());
     assertEquals("fully plastic torsion", TorsionModel.PLASTIC.toString());
     assertFalse(ThreadSystem.METRIC.toString().isEmpty());
-    assertEquals("60 N·m: why", new WindowLimit("x", "why", Nm(60), SourceRef.derived("an example")).toString());
+    assertEquals("60 N·m: why", new WindowLimit("x", Message.of("why"), Nm(60), SourceRef.derived("an example")).toString());
     assertTrue(TighteningMethod.all().stream().anyMatch(m -> m.toString().equals(
         "torque wrench (torque from estimated friction): αA 1.6 … 1.78")));
   }

@@ -6,6 +6,7 @@ import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.util.ArrayList;
 import java.util.List;
@@ -102,15 +103,15 @@ final class TiltedLifeNotes {
     double fr = t.loading().radial().newton();
     double cr = bearing.ratings().dynamic().newton();
     if (fr > 0.5 * cr) {
-      warnings.add(new Warning("load-above-half-C", "Fr = " + t.loading().radial() + " is above 0.5 Cr = "
-          + bearing.ratings().dynamic().times(0.5) + ": ask the maker whether a life equation holds",
+      warnings.add(new Warning("load-above-half-C", Message.of("Fr = ", t.loading().radial(), " is above 0.5 Cr = ",
+          bearing.ratings().dynamic().times(0.5), ": ask the maker whether a life equation holds"),
           SourceRef.published("ISO 281:2007", "5.3.2, 6.3.2, 7.3.2, 8.3.2, load range for the life equation")));
     }
     boolean rollers = bearing.elements() instanceof RollerSet;
     Stress limit = new Stress(rollers ? 4000 : 4200);
     if (t.greatestPressure().megapascal() > limit.megapascal()) {
-      warnings.add(new Warning("pressure-above-static-limit", "greatest Hertz pressure " + t.greatestPressure() + " is above "
-          + limit + ", the pressure behind the static rating: permanent set", SourceRef.published("ISO 76:2006",
+      warnings.add(new Warning("pressure-above-static-limit", Message.of("greatest Hertz pressure ", t.greatestPressure(),
+          " is above ", limit, ", the pressure behind the static rating: permanent set"), SourceRef.published("ISO 76:2006",
           "contact stress behind the basic static load rating")));
     }
     if (t.touchingShare() < 0.5) {
