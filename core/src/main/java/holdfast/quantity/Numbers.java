@@ -46,6 +46,17 @@ public final class Numbers {
   }
 
   /**
+   * A computed number without the digits that its inputs do not support.
+   *
+   * @param value finite number in any unit
+   * @param digits significant digits, 1 or more
+   * @return the nearest number with so many digits, in the unit of the value
+   */
+  public static double rounded(double value, int digits) {
+    return Double.parseDouble(significant(value, digits));
+  }
+
+  /**
    * The shortest text that reads back as the same double to 15 significant digits.
    *
    * @param value a number

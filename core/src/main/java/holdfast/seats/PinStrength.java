@@ -142,7 +142,7 @@ public record PinStrength(ShankSection section, Force load, Length gap, Length e
     double span = gap.mm() + ear.mm();
     if (span < 2 * section.diameter().mm()) {
       warnings.add(new Warning("short-pin",
-          Message.of("the span of ", new Length(span), " is shorter than two diameters of the pin:"
+          Message.of("the span of ", new Length(Numbers.rounded(span, 4)), " is shorter than two diameters of the pin:"
           + " beam theory is rough here"), MOMENT));
     }
     if (section.crossHole().mm() > 0) {

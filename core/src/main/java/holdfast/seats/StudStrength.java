@@ -206,7 +206,7 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
       warnings.add(
           new Warning(
               "short-stud",
-              Message.of("the arm of ", new Length(arm), " is shorter than the stud diameter ", diameter,
+              Message.of("the arm of ", new Length(Numbers.rounded(arm, 4)), " is shorter than the stud diameter ", diameter,
                   ": beam theory is rough here and the load may move inwards as the stud bends"),
               SourceRef.published("Cam follower catalogue F", "technical section, tests of stud strength")));
     }

@@ -19,7 +19,7 @@ class UnitsOfSheetsTest {
   private static final Pattern METRIC = Pattern.compile("\\d (mm|µm|kN|N·mm|N·m|N|MPa|GPa|°C)(?![\\w·/²³])");
 
   /** Names of the jobs' parts and sizes as they are sold hold what they hold. */
-  private static final List<String> AS_NAMED = List.of("roller 40 x 20", "6 mm plate", "about 30 mm section", "drive-in");
+  private static final List<String> AS_NAMED = List.of("roller 40 x 20", "6 mm plate", "about 30 mm section", "drive-in", "0/-0.010 mm");
 
   private static Stream<String> sentences(MountingPlan plan) {
     return plan.sheet().sections().stream().map(Section::blocks).flatMap(List::stream).flatMap(UnitsOfSheetsTest::texts);

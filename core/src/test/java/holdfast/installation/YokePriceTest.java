@@ -106,7 +106,11 @@ class YokePriceTest {
     YokePlan drawn = with(
         Pin.of("0/-0.013 mm", Material.of("16MnCr5")).drilled(mm(4), mm(3), false).securedBy(PinSecuring.KEEPER_PLATE).build(),
         EXAMPLE.duty());
-    assertTrue(!drawn.sheet().text().contains("With ears H7"), "no list is kept for drawn deviations");
+    assertTrue(drawn.sheet().text().contains("With ears H7"), "these are the limits of h6 at 20 mm");
+    YokePlan other = with(
+        Pin.of("0/-0.012 mm", Material.of("16MnCr5")).drilled(mm(4), mm(3), false).securedBy(PinSecuring.KEEPER_PLATE).build(),
+        EXAMPLE.duty());
+    assertTrue(!other.sheet().text().contains("With ears H7"), "no list is kept for other deviations");
   }
 
   @Test
