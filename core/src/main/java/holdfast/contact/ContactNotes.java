@@ -39,7 +39,8 @@ final class ContactNotes {
       warnings.add(
           new Warning(
               "contact-not-small",
-              Message.of("half width ", new Length(Numbers.rounded(halfWidth, 3)), " is more than a tenth of the relative radius ",
+              Message.of("half width ", new Length(Numbers.rounded(halfWidth, 3)),
+                  " is more than a tenth of the relative radius ",
                   new Length(Numbers.rounded(radius, 4)), ": the half-space theory of Hertz overstates the pressure"),
               SourceRef.commonPractice("contact half width up to a tenth of the relative radius")));
     }

@@ -223,7 +223,8 @@ public record EllipticalContact(ContactPair pair, Force force, Length faceWidth)
       warnings.add(
           new Warning(
               "ellipse-truncated",
-              Message.of("the ellipse is ", new Length(Numbers.rounded(2 * majorSemiAxis().mm(), 4)), " long on a face of ", faceWidth,
+              Message.of("the ellipse is ", new Length(Numbers.rounded(2 * majorSemiAxis().mm(), 4)),
+                  " long on a face of ", faceWidth,
                   ": its ends are cut off, the edges carry more than the ", peakPressure(), " given",
                   actsAsLine() ? ", which is that of line contact over the whole face" : ""),
               SourceRef.derived("the major axis 2a is compared with the face width")));

@@ -159,7 +159,8 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
     warnings.add(
         new Warning(
             "chart-condition",
-            Message.of("a chart torque says little without its lubrication: the preload spans ", asDelivered().leastPreload(), " … ",
+            Message.of("a chart torque says little without its lubrication: the preload spans ",
+                asDelivered().leastPreload(), " … ",
                 oiled().greatestPreload()),
             SourceRef.published("VDI 2230 friction class sheet", "friction classes B and C")));
     return warnings;
