@@ -23,7 +23,7 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
   Length outsideDiameter;
   Length ringWidth;
   Length crownRadius;
-  MeasureSystem system = MeasureSystem.METRIC;
+  MeasureSystem system;
   RollerKind kind;
   boolean sealed;
   LoadRatings ratings;
@@ -41,6 +41,11 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
   }
 
   abstract B self();
+
+  /** The system of measures: metric if nothing tells it. */
+  final MeasureSystem measures() {
+    return system == null ? MeasureSystem.METRIC : system;
+  }
 
   /** The limits common to all rollers with those of what holds it; null where not stated. */
   final MakersLimits limits(Force stud, Torque tightening) {

@@ -20,6 +20,8 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
   private Length studDiameter;
   private String studTolerance;
   private String thread;
+  private RollerSize tabulated;
+  private Length tabulatedCrown;
   private Length greaseBore;
   private Material material;
   private Length seatRoughness;
@@ -43,7 +45,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
   /**
    * States all that the dimension table of a series tells: ring, flange, stud, thread and system of measures. The flange
    * is taken as wide as the least face that the table asks of the machine member; where practices differ on the thread,
-   * the first is taken: compare it with the part.
+   * the first is taken: compare it with the part. What is stated for itself, before or after, goes before the table.
    *
    * @param size the size
    * @param crown radius of the crown of the ring; 0 mm for a flat ring
@@ -56,12 +58,32 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
     if (size.stud().threads().isEmpty()) {
       throw new InputException("threads of the stud", "none", "one or more", "the nut needs a thread");
     }
-    boolean inch = size.series().system() == MeasureSystem.INCH;
-    system = size.series().system();
-    return ring(size.outsideDiameter(), size.ringWidth(), crown)
-        .flange(size.faceDiameter(), size.stud().overhang())
-        .stud(size.stud().diameter(), inch ? "+0.001/0 in" : "h7")
-        .thread(size.stud().threads().get(0));
+    tabulated = size;
+    tabulatedCrown = crown;
+    return this;
+  }
+
+  /** Takes from the table what has not been stated. */
+  private void fromTable() {
+    if (tabulated == null) {
+      return;
+    }
+    if (system == null) {
+      system = tabulated.series().system();
+    }
+    if (outsideDiameter == null) {
+      ring(tabulated.outsideDiameter(), tabulated.ringWidth(), tabulatedCrown);
+    }
+    if (flangeDiameter == null) {
+      flange(tabulated.faceDiameter(), tabulated.stud().overhang());
+    }
+    if (studDiameter == null) {
+      boolean inch = tabulated.series().system() == MeasureSystem.INCH;
+      stud(tabulated.stud().diameter(), inch ? "+0.001/0 in" : "h7");
+    }
+    if (thread == null) {
+      thread(tabulated.stud().threads().get(0));
+    }
   }
 
   /**
@@ -210,6 +232,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
 
   @Override
   void missing(Missing missing) {
+    fromTable();
     super.missing(missing);
     missing
         .need(flangeDiameter, "flange")
@@ -235,7 +258,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
         greaseBore,
         material,
         seatRoughness,
-        new RollerBuild(system, kind, sealed, head, fittingInSocket, eccentricCollar, openings),
+        new RollerBuild(measures(), kind, sealed, head, fittingInSocket, eccentricCollar, openings),
         ratings,
         ratingsFrom,
         limits(studLimit, greatestTorque),

@@ -85,7 +85,7 @@ public final class YokeRollerBuilder extends RollerBuilder<YokeRoller, YokeRolle
   @Override
   YokeRoller make() {
     return new YokeRoller(name, outsideDiameter, ringWidth, crownRadius, bore, boreTolerance, innerRing, seatWidth, ringHole,
-        system, kind, sealed, ratings, ratingsFrom, limits(pinLimit, null), interior);
+        measures(), kind, sealed, ratings, ratingsFrom, limits(pinLimit, null), interior);
   }
 
   /**
