@@ -80,7 +80,7 @@ public class LifeFactorsBenchmark {
   /** Greatest load with a wanted modified life, searched. */
   @Benchmark
   public double allowableLoad() {
-    return InverseLifeKernel.allowableLoad(family, c, cu, reliability, kappa, contamination, false, wantedLife);
+    return InverseLifeKernel.allowableLoad(family, c, cu, reliability, kappa, contamination, false, contamination, wantedLife);
   }
 
   /** Least κ with a wanted modified life, contamination changing with κ, searched. */

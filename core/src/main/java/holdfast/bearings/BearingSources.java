@@ -25,7 +25,7 @@ final class BearingSources {
   static final SourceRef CONTAMINATION = SourceRef.published(ISO_281, "9.3.3.3, Table 13, Annex A");
   static final SourceRef MODIFICATION = SourceRef.published(ISO_281, "9.3.3.4");
   static final SourceRef MODIFIED_LIFE = SourceRef.published(ISO_281, "9.1, equation (29)");
-  static final SourceRef ADDITIVES = SourceRef.memory(ISO_281, "9.3.3.3, lubricants with additives");
+  static final SourceRef ADDITIVES = SourceRef.published(ISO_281, "9.3.3.3.4, lubricants with proven additives");
   static final SourceRef VISCOSITY = SourceRef.memory("ASTM D341", "viscosity-temperature relation");
   static final SourceRef MEAN_LOAD =
       SourceRef.published("Rolling bearings catalogue A", "mean load under fluctuating load and speed");

@@ -19,7 +19,8 @@ import java.util.Objects;
  * @param bearing the bearing
  * @param radial radial load Fr
  * @param axial axial load Fa
- * @param relativeAxialLoad the ratio f0 Fa/C0r where the factors depend on it, else 0
+ * @param relativeAxialLoad the ratio by which the factors are found where they depend on it, else 0: f0 Fa/C0r, of
+ *     angular contact bearings i f0 Fa/C0r
  * @param load dynamic equivalent load P
  */
 public record EquivalentLoad(LoadedBearing bearing, Force radial, Force axial, double relativeAxialLoad, Force load)
@@ -29,7 +30,7 @@ public record EquivalentLoad(LoadedBearing bearing, Force radial, Force axial, d
     Objects.requireNonNull(radial, "radial");
     Objects.requireNonNull(axial, "axial");
     Objects.requireNonNull(load, "load");
-    Check.finite(relativeAxialLoad, "f0 Fa/C0r", "");
+    Check.finite(relativeAxialLoad, "relative axial load", "");
   }
 
   static EquivalentLoad of(LoadedBearing bearing, Force radial, Force axial) {
@@ -46,6 +47,10 @@ public record EquivalentLoad(LoadedBearing bearing, Force radial, Force axial, d
    */
   public BasicLife life() {
     return RatingLife.basic(bearing.ratings(), load);
+  }
+
+  private String ratio() {
+    return EquivalentLoadKernel.rowsThatCount(bearing.type(), bearing.rows()) > 1 ? "i f0 Fa/C0r" : "f0 Fa/C0r";
   }
 
   private boolean simple() {
@@ -80,8 +85,9 @@ public record EquivalentLoad(LoadedBearing bearing, Force radial, Force axial, d
       y = above
           ? EquivalentLoadKernel.radialBallY(bearing.rows(), alpha, relativeAxialLoad)
           : EquivalentLoadKernel.radialBallYLow(bearing.rows(), alpha, relativeAxialLoad);
-      steps.step("f0 Fa/C0r", "relative axial load", "f0 Fa / C0r", relativeAxialLoad, "", BearingSources.XY,
-          "f0 = " + Numbers.significant(bearing.f0(), 4), fa, "C0r = " + bearing.ratings().staticRating());
+      boolean perRow = bearing.type() == BearingType.ANGULAR_CONTACT_BALL;
+      steps.step(ratio(), "relative axial load", perRow ? "i f0 Fa / C0r, one row carries Fa" : "f0 Fa / C0r", relativeAxialLoad,
+          "", BearingSources.XY, "i = " + bearing.rows(), "f0 = " + Numbers.significant(bearing.f0(), 4), fa, "C0r = " + bearing.ratings().staticRating());
     } else {
       x = EquivalentLoadKernel.angleX(bearing.type(), bearing.rows(), alpha, above);
       y = EquivalentLoadKernel.angleY(bearing.type(), bearing.rows(), alpha, above);
@@ -102,7 +108,7 @@ public record EquivalentLoad(LoadedBearing bearing, Force radial, Force axial, d
       double least = RadialBallFactors.leastRelativeLoad(degrees);
       double greatest = RadialBallFactors.greatestRelativeLoad(degrees);
       if (relativeAxialLoad < least || relativeAxialLoad > greatest) {
-        warnings.add(new Warning("relative-axial-load-outside-table", Message.of("f0 Fa/C0r = ",
+        warnings.add(new Warning("relative-axial-load-outside-table", Message.of(ratio(), " = ",
             Numbers.significant(relativeAxialLoad, 3), " lies outside the table (", least, " to ", greatest,
             "): the row at its end is used", (relativeAxialLoad > greatest
                 ? "; ask the maker whether the bearing carries this axial load" : "")), BearingSources.XY));

@@ -32,20 +32,34 @@ public final class EquivalentLoadKernel {
   }
 
   /**
-   * Relative axial load {@code f0 Fa/C0r} by which the factors of ball bearings up to 15° are found.
+   * Relative axial load by which the factors of ball bearings up to 15° are found: {@code f0 Fa/C0r} for radial contact
+   * groove ball bearings, which stands for Fa/(i Z Dw²), and {@code i f0 Fa/C0r} for angular contact ball bearings, which
+   * stands for Fa/(Z Dw²): one row carries the whole axial load. Bearings in tandem take i = 1 with the rating of all.
    *
+   * @param type a type whose factors depend on the relative axial load
+   * @param rows rows i that C0r is for; a pair face to face or back to back has 2, a tandem 1
    * @param f0 factor f0 of the bearing, over 0
    * @param fa axial load in N, 0 or more
-   * @param c0r basic static load rating of the bearing in N, over 0
-   * @return f0 Fa/C0r
+   * @param c0r basic static load rating of all rows in N, over 0
+   * @return the relative axial load
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   @Source(document = "ISO 281:2007", locator = "Table 3, relative axial load")
-  public static double relativeAxialLoad(double f0, double fa, double c0r) {
+  public static double relativeAxialLoad(BearingType type, int rows, double f0, double fa, double c0r) {
+    Objects.requireNonNull(type, "type");
+    if (!loadDependent(type)) {
+      throw Refusal.of("type of bearing", type, "a groove ball bearing", "the factors of others do not depend on the axial load");
+    }
+    DynamicRatingKernel.checkRows(rows);
     Check.positive(f0, "factor f0", "", "a factor above zero");
     Check.notNegative(fa, "axial load Fa", "N", "its size, without direction");
     Check.positive(c0r, "basic static load rating C0r", "N", "a rating is a force above zero");
-    return f0 * fa / c0r;
+    return rowsThatCount(type, rows) * f0 * fa / c0r;
+  }
+
+  /** The i that multiplies the relative axial load. */
+  static int rowsThatCount(BearingType type, int rows) {
+    return type == BearingType.ANGULAR_CONTACT_BALL ? rows : 1;
   }
 
   /**
@@ -53,7 +67,7 @@ public final class EquivalentLoadKernel {
    *
    * @param rows rows i; 1, or 2 and more for double-row bearings
    * @param alpha contact angle, 0 to 45°
-   * @param relativeLoad f0 Fa/C0r (dimensionless), 0 or more; beyond the table its end holds
+   * @param relativeLoad relative axial load (dimensionless), 0 or more; beyond the table its end holds
    * @return e
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -67,7 +81,7 @@ public final class EquivalentLoadKernel {
    *
    * @param rows rows i
    * @param alpha contact angle, 0 to 45°
-   * @param relativeLoad f0 Fa/C0r (dimensionless), 0 or more
+   * @param relativeLoad relative axial load (dimensionless), 0 or more
    * @return X
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -81,7 +95,7 @@ public final class EquivalentLoadKernel {
    *
    * @param rows rows i
    * @param alpha contact angle, 0 to 45°
-   * @param relativeLoad f0 Fa/C0r (dimensionless), 0 or more
+   * @param relativeLoad relative axial load (dimensionless), 0 or more
    * @return Y
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -95,7 +109,7 @@ public final class EquivalentLoadKernel {
    *
    * @param rows rows i
    * @param alpha contact angle, 0 to 45°
-   * @param relativeLoad f0 Fa/C0r (dimensionless), 0 or more
+   * @param relativeLoad relative axial load (dimensionless), 0 or more
    * @return Y
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
@@ -177,7 +191,8 @@ public final class EquivalentLoadKernel {
    * @param type type of the bearing
    * @param rows rows i (thrust: 1 single-direction, 2 double-direction)
    * @param alpha contact angle in rad
-   * @param relativeLoad f0 Fa/C0r, for radial contact groove and angular contact ball bearings up to 20°; else ignored
+   * @param relativeLoad {@link #relativeAxialLoad}, for radial contact groove and angular contact ball bearings below 20°; else
+   *     ignored
    * @param fr radial load in N, 0 or more
    * @param fa axial load in N, 0 or more
    * @return P in N
@@ -234,7 +249,7 @@ public final class EquivalentLoadKernel {
 
   private static double ballFactor(int rows, int single, int twin, double alpha, double relativeLoad) {
     DynamicRatingKernel.checkRows(rows);
-    Check.notNegative(relativeLoad, "relative axial load f0 Fa/C0r", "", "no factor of it is negative");
+    Check.notNegative(relativeLoad, "relative axial load", "", "no factor of it is negative");
     return RadialBallFactors.value(rows == 1 ? single : twin, Math.toDegrees(ContactAngle.radial(alpha)), relativeLoad);
   }
 

@@ -25,12 +25,13 @@ public final class InverseLifeKernel {
    * @param kappa κ (dimensionless), 0.1 or more
    * @param contamination eC (dimensionless), from 0 to 1
    * @param additives whether the rule for proven additives applies
+   * @param contaminationAtOne eC at κ = 1 (dimensionless), from 0 to 1, which that rule needs; else without effect
    * @param life wanted Lnm in million revolutions, over 0
    * @return P in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   public static double allowableLoad(BearingFamily family, double c, double cu, double reliabilityPercent, double kappa,
-      double contamination, boolean additives, double life) {
+      double contamination, boolean additives, double contaminationAtOne, double life) {
     Objects.requireNonNull(family, "family");
     Check.positive(life, "wanted life", "million revolutions", "a life above zero is needed");
     LifeModificationKernel.checkLimit(cu);
@@ -41,7 +42,7 @@ public final class InverseLifeKernel {
     for (int i = 0; i < HALVINGS; i++) {
       double middle = 0.5 * (low + high);
       double modification = additives
-          ? LifeModificationKernel.withAdditives(family, kappa, contamination, cu / middle)
+          ? LifeModificationKernel.withAdditives(family, kappa, contamination, contaminationAtOne, cu / middle)
           : LifeModificationKernel.factor(family, kappa, ContaminationKernel.checkFactor(contamination) * cu / middle);
       if (a1 * modification * BasicLifeKernel.l10(family, c, middle) >= life) {
         low = middle;

@@ -2,7 +2,6 @@
 package holdfast.bearings;
 
 import holdfast.quantity.Check;
-import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import java.util.Objects;
 
@@ -107,26 +106,28 @@ public final class LifeModificationKernel {
   }
 
   /**
-   * Life modification factor with proven extreme-pressure additives: with κ &lt; 1 and eC ≥ 0.2, κ = 1 may be used, but
-   * the factor is then at most 3, or the value for the real κ if that is greater.
+   * Life modification factor with proven extreme-pressure additives: with κ &lt; 1 and eC ≥ 0.2, κ = 1 may be used for eC as
+   * well as for aISO, but the factor is then at most 3, or the value for the real κ if that is greater.
    *
    * @param family family of the bearing
    * @param kappa κ (dimensionless), 0.1 or more
-   * @param contamination eC (dimensionless), from 0 to 1
+   * @param contamination eC at κ (dimensionless), from 0 to 1
+   * @param contaminationAtOne eC at κ = 1 (dimensionless), from 0 to 1; the same where eC does not follow κ
    * @param limitOverLoad Cu/P (dimensionless), 0 or more
    * @return aISO, from 0.1 to 50
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
-  @Source(document = "ISO 281:2007", locator = "9.3.3.3, lubricants with additives; the limit eC 0.2 is recalled",
-      provenance = Provenance.MEMORY)
-  public static double withAdditives(BearingFamily family, double kappa, double contamination, double limitOverLoad) {
+  @Source(document = "ISO 281:2007", locator = "9.3.3.3.4, lubricants with proven additives")
+  public static double withAdditives(
+      BearingFamily family, double kappa, double contamination, double contaminationAtOne, double limitOverLoad) {
     Objects.requireNonNull(family, "family");
     ContaminationKernel.checkFactor(contamination);
+    ContaminationKernel.checkFactor(contaminationAtOne);
     double real = factor(family, kappa, contamination * limitOverLoad);
     if (kappa >= 1 || contamination < LEAST_CONTAMINATION_FOR_ADDITIVES) {
       return real;
     }
-    double raised = factor(family, 1, contamination * limitOverLoad);
+    double raised = factor(family, 1, contaminationAtOne * limitOverLoad);
     return Math.max(real, Math.min(raised, GREATEST_WITH_ADDITIVES));
   }
 

@@ -13,9 +13,12 @@ import java.util.Objects;
 /**
  * A duty in steps of constant load and speed.
  *
- * @param steps the steps; their shares of time add up to 1
+ * @param steps the steps; their shares of time add up to 1, each within half a unit of the third decimal, and are kept as shares
+ *     of their sum
  */
 public record LoadSpectrum(List<Step> steps) implements Serializable {
+  /** Shares are written with three decimals or more. */
+  private static final double THIRD_DECIMAL = 5e-4;
   private static final double SUM_SLACK = 1e-9;
 
   /**
@@ -44,9 +47,13 @@ public record LoadSpectrum(List<Step> steps) implements Serializable {
       throw Refusal.of("load spectrum", "no steps", "at least one step", "a duty has a load");
     }
     double sum = steps.stream().mapToDouble(Step::share).sum();
-    if (Math.abs(sum - 1) > SUM_SLACK) {
+    if (Math.abs(sum - 1) > SUM_SLACK + THIRD_DECIMAL * steps.size()) {
       throw Refusal.of("sum of the shares of time", sum, "", "1",
           "a step is missing or counted twice; give times instead of shares if the sum is not known");
+    }
+    if (Math.abs(sum - 1) > SUM_SLACK) {
+      // Three steps of 0.333 mean three thirds.
+      steps = steps.stream().map(step -> new Step(step.load(), step.speed(), Math.min(1, step.share() / sum))).toList();
     }
   }
 

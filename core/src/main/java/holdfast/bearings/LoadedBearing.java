@@ -69,7 +69,8 @@ public record LoadedBearing(BearingType type, int rows, Angle contactAngle, Load
   }
 
   /**
-   * The same bearing with several rows, or double-direction.
+   * The same bearing with several rows, or double-direction. A pair of single-row angular contact bearings face to face or
+   * back to back is one bearing of two rows with the ratings of both; bearings in tandem stay one row with the ratings of all.
    *
    * @param number rows i
    * @return the bearing
@@ -115,6 +116,6 @@ public record LoadedBearing(BearingType type, int rows, Angle contactAngle, Load
       return 0;
     }
     Check.positive(f0, "factor f0", "", "ball bearings up to 15° need it for axial load; see ISO 76:2006, Table 1");
-    return EquivalentLoadKernel.relativeAxialLoad(f0, axial.newton(), ratings.staticRating().newton());
+    return EquivalentLoadKernel.relativeAxialLoad(type, rows, f0, axial.newton(), ratings.staticRating().newton());
   }
 }

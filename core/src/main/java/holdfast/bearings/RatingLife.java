@@ -189,7 +189,7 @@ public final class RatingLife {
     double cu = ModifiedLife.fatigueLimit(ratings, lubrication.pitchDiameter()).newton();
     double eC = contamination.factor(lubrication.kappa(), lubrication.pitchDiameter());
     return new Force(InverseLifeKernel.allowableLoad(ratings.family(), ratings.dynamic().newton(), cu, reliability.percent(),
-        lubrication.kappa(), eC, lubrication.provenAdditives(), wanted));
+        lubrication.kappa(), eC, lubrication.provenAdditives(), contamination.factor(1, lubrication.pitchDiameter()), wanted));
   }
 
   /**
@@ -232,6 +232,12 @@ public final class RatingLife {
     double cu = ModifiedLife.fatigueLimit(ratings, pitchDiameter).newton();
     double kappa = InverseLifeKernel.requiredKappa(ratings.family(), ratings.dynamic().newton(), cu, load.newton(),
         reliability.percent(), k -> contamination.factor(k, pitchDiameter), wanted);
-    return new KinematicViscosity(kappa * LubricationKernel.referenceViscosity(speed.rpm(), pitchDiameter.mm()));
+    double reference = LubricationKernel.referenceViscosity(speed.rpm(), pitchDiameter.mm());
+    double viscosity = kappa * reference;
+    // The product may round below what it was asked for, and below κ = 0.1 no life is defined.
+    while (viscosity / reference < kappa) {
+      viscosity = Math.nextUp(viscosity);
+    }
+    return new KinematicViscosity(viscosity);
   }
 }

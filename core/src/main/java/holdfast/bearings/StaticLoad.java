@@ -69,8 +69,13 @@ public record StaticLoad(LoadedBearing bearing, Force radial, Force axial, Runni
           + Numbers.significant(least, 3), BearingSources.STATIC_SAFETY));
     }
     double alpha = bearing.contactAngle().radian();
-    if (bearing.type().family().thrust() && bearing.rows() == 1 && !ContactAngle.is90(alpha)
-        && radial.newton() * Math.tan(alpha) > 0.44 * axial.newton()) {
+    boolean oneWay = bearing.type().family().thrust() && bearing.rows() == 1 && !ContactAngle.is90(alpha);
+    double share = oneWay ? radial.newton() * Math.tan(alpha) : 0;
+    if (share > 0.67 * axial.newton()) {
+      warnings.add(new Warning("radial-share-outside-standard", "Fr/Fa is above 0.67 cot α: for a single-direction thrust"
+          + " bearing ISO 76 gives no static equivalent load there; this one is no basis for a decision, take another bearing"
+          + " or ask the maker", BearingSources.STATIC_LOAD));
+    } else if (share > 0.44 * axial.newton()) {
       warnings.add(new Warning("radial-share-high", "Fr/Fa is above 0.44 cot α: 2.3 Fr tan α + Fa is less on the safe side",
           BearingSources.STATIC_LOAD));
     }

@@ -2,7 +2,6 @@
 package holdfast.bearings;
 
 import holdfast.quantity.Check;
-import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
@@ -69,7 +68,8 @@ public final class StaticLoadKernel {
 
   /**
    * Static equivalent load: radial {@code P0r = max(X0 Fr + Y0 Fa, Fr)}; thrust {@code P0a = 2.3 Fr tan α + Fa}, at 90°
-   * {@code P0a = Fa}.
+   * {@code P0a = Fa}. For single-direction thrust bearings it holds up to Fr/Fa = 0.44 cot α, is less conservative up to
+   * 0.67 cot α, and beyond that the standard gives none: the number is then outside it and {@link StaticLoad} warns.
    *
    * @param type type of the bearing
    * @param rows rows i (thrust: 1 single-direction, 2 double-direction)
@@ -139,7 +139,7 @@ public final class StaticLoadKernel {
    * @return Qmax in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
-  @Source(document = "ISO 76:2006", locator = "basis of the static ratings, as recalled", provenance = Provenance.MEMORY)
+  @Source(document = "ISO 76:2006", locator = "Table 1, note on the load distribution behind the values")
   public static double greatestElementLoad(double fr, double z, double alpha) {
     Check.notNegative(fr, "radial load Fr", "N", "its size, without direction");
     return 5 * fr / (DynamicRatingKernel.checkElements(z) * Math.cos(ContactAngle.radial(alpha)));

@@ -48,16 +48,6 @@ final class ClassText {
     return reader.readFit(reader.readSize());
   }
 
-  static void requireFeature(ToleranceClass given, Feature feature) {
-    if (given.feature() != feature) {
-      throw new InputException(
-          "tolerance class of the " + feature,
-          given.toString(),
-          feature == Feature.HOLE ? "in capital letters" : "in small letters",
-          "capital letters mean a hole, small ones a shaft (ISO 286-1:2010, 4.2)");
-    }
-  }
-
   private Fit readFit(Length nominalSize) {
     int holeStart = at;
     ToleranceClass hole = ToleranceClass.at(readClass());

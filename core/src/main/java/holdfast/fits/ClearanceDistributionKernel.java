@@ -2,9 +2,9 @@
 package holdfast.fits;
 
 import holdfast.quantity.Check;
+import holdfast.quantity.Root;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.special.Erf;
 
 /**
@@ -61,6 +61,13 @@ public final class ClearanceDistributionKernel {
     return normal1 ? mixed(z, deviation1, SQRT_3 * deviation2) : mixed(z, deviation2, SQRT_3 * deviation1);
   }
 
+  /** Probability that the difference is less than a value: other than {@link #probability} only if both sizes are fixed. */
+  static double probabilityBelow(
+      double x, double mean, double deviation1, boolean normal1, double deviation2, boolean normal2) {
+    double atMost = probability(x, mean, deviation1, normal1, deviation2, normal2);
+    return deviation1 == 0 && deviation2 == 0 && x <= mean ? 0 : atMost;
+  }
+
   /**
    * Value that the difference does not exceed with a probability.
    *
@@ -85,11 +92,13 @@ public final class ClearanceDistributionKernel {
     }
     // Both shapes are symmetrical about the mean, and small probabilities keep their digits.
     double tail = Math.min(p, 1 - p);
-    // Neither shape has longer tails than exp(-z² / (2 spread²)); a little room for rounding.
-    double reach = spread * (1e-9 + Math.sqrt(-2 * Math.log(tail)));
-    BrentSolver solver = new BrentSolver(1e-14, 1e-13 * spread, 1e-16);
-    double z =
-        solver.solve(500, t -> probability(t, 0, deviation1, normal1, deviation2, normal2) / tail - 1, -reach, reach);
+    // Neither shape has longer tails than exp(-t² / 2), t in standard deviations; a little room for rounding. Searched in
+    // standard deviations, because the least of them leave no room for digits.
+    double share1 = deviation1 / spread;
+    double share2 = deviation2 / spread;
+    double reach = Math.hypot(share1, share2) * (1e-9 + Math.sqrt(-2 * Math.log(tail)));
+    double z = spread * Root.between(
+        t -> probability(t, 0, share1, normal1, share2, normal2) / tail - 1, -reach, reach, 1e-14, 1e-13, "quantile");
     return p < 0.5 ? mean + z : mean - z;
   }
 
@@ -115,11 +124,11 @@ public final class ClearanceDistributionKernel {
       return 1;
     }
     if (z < narrow - wide) {
-      return below * below / (8 * wide * narrow);
+      return below / wide * (below / narrow) / 8;
     }
     if (z > wide - narrow) {
       double above = wide + narrow - z;
-      return 1 - above * above / (8 * wide * narrow);
+      return 1 - above / wide * (above / narrow) / 8;
     }
     return (z + wide) / (2 * wide);
   }
@@ -131,7 +140,7 @@ public final class ClearanceDistributionKernel {
     }
     if (a < NARROW * deviation) {
       // The next cumulant is of the fourth order in a / deviation; the difference quotient would lose more digits.
-      return normal(z, Math.sqrt(deviation * deviation + a * a / 3));
+      return normal(z, Math.hypot(deviation, a / SQRT_3));
     }
     if (Math.abs(z) > a + FARTHEST * deviation) {
       return z < 0 ? 0 : 1;

@@ -9,15 +9,15 @@ import java.util.Objects;
 
 /** What a measurement with its uncertainty says about a limit of size (decision rule of ISO 14253-1). */
 public enum Conformity {
-  /** All readings lie within the limits by at least the uncertainty. */
+  /** All readings lie within the limits by at least the guard band. */
   PROVEN("conforming"),
-  /** A reading lies within the uncertainty of a limit, or there are too few readings to prove conformity. */
+  /** A reading lies within the guard band of a limit, or there are too few readings to prove conformity. */
   UNDECIDED("not proved either way"),
-  /** A reading lies outside the limits by more than the uncertainty. */
+  /** A reading lies outside the limits by more than the guard band. */
   DISPROVED("not conforming");
 
   /** Lengths are taken as equal within this, mm: noise of binary fractions. */
-  private static final double NOISE = 1e-9;
+  static final double NOISE = 1e-9;
 
   private final String label;
 
@@ -33,11 +33,26 @@ public enum Conformity {
    * @return proven from a margin of the uncertainty on, disproved below the same margin outside, undecided between
    * @throws holdfast.quantity.InputException if the uncertainty is negative
    */
-  @Source(document = "ISO 14253-1:2017", locator = "decision rules", provenance = Provenance.MEMORY)
   public static Conformity of(Length margin, Length uncertainty) {
+    return of(margin, uncertainty, DecisionRule.WHOLE_UNCERTAINTY);
+  }
+
+  /**
+   * Decides by a rule.
+   *
+   * @param margin least distance of a reading inside its limit; negative if a reading lies outside
+   * @param uncertainty expanded uncertainty of a reading (coverage factor 2), 0 or more
+   * @param rule how much of the uncertainty counts
+   * @return proven from a margin of the guard band on, disproved below the same margin outside, undecided between
+   * @throws holdfast.quantity.InputException if the uncertainty is negative
+   */
+  @Source(document = "ISO 14253-1:2017", locator = "decision rules", provenance = Provenance.MEMORY)
+  public static Conformity of(Length margin, Length uncertainty, DecisionRule rule) {
     Objects.requireNonNull(margin, "margin");
     Objects.requireNonNull(uncertainty, "uncertainty");
-    double guard = Check.notNegative(uncertainty.mm(), "uncertainty", "mm", "it is half of an interval");
+    Objects.requireNonNull(rule, "rule");
+    Check.notNegative(uncertainty.mm(), "uncertainty", "mm", "it is half of an interval");
+    double guard = rule.guardBand(uncertainty).mm();
     if (margin.mm() < -guard - NOISE) {
       return DISPROVED;
     }

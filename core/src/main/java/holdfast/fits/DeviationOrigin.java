@@ -7,6 +7,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Where the limit deviations of a part come from: a tolerance class of ISO 286, a class of inch limits and fits, or
@@ -37,6 +38,15 @@ public interface DeviationOrigin extends Serializable {
   default List<Warning> warnings(Length nominalSize) {
     Objects.requireNonNull(nominalSize, "nominalSize");
     return List.of();
+  }
+
+  /**
+   * What the deviations are for, if they say it themselves, as a class in capital or small letters does.
+   *
+   * @return hole or shaft; empty if they can be those of either
+   */
+  default Optional<Feature> appliesTo() {
+    return Optional.empty();
   }
 
   /**

@@ -29,12 +29,17 @@ import java.util.Set;
 public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft) implements Traced, Serializable {
   private static final SourceRef TERMS = SourceRef.memory("ISO 286-1:2010", "3.3, terms of fits");
 
-  // Refuses parts of different nominal size.
+  /** Share of a nominal size by which its doubles differ when it is written in two units or computed in two ways. */
+  private static final double SAME = 1e-12;
+
+  // Refuses parts of different nominal size, and a class of the other feature.
   public Fit {
     Objects.requireNonNull(designation, "designation");
     Objects.requireNonNull(hole, "hole");
     Objects.requireNonNull(shaft, "shaft");
-    if (!hole.nominalSize().equals(shaft.nominalSize())) {
+    Feature.HOLE.requireOf(hole.origin());
+    Feature.SHAFT.requireOf(shaft.origin());
+    if (Math.abs(hole.nominalSize().mm() - shaft.nominalSize().mm()) > SAME * hole.nominalSize().mm()) {
       throw new InputException(
           "nominal size of the shaft",
           shaft.nominalSize().toString(),
@@ -99,8 +104,6 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
     Objects.requireNonNull(nominalSize, "nominalSize");
     Objects.requireNonNull(hole, "hole");
     Objects.requireNonNull(shaft, "shaft");
-    ClassText.requireFeature(hole, Feature.HOLE);
-    ClassText.requireFeature(shaft, Feature.SHAFT);
     return of(hole.at(nominalSize), shaft.at(nominalSize));
   }
 
@@ -110,6 +113,7 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
    * @param hole the hole
    * @param shaft the shaft; the same nominal size
    * @return the fit, named by its parts
+   * @throws InputException if the nominal sizes differ or a class belongs to the other feature
    */
   public static Fit of(TolerancedSize hole, TolerancedSize shaft) {
     Objects.requireNonNull(hole, "hole");
@@ -132,7 +136,7 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
    * @return ES - ei; negative if even the loosest pair interferes
    */
   public Length maximumClearance() {
-    return difference(hole.upper(), shaft.lower());
+    return LimitDeviations.difference(hole.upper(), shaft.lower());
   }
 
   /**
@@ -141,12 +145,7 @@ public record Fit(String designation, TolerancedSize hole, TolerancedSize shaft)
    * @return EI - es; negative if the tightest pair interferes
    */
   public Length minimumClearance() {
-    return difference(hole.lower(), shaft.upper());
-  }
-
-  /** Deviations are decimals: without the noise of binary fractions a clearance of 0 is 0, whichever unit they came in. */
-  private static Length difference(Length of, Length less) {
-    return new Length(Math.rint((of.mm() - less.mm()) * 1e12) / 1e12);
+    return LimitDeviations.difference(hole.lower(), shaft.upper());
   }
 
   /**

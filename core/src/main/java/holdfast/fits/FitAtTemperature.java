@@ -181,6 +181,10 @@ public record FitAtTemperature(
       warnings.add(new Warning("kind-changes",
           Message.of(fit.kind(), " at ", new Temperature(ThermalFitKernel.REFERENCE), " becomes ", kind()), EXPANSION));
     }
+    if (Math.min(holeExpansion.perKelvin(), shaftExpansion.perKelvin()) < 0) {
+      warnings.add(new Warning("shrinks-when-warmed",
+          "a coefficient of expansion is negative: hardly a solid shrinks when warmed; check its sign", EXPANSION));
+    }
     double hole = Math.abs(holeTemperature.celsius() - ThermalFitKernel.REFERENCE);
     double shaft = Math.abs(shaftTemperature.celsius() - ThermalFitKernel.REFERENCE);
     if (Math.max(hole, shaft) > USUAL_SPAN) {

@@ -25,15 +25,15 @@ public enum FitKind {
    * @param minimumClearance least clearance; negative for an interference
    * @param maximumClearance greatest clearance; negative for an interference
    * @return clearance if the least clearance is not negative, else interference if the greatest is not positive, else
-   *     transition
+   *     transition; a millionth of a micrometre is 0, so that the rounding of corrected sizes decides nothing
    */
   public static FitKind of(Length minimumClearance, Length maximumClearance) {
     Objects.requireNonNull(minimumClearance, "minimumClearance");
     Objects.requireNonNull(maximumClearance, "maximumClearance");
-    if (minimumClearance.mm() >= 0) {
+    if (minimumClearance.mm() >= -Conformity.NOISE) {
       return CLEARANCE;
     }
-    return maximumClearance.mm() <= 0 ? INTERFERENCE : TRANSITION;
+    return maximumClearance.mm() <= Conformity.NOISE ? INTERFERENCE : TRANSITION;
   }
 
   @Override

@@ -3,6 +3,7 @@ package holdfast.fits;
 
 import holdfast.fits.FitCandidate.Standing;
 import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
@@ -36,6 +37,11 @@ public record FitRequest(FitSelector selector, Length least, Length greatest) im
     Objects.requireNonNull(selector, "selector");
     Objects.requireNonNull(least, "least");
     Objects.requireNonNull(greatest, "greatest");
+    if (least.compareTo(greatest) > 0) {
+      throw new InputException(
+          "least clearance", FitText.deviation(least), "up to the greatest, " + FitText.deviation(greatest),
+          "no fit lies in a range that ends before it begins; clearances are signed, an interference is negative");
+    }
   }
 
   private record Pair(

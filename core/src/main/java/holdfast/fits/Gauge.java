@@ -37,6 +37,9 @@ public record Gauge(
       throw new InputException("gauge", "''", "named", "a reading that nobody can repeat proves nothing");
     }
     Check.notNegative(uncertainty.mm(), "uncertainty", "mm", "it is half of an interval");
+    if (expansion != null) {
+      ThermalExpansion.ofSolid(expansion.perKelvin(), "coefficient of expansion of the gauge");
+    }
   }
 
   /**

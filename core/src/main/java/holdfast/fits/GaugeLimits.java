@@ -29,10 +29,11 @@ public record GaugeLimits(TolerancedSize part, Feature feature) implements Trace
   private static final SourceRef PLAIN =
       SourceRef.commonPractice("go gauge at the limit with most material, no-go gauge at the limit with least");
 
-  // Refuses a gauge for nothing.
+  // Refuses a gauge for nothing, and a plug for a shaft class: its go and no-go sides would be exchanged.
   public GaugeLimits {
     Objects.requireNonNull(part, "part");
     Objects.requireNonNull(feature, "feature");
+    feature.requireOf(part.origin());
   }
 
   /**
@@ -40,6 +41,7 @@ public record GaugeLimits(TolerancedSize part, Feature feature) implements Trace
    *
    * @param hole the hole
    * @return the gauge
+   * @throws holdfast.quantity.InputException if the part has a shaft class
    */
   public static GaugeLimits plug(TolerancedSize hole) {
     Objects.requireNonNull(hole, "hole");
@@ -51,6 +53,7 @@ public record GaugeLimits(TolerancedSize part, Feature feature) implements Trace
    *
    * @param shaft the shaft
    * @return the gauge
+   * @throws holdfast.quantity.InputException if the part has a hole class
    */
   public static GaugeLimits ring(TolerancedSize shaft) {
     Objects.requireNonNull(shaft, "shaft");

@@ -9,6 +9,7 @@ import holdfast.trace.Derivation;
 import holdfast.trace.Warning;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Limit deviations of one part of an inch fit.
@@ -26,6 +27,11 @@ public record InchDeviations(InchFitClass fitClass, Feature feature) implements 
   @Override
   public String designation() {
     return fitClass + " " + feature;
+  }
+
+  @Override
+  public Optional<Feature> appliesTo() {
+    return Optional.of(feature);
   }
 
   @Override

@@ -69,6 +69,22 @@ final class IsoTables {
     return Math.toIntExact(whole);
   }
 
+  /** How far from the nominal size any class reaches, mm; without end over the sizes of the standard. */
+  static double farthest(double nominalSize) {
+    if (nominalSize > IsoRanges.MAX) {
+      return Double.POSITIVE_INFINITY;
+    }
+    int range = RANGES.ofWholeMillimetre[(int) Math.ceil(nominalSize)];
+    int farthest = 0;
+    for (int c = 0; c < CLASSES; c++) {
+      int upper = UPPER[c * COUNT + range];
+      if (upper != UNDEFINED) {
+        farthest = Math.max(farthest, Math.max(upper, IT[c % GRADES * COUNT + range] - upper));
+      }
+    }
+    return farthest / 1e5;
+  }
+
   private static void fill(int[] target, Table table) {
     Arrays.fill(target, UNDEFINED);
     for (int row = 0; row < table.size(); row++) {

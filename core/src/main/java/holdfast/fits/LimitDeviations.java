@@ -35,6 +35,14 @@ public record LimitDeviations(Length lower, Length upper) implements Serializabl
   }
 
   /**
+   * Sizes and deviations are decimals: without the noise of binary fractions a clearance of 0 is 0, whichever unit they came
+   * in.
+   */
+  static Length difference(Length of, Length less) {
+    return new Length(Math.rint((of.mm() - less.mm()) * 1e11) / 1e11);
+  }
+
+  /**
    * The tolerance.
    *
    * @return upper - lower

@@ -19,6 +19,7 @@ public final class LimitDeviationsKernel {
   private static final int[] UPPER = IsoTables.UPPER;
   private static final int COUNT = IsoTables.COUNT;
   private static final int GRADES = IsoTables.GRADES;
+  private static final int SHAFTS = IsoTables.CLASSES / 2;
   private static final byte[] RANGE = IsoTables.RANGES.ofWholeMillimetre;
 
   private LimitDeviationsKernel() {}
@@ -88,11 +89,12 @@ public final class LimitDeviationsKernel {
    * @param hole code of the class of the hole
    * @param shaft code of the class of the shaft
    * @param deviations receives ES, EI, es, ei, µm; at least four places
-   * @throws InputException if the size is outside the tables, a class not defined for it, or the array too short
+   * @throws InputException if the size is outside the tables, a class not defined for it or of the other feature, or the array too short
    */
   public static void fit(double nominalSize, int hole, int shaft, double[] deviations) {
     Objects.requireNonNull(deviations, "deviations");
     requirePlaces(deviations, 4);
+    requireFeatures(hole, shaft);
     int range = range(nominalSize);
     int holeUpper = upperAt(range, nominalSize, hole);
     int shaftUpper = upperAt(range, nominalSize, shaft);
@@ -109,9 +111,10 @@ public final class LimitDeviationsKernel {
    * @param hole code of the class of the hole
    * @param shaft code of the class of the shaft
    * @return the least clearance, µm
-   * @throws InputException if the size is outside the tables or a class not defined for it
+   * @throws InputException if the size is outside the tables, or a class not defined for it or of the other feature
    */
   public static double minimumClearance(double nominalSize, int hole, int shaft) {
+    requireFeatures(hole, shaft);
     int range = range(nominalSize);
     int holeLower = upperAt(range, nominalSize, hole) - IT[hole % GRADES * COUNT + range];
     return (holeLower - upperAt(range, nominalSize, shaft)) / 100.0;
@@ -124,9 +127,10 @@ public final class LimitDeviationsKernel {
    * @param hole code of the class of the hole
    * @param shaft code of the class of the shaft
    * @return the greatest clearance, µm
-   * @throws InputException if the size is outside the tables or a class not defined for it
+   * @throws InputException if the size is outside the tables, or a class not defined for it or of the other feature
    */
   public static double maximumClearance(double nominalSize, int hole, int shaft) {
+    requireFeatures(hole, shaft);
     int range = range(nominalSize);
     int shaftLower = upperAt(range, nominalSize, shaft) - IT[shaft % GRADES * COUNT + range];
     return (upperAt(range, nominalSize, hole) - shaftLower) / 100.0;
@@ -185,6 +189,16 @@ public final class LimitDeviationsKernel {
   private static void requireCode(int toleranceClass) {
     if (toleranceClass < 0 || toleranceClass >= IsoTables.CLASSES) {
       Check.within(toleranceClass, 0, IsoTables.CLASSES - 1, "code of the tolerance class", "", "see ToleranceClass.code()");
+    }
+  }
+
+  /** Codes of holes stand before those of shafts. */
+  private static void requireFeatures(int hole, int shaft) {
+    requireCode(hole);
+    requireCode(shaft);
+    if (hole >= SHAFTS || shaft < SHAFTS) {
+      Feature.HOLE.requireOf(ToleranceClass.at(hole));
+      Feature.SHAFT.requireOf(ToleranceClass.at(shaft));
     }
   }
 

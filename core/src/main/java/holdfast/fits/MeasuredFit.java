@@ -87,10 +87,13 @@ public record MeasuredFit(Fit drawing, Readings hole, Readings shaft) implements
    * @return the kind, or empty if the uncertainty reaches over zero clearance
    */
   public Optional<FitKind> certainKind() {
-    if (minimumClearance().compareTo(uncertainty()) >= 0) {
+    // The whole uncertainty on either side of no clearance, as on either side of a limit.
+    if (Conformity.of(minimumClearance(), uncertainty()) == Conformity.PROVEN) {
       return Optional.of(FitKind.CLEARANCE);
     }
-    return maximumClearance().negated().compareTo(uncertainty()) >= 0 ? Optional.of(FitKind.INTERFERENCE) : Optional.empty();
+    return Conformity.of(maximumClearance().negated(), uncertainty()) == Conformity.PROVEN
+        ? Optional.of(FitKind.INTERFERENCE)
+        : Optional.empty();
   }
 
   /**

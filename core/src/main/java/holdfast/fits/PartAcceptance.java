@@ -23,20 +23,19 @@ import java.util.stream.Stream;
 
 /**
  * A measured part against its drawing: size at 20 °C, form as far as two-point readings show it, and whether it conforms.
- * The whole expanded uncertainty is the guard band at both limits: conformity is proved only inside it, nonconformity only
- * outside it.
+ * The scheme states the guard band at both limits, the whole expanded uncertainty if nothing else is chosen: conformity is
+ * proved only inside it, nonconformity only outside it.
  *
  * @param name what it is called, for example {@code "bore"}; not blank
  * @param drawing what the drawing asks for
  * @param measured what was measured
  * @param expansion coefficient of linear expansion of the part
- * @param scheme readings that a proof of conformity needs
+ * @param scheme readings that a proof of conformity needs, and the rule of decision
  */
 @Source(document = "ISO 14253-1:2017", locator = "decision rules", provenance = Provenance.MEMORY)
 public record PartAcceptance(
     String name, TolerancedSize drawing, MeasuredPart measured, ThermalExpansion expansion, MeasuringScheme scheme)
     implements Traced, Serializable {
-  private static final SourceRef DECISION = SourceRef.memory("ISO 14253-1:2017", "decision rules");
   private static final SourceRef CORRECTION =
       SourceRef.derived("free linear expansion of part and gauge from the reference temperature of 20 °C");
   private static final SourceRef FORM = SourceRef.derived("differences of the diameters read");
@@ -151,12 +150,12 @@ public record PartAcceptance(
   }
 
   /**
-   * Sizes at 20 °C that prove conformity: the limits drawn in by the uncertainty.
+   * Sizes at 20 °C that prove conformity: the limits drawn in by the guard band.
    *
-   * @return the zone; empty if the uncertainty is more than half of the tolerance, then no reading proves conformity
+   * @return the zone; empty if the guard band is more than half of the tolerance, then no reading proves conformity
    */
   public Optional<LimitsOfSize> acceptanceZone() {
-    Length guard = measured.gauge().uncertainty();
+    Length guard = guardBand();
     Length lower = drawing.limits().lower().plus(guard);
     Length upper = drawing.limits().upper().minus(guard);
     return lower.compareTo(upper) <= 0 ? Optional.of(new LimitsOfSize(lower, upper)) : Optional.empty();
@@ -191,7 +190,11 @@ public record PartAcceptance(
    * @return what the worst reading says
    */
   public Conformity bySize() {
-    return Conformity.of(margin(), measured.gauge().uncertainty());
+    return Conformity.of(margin(), measured.gauge().uncertainty(), scheme.rule());
+  }
+
+  private Length guardBand() {
+    return scheme.rule().guardBand(measured.gauge().uncertainty());
   }
 
   /**
@@ -231,9 +234,8 @@ public record PartAcceptance(
         .step("o", "out of round, as seen", "greatest difference of the diameters of one station",
             outOfRound().in(KnownUnits.UM), "µm", FORM)
         .step("t", "taper, as seen", "greatest difference of the means of stations", taper().in(KnownUnits.UM), "µm", FORM)
-        .step("m", "margin of the worst reading; conforming from U = " + FitText.amount(measured.gauge().uncertainty(), false)
-                + " on, not conforming below the same amount outside",
-            "min(D_min - lower limit, upper limit - D_max)", margin().in(KnownUnits.UM), "µm", DECISION,
+        .step("m", "margin of the worst reading; conforming from " + FitText.amount(guardBand(), false) + " on (" + scheme.rule() + "), not conforming below the same amount outside",
+            "min(D_min - lower limit, upper limit - D_max)", margin().in(KnownUnits.UM), "µm", scheme.rule().source(),
             "lower limit = " + FitText.size(limits.lower()), "upper limit = " + FitText.size(limits.upper()))
         .build();
   }
@@ -254,7 +256,7 @@ public record PartAcceptance(
     if (bySize() == Conformity.UNDECIDED) {
       warnings.add(new Warning("within-uncertainty",
           "a reading of the " + name + " lies " + place() + " a limit, within the uncertainty of ± "
-              + FitText.amount(measured.gauge().uncertainty(), inInches()), DECISION));
+              + FitText.amount(measured.gauge().uncertainty(), inInches()), scheme.rule().source()));
     }
     limitations().forEach(text -> warnings.add(new Warning("limited-readings", name + ": " + text, SCHEME)));
     coarse().ifPresent(warnings::add);

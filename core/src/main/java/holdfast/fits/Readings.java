@@ -34,6 +34,7 @@ public record Readings(List<Length> sizes, Length uncertainty, Temperature tempe
     Objects.requireNonNull(uncertainty, "uncertainty");
     Objects.requireNonNull(temperature, "temperature");
     Objects.requireNonNull(expansion, "expansion");
+    ThermalExpansion.ofSolid(expansion.perKelvin(), "coefficient of expansion of the part");
     sizes = List.copyOf(sizes);
     if (sizes.isEmpty()) {
       throw new InputException("readings", "none", "at least one", "a part without a reading is not measured");

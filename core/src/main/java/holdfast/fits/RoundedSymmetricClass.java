@@ -10,6 +10,7 @@ import holdfast.trace.Derivation;
 import holdfast.trace.Warning;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A class js or JS of the grades 7 to 11 with its limit deviations in whole micrometres: if ITn is odd, the even value
@@ -78,6 +79,11 @@ public record RoundedSymmetricClass(ToleranceClass toleranceClass) implements De
   public TolerancedSize at(Length nominalSize) {
     Objects.requireNonNull(nominalSize, "nominalSize");
     return new TolerancedSize(nominalSize, limitDeviations(nominalSize), this);
+  }
+
+  @Override
+  public Optional<Feature> appliesTo() {
+    return Optional.of(toleranceClass.feature());
   }
 
   @Override

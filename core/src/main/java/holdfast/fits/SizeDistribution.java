@@ -115,13 +115,15 @@ public record SizeDistribution(Shape shape, Length mean, Length standardDeviatio
    */
   public double shareOutside(LimitsOfSize limits) {
     Objects.requireNonNull(limits, "limits");
-    return atMost(limits.lower()) + (1 - atMost(limits.upper()));
+    double above = fromMean(limits.upper());
+    double within = ClearanceDistributionKernel.probability(above, 0, deviationUm(), isNormal(), 0, isNormal());
+    double below = fromMean(limits.lower());
+    return ClearanceDistributionKernel.probabilityBelow(below, 0, deviationUm(), isNormal(), 0, isNormal()) + (1 - within);
   }
 
-  private double atMost(Length size) {
-    // In µm from the mean; a fixed second size of 0 makes the difference the size itself.
-    double x = size.minus(mean).in(KnownUnits.UM);
-    return ClearanceDistributionKernel.probability(x, 0, deviationUm(), isNormal(), 0, isNormal());
+  /** In µm from the mean; a fixed second size of 0 makes the difference the size itself. */
+  private double fromMean(Length size) {
+    return LimitDeviations.difference(size, mean).in(KnownUnits.UM);
   }
 
   boolean isNormal() {

@@ -70,7 +70,7 @@ public record StatisticalFit(Fit fit, SizeDistribution hole, SizeDistribution sh
    * @return mean hole - mean shaft; negative for an interference
    */
   public Length meanClearance() {
-    return hole.mean().minus(shaft.mean());
+    return LimitDeviations.difference(hole.mean(), shaft.mean());
   }
 
   /**
@@ -99,7 +99,7 @@ public record StatisticalFit(Fit fit, SizeDistribution hole, SizeDistribution sh
    */
   public double probabilityBelow(Length clearance) {
     Objects.requireNonNull(clearance, "clearance");
-    return ClearanceDistributionKernel.probability(
+    return ClearanceDistributionKernel.probabilityBelow(
         clearance.in(KnownUnits.UM), meanUm(), hole.deviationUm(), hole.isNormal(), shaft.deviationUm(), shaft.isNormal());
   }
 

@@ -9,6 +9,7 @@ import holdfast.trace.Derivation;
 import holdfast.trace.Warning;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A tolerance class such as H7 or js6: the letter code of a fundamental deviation and the number of a standard
@@ -118,6 +119,11 @@ public record ToleranceClass(Feature feature, DeviationLetter letter, ToleranceG
    */
   public ToleranceClass mirrored() {
     return at(IsoTables.classIndex(1 - feature.index, letter.index, grade.index));
+  }
+
+  @Override
+  public Optional<Feature> appliesTo() {
+    return Optional.of(feature);
   }
 
   @Override

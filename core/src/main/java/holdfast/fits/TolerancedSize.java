@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.fits;
 
+import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
@@ -13,16 +15,41 @@ import java.util.Objects;
 /**
  * A nominal size with limit deviations: one part of a fit.
  *
- * @param nominalSize nominal size D
- * @param deviations limit deviations
+ * @param nominalSize nominal size D, over 0
+ * @param deviations limit deviations; stated ones within a tenth of D (0.2 mm below 2 mm) and no farther out than the classes
+ *     of ISO 286-1 at that size
  * @param origin where the deviations come from
  */
 public record TolerancedSize(Length nominalSize, LimitDeviations deviations, DeviationOrigin origin)
     implements Traced, Serializable {
+  /** A deviation of more than this share of the size is a slip of the unit or of the decimal point. */
+  private static final double SLIP = 0.1;
+  /** Tolerances of sizes about 1 mm are a larger share: this is what class C13 reaches there, mm. */
+  private static final double SMALL = 0.2;
+
+  // Refuses a size that is none, and stated deviations that are a slip.
   public TolerancedSize {
     Objects.requireNonNull(nominalSize, "nominalSize");
     Objects.requireNonNull(deviations, "deviations");
     Objects.requireNonNull(origin, "origin");
+    Check.positive(nominalSize.mm(), "nominal size D", "mm", "a part has a size");
+    if (origin.appliesTo().isEmpty()) {
+      refuseSlip(nominalSize, deviations.lower());
+      refuseSlip(nominalSize, deviations.upper());
+      Check.positive(nominalSize.mm() + deviations.lower().mm(), "lower limit of size", "mm", "a part has a size");
+    }
+  }
+
+  /** Stated deviations in a wrong unit, or with a lost decimal point, are farther out than any class of the standard. */
+  private static void refuseSlip(Length nominalSize, Length deviation) {
+    double size = nominalSize.mm();
+    double farthest = Math.min(Math.max(SLIP * size, SMALL), IsoTables.farthest(size));
+    if (Math.abs(deviation.mm()) > farthest) {
+      throw new InputException(
+          "limit deviation", FitText.deviation(deviation),
+          "within " + FitText.deviation(new Length(farthest)) + " of the nominal size " + nominalSize,
+          "no tolerance of a seat reaches farther; check unit and decimal point");
+    }
   }
 
   /**

@@ -50,6 +50,11 @@ final class Undefined {
     if (small && refused.letter() == DeviationLetter.N) {
       return "ISO 286-1:2010, Table 3: N above IT8 is not used for sizes up to and including 1 mm";
     }
+    if (refused.feature() == Feature.HOLE && refused.letter() == DeviationLetter.K && grade > ToleranceGrade.IT8.index
+        && IsoTables.RANGES.over(range) >= 500) {
+      return "ISO 286-1:2010, Table 3 as it reached us defines K over 500 mm up to IT8 only; sources differ: one catalogue"
+          + " prints ES = 0 for K in all grades up to IT16";
+    }
     boolean coarseWorks = defined(code(refused, ToleranceGrade.IT7.index), range);
     boolean corrected = refused.feature() == Feature.HOLE && refused.letter().compareTo(DeviationLetter.K) >= 0;
     if (corrected && coarseWorks && grade < ToleranceGrade.IT3.index) {

@@ -7,6 +7,7 @@ import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.SourceRef;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,14 +16,17 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * Places that run rollers of one kind under one duty, with the survival of a roller over its running hours. Places fail
- * independently of each other. Immutable, and thread-safe if the survival function is.
+ * independently of each other. Immutable; thread-safe if the survival function is, and it can be written to a stream if the
+ * survival function can.
  *
  * <p>For rating life the survival of a roller with life L10h is
  * {@code h -> ReliabilityKernel.survival(h / L10h)} of the package of bearings.
  */
 @Source(document = "derivation", locator = "renewal equation, product of survivals, distribution of Poisson",
     provenance = Provenance.DERIVED)
-public final class FleetPlan {
+public final class FleetPlan implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   private static final int MOST = 1_000_000;
   private static final double MOST_YEARS = 1e6;
 

@@ -4,10 +4,13 @@ package holdfast.fleet;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
+import java.io.Serializable;
 import java.util.function.DoubleUnaryOperator;
 
 /** A caller's survival function, checked wherever it is evaluated. */
-final class Survival {
+final class Survival implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   private final DoubleUnaryOperator function;
 
   Survival(DoubleUnaryOperator function) {

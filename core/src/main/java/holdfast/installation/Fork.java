@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.fits.Feature;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
@@ -34,6 +35,7 @@ public record Fork(
     PlainText.name(name, "name of the fork");
     Objects.requireNonNull(ear, "ear");
     Objects.requireNonNull(boreTolerance, "boreTolerance");
+    Feature.HOLE.require(boreTolerance);
     Objects.requireNonNull(pressingFriction, "pressingFriction");
     Check.positive(thickness.mm(), "thickness of an ear", "mm", "it holds the pin");
     Check.positive(gap.mm(), "gap between the ears", "mm", "the roller runs in it");

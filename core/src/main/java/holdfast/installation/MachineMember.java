@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.fits.Feature;
 import holdfast.quantity.Check;
 import holdfast.quantity.Length;
 import holdfast.quantity.PlainText;
@@ -39,6 +40,7 @@ public record MachineMember(
     PlainText.name(name, "name of the machine member");
     Objects.requireNonNull(body, "body");
     Objects.requireNonNull(boreTolerance, "boreTolerance");
+    Feature.HOLE.require(boreTolerance);
     Objects.requireNonNull(pressingFriction, "pressingFriction");
     Check.positive(seatLength.mm(), "seat length", "mm", "the stud needs a seat");
     if (faceRunOut != null) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.fits.Feature;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
@@ -35,6 +36,7 @@ public record Pin(
     Objects.requireNonNull(crossHole, "crossHole");
     Objects.requireNonNull(roughness, "roughness");
     Objects.requireNonNull(tolerance, "tolerance");
+    Feature.SHAFT.require(tolerance);
     Objects.requireNonNull(material, "material");
     Objects.requireNonNull(securing, "securing");
     Check.notNegative(greaseBore.mm(), "grease bore", "mm", "0 stands for a solid pin");

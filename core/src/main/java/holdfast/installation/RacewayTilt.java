@@ -7,6 +7,7 @@ import holdfast.quantity.Angle;
 import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
+import holdfast.quantity.Root;
 import holdfast.quantity.Torque;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
@@ -16,8 +17,7 @@ import holdfast.trace.Warning;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How much of the lean of a stud reaches the rollers. A flat ring is taken to stay flat on its track, so that all of the
@@ -93,11 +93,11 @@ public record RacewayTilt(
   }
 
   /** Of a lean so small that rounding decides about the moment, all or nothing reaches the rollers. */
-  private static double share(UnivariateFunction excess) {
-    if (excess.value(0) >= 0) {
+  private static double share(DoubleUnaryOperator excess) {
+    if (excess.applyAsDouble(0) >= 0) {
       return 0;
     }
-    return excess.value(1) <= 0 ? 1 : new BrentSolver(1e-10).solve(200, excess, 0, 1);
+    return excess.applyAsDouble(1) <= 0 ? 1 : Root.between(excess, 0, 1, 0, 1e-10, "share of the lean between the raceways");
   }
 
   private static double ring(TiltedBearing bearing, Force load, double raceways, Length crownRadius, Length outside) {

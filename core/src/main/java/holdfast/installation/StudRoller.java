@@ -2,6 +2,7 @@
 package holdfast.installation;
 
 import holdfast.bearings.LoadRatings;
+import holdfast.fits.Feature;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
@@ -67,6 +68,7 @@ public record StudRoller(
     Objects.requireNonNull(ringGap, "ringGap");
     Objects.requireNonNull(studDiameter, "studDiameter");
     Objects.requireNonNull(studTolerance, "studTolerance");
+    Feature.SHAFT.require(studTolerance);
     Objects.requireNonNull(thread, "thread");
     Objects.requireNonNull(greaseBore, "greaseBore");
     Objects.requireNonNull(material, "material");

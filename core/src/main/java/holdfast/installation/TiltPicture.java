@@ -10,6 +10,7 @@ import holdfast.quantity.Numbers;
 import holdfast.quantity.PlainText;
 import holdfast.sheet.Block;
 import holdfast.sheet.SheetUnits;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -39,7 +40,7 @@ public final class TiltPicture {
    * @param label what it is, short
    * @param tilt tilt between the raceways, 0 or more
    */
-  public record Mark(String label, Angle tilt) {
+  public record Mark(String label, Angle tilt) implements Serializable {
     public Mark {
       Objects.requireNonNull(label, "label");
       PlainText.name(label, "label of a mark");

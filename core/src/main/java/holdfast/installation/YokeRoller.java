@@ -2,6 +2,7 @@
 package holdfast.installation;
 
 import holdfast.bearings.LoadRatings;
+import holdfast.fits.Feature;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
@@ -60,6 +61,7 @@ public record YokeRoller(
     Objects.requireNonNull(ratings, "ratings");
     PlainText.name(name, "name of the roller");
     Objects.requireNonNull(boreTolerance, "boreTolerance");
+    Feature.HOLE.require(boreTolerance);
     Objects.requireNonNull(system, "system");
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(ratingsFrom, "ratingsFrom");

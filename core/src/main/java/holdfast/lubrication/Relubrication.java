@@ -8,6 +8,7 @@ import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
 import holdfast.quantity.Temperature;
 import holdfast.tables.SourceRef;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -16,9 +17,12 @@ import java.util.Objects;
  * What an interval of relubrication is computed from. Immutable. Begin with the interval of the maker's chart (best) or
  * with the empirical formula; then state the corrections that the begin does not hold already.
  */
-public final class Relubrication {
+public final class Relubrication implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /** A correction of the interval. */
-  record Correction(String symbol, String meaning, String expression, double factor, SourceRef source, String input) {}
+  record Correction(String symbol, String meaning, String expression, double factor, SourceRef source, String input)
+      implements Serializable {}
 
   private static final SourceRef STATED = SourceRef.commonPractice("interval stated by the caller, read from the maker's chart");
   private static final SourceRef EMPIRICAL = SourceRef.published("Relubrication interval guide", "classical empirical formula");

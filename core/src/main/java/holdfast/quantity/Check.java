@@ -110,7 +110,7 @@ public final class Check {
       if (value > least) {
         throw tooLarge(value, parameter, unit, reason);
       }
-      throw new InputException(parameter, text(value, unit), text(least, unit) + " or more", reason);
+      throw new InputException(parameter, text(value, unit, least, least), text(least, unit) + " or more", reason);
     }
     return value;
   }
@@ -130,7 +130,7 @@ public final class Check {
   public static double within(double value, double from, double to, String parameter, String unit, String reason) {
     if (!(value >= from && value <= to)) {
       throw new InputException(
-          parameter, text(value, unit), "from " + text(from, unit) + " to " + text(to, unit), reason);
+          parameter, text(value, unit, from, to), "from " + text(from, unit) + " to " + text(to, unit), reason);
     }
     return value;
   }
@@ -150,7 +150,7 @@ public final class Check {
   public static double overUpTo(double value, double over, double upTo, String parameter, String unit, String reason) {
     if (!(value > over && value <= upTo)) {
       throw new InputException(
-          parameter, text(value, unit), "over " + text(over, unit) + " up to " + text(upTo, unit), reason);
+          parameter, text(value, unit, over, upTo), "over " + text(over, unit) + " up to " + text(upTo, unit), reason);
     }
     return value;
   }
@@ -166,6 +166,13 @@ public final class Check {
       return tooLarge(value, parameter, unit, "NaN and infinity are refused");
     }
     return new InputException(parameter, text(value, unit), "1E-30" + suffix(unit) + " or more in size", TOO_FAR);
+  }
+
+  /** A refused value beside its limits: if rounding makes it read like one of them, all its digits. */
+  private static String text(double value, String unit, double from, double to) {
+    String text = text(value, unit);
+    boolean looksRight = text.equals(text(from, unit)) || text.equals(text(to, unit));
+    return looksRight && value != from && value != to ? Double.toString(value) + suffix(unit) : text;
   }
 
   private static String text(double value, String unit) {

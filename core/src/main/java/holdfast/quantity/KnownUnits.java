@@ -212,4 +212,28 @@ public final class KnownUnits {
   public static final Unit<Temperature> KELVIN = Unit.withOffset("K", 1, -273.15, Temperature::new);
 
   static final List<Unit<Temperature>> TEMPERATURES = List.of(DEG_C, DEG_F, KELVIN);
+
+  private static final List<List<? extends Unit<?>>> KINDS = List.of(
+      LENGTHS, AREAS, FORCES, TORQUES, STRESSES, ANGLES, TEMPERATURE_DIFFERENCES, ROTATIONAL_SPEEDS,
+      SPEEDS, KINEMATIC_VISCOSITIES, MASSES, WORKS, STIFFNESSES, THERMAL_EXPANSIONS, OPERATING_TIMES, TEMPERATURES);
+
+  static int kindOf(Unit<?> unit) {
+    for (int kind = 0; kind < KINDS.size(); kind++) {
+      if (KINDS.get(kind).contains(unit)) {
+        return kind;
+      }
+    }
+    throw new IllegalStateException("a unit without a kind: " + unit);
+  }
+
+  static Unit<?> unit(int kind, String symbol) {
+    if (kind >= 0 && kind < KINDS.size()) {
+      for (Unit<?> unit : KINDS.get(kind)) {
+        if (unit.symbol().equals(symbol)) {
+          return unit;
+        }
+      }
+    }
+    throw new InputException("unit in a stream", "'" + symbol + "'", "one of the known units", "no other can be written");
+  }
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.io.Serializable;
+import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -10,17 +13,29 @@ import java.util.function.DoubleFunction;
  *
  * @param <Q> the quantity
  */
-public final class Unit<Q extends Quantity<Q>> {
+public final class Unit<Q extends Quantity<Q>> implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   private final String symbol;
-  private final List<String> aliases;
-  private final double factor;
-  private final double offset;
-  private final DoubleFunction<Q> fromBase;
+  private final transient List<String> aliases;
+  private final transient double factor;
+  /** The factor as a quotient of whole numbers: a decimal factor then rounds once, and 1 µm is the same double as 0.001 mm. */
+  private final transient double numerator;
+  private final transient double denominator;
+  private final transient double offset;
+  private final transient DoubleFunction<Q> fromBase;
 
   private Unit(String symbol, double factor, double offset, DoubleFunction<Q> fromBase, String... aliases) {
     this.symbol = symbol;
     this.aliases = List.of(aliases);
     this.factor = factor;
+    BigDecimal decimal = BigDecimal.valueOf(factor).stripTrailingZeros();
+    BigInteger above = decimal.scaleByPowerOfTen(Math.max(0, decimal.scale())).toBigIntegerExact();
+    BigInteger below = BigInteger.TEN.pow(Math.max(0, decimal.scale()));
+    BigInteger common = above.gcd(below);
+    boolean whole = below.divide(common).bitLength() <= 53 && above.divide(common).bitLength() <= 53;
+    this.numerator = whole ? above.divide(common).doubleValue() : factor;
+    this.denominator = whole ? below.divide(common).doubleValue() : 1;
     this.offset = offset;
     this.fromBase = fromBase;
   }
@@ -64,11 +79,11 @@ public final class Unit<Q extends Quantity<Q>> {
   }
 
   double toBase(double value) {
-    return (value + offset) * factor;
+    return (value + offset) * numerator / denominator;
   }
 
   double fromBase(double base) {
-    return base / factor - offset;
+    return base * denominator / numerator - offset;
   }
 
   /** The symbol and all other names under which the unit is read. */
@@ -85,5 +100,16 @@ public final class Unit<Q extends Quantity<Q>> {
   @Override
   public String toString() {
     return symbol;
+  }
+
+  /** Units are constants: a stream holds the place of one, so that what is read is the constant itself. */
+  private Object writeReplace() {
+    return new Place(KnownUnits.kindOf(this), symbol);
+  }
+
+  private record Place(int kind, String symbol) implements Serializable {
+    private Object readResolve() {
+      return KnownUnits.unit(kind, symbol);
+    }
   }
 }

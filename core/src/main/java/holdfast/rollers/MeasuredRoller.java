@@ -5,6 +5,7 @@ import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -17,7 +18,9 @@ import java.util.function.Function;
  * Dimensions measured on a roller in hand. Immutable; each method gives a new description with one more dimension.
  * Measure what is least worn: the stud and the ring width before the outside diameter.
  */
-public final class MeasuredRoller {
+public final class MeasuredRoller implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /** Dimensions in the order in which they are listed. */
   private static final Map<String, Function<RollerSize, Length>> DIMENSIONS = new LinkedHashMap<>();
 

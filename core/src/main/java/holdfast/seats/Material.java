@@ -345,14 +345,13 @@ public final class Material implements Serializable {
     /**
      * States the coefficient of thermal expansion.
      *
-     * @param coefficient α, 0 or more
+     * @param coefficient α, 0 to 1e-3 1/K
      * @return this builder
-     * @throws InputException if the coefficient is negative
+     * @throws InputException outside this range
      */
     public Builder expansion(ThermalExpansion coefficient) {
       Objects.requireNonNull(coefficient, "coefficient");
-      Check.notNegative(
-          coefficient.base(), "coefficient of thermal expansion", "1/K", "housing and stud materials grow when warmed");
+      SeatChecks.expansion(coefficient.base(), "coefficient of thermal expansion of " + name);
       thermalExpansion = coefficient;
       return this;
     }

@@ -7,6 +7,7 @@ import holdfast.quantity.PlainText;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -16,18 +17,27 @@ import java.util.Optional;
  *
  * @param name grade, process or seat
  * @param ra arithmetical mean deviation Ra
- * @param rz greatest height of the profile Rz; empty if not stated
+ * @param height greatest height of the profile Rz; null if not stated
  * @param source where the values come from
  */
-public record SurfaceRoughness(String name, Band<Length> ra, Optional<Band<Length>> rz, SourceRef source) {
+public record SurfaceRoughness(String name, Band<Length> ra, Band<Length> height, SourceRef source)
+    implements Serializable {
   private static final Table GRADES = TableSet.bundled().table("seats/iso-1302/1992/roughness-grades");
   private static final Table OTHERS = TableSet.bundled().table("seats/collected/2026/surface-roughness");
 
   public SurfaceRoughness {
     PlainText.name(name, "name");
     Objects.requireNonNull(ra, "ra");
-    Objects.requireNonNull(rz, "rz");
     Objects.requireNonNull(source, "source");
+  }
+
+  /**
+   * Greatest height of the profile.
+   *
+   * @return Rz; empty if not stated
+   */
+  public Optional<Band<Length>> rz() {
+    return Optional.ofNullable(height);
   }
 
   /**
@@ -45,7 +55,7 @@ public record SurfaceRoughness(String name, Band<Length> ra, Optional<Band<Lengt
     }
     Length ra = micrometres(GRADES.number(row, "ra"));
     Band<Length> rz = new Band<>(micrometres(GRADES.number(row, "rz_least")), micrometres(GRADES.number(row, "rz_greatest")));
-    return new SurfaceRoughness(grade.strip(), new Band<>(ra, ra), Optional.of(rz), GRADES.descriptor().source());
+    return new SurfaceRoughness(grade.strip(), new Band<>(ra, ra), rz, GRADES.descriptor().source());
   }
 
   /**
@@ -83,11 +93,10 @@ public record SurfaceRoughness(String name, Band<Length> ra, Optional<Band<Lengt
       }
       throw new InputException(kind, "'" + item + "'", "one of: " + known, "the table of roughness does not hold it");
     }
-    Optional<Band<Length>> rz =
+    Band<Length> rz =
         OTHERS.has(row, "rz_least")
-            ? Optional.of(
-                new Band<>(micrometres(OTHERS.number(row, "rz_least")), micrometres(OTHERS.number(row, "rz_greatest"))))
-            : Optional.empty();
+            ? new Band<>(micrometres(OTHERS.number(row, "rz_least")), micrometres(OTHERS.number(row, "rz_greatest")))
+            : null;
     return new SurfaceRoughness(
         item.strip(),
         new Band<>(micrometres(OTHERS.number(row, "ra_least")), micrometres(OTHERS.number(row, "ra_greatest"))),

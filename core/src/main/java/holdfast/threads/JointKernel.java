@@ -4,6 +4,7 @@ package holdfast.threads;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
+import holdfast.quantity.ThermalExpansion;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 
@@ -210,6 +211,8 @@ public final class JointKernel {
       double studResilience,
       double partResilience) {
     Check.positive(clampLength, "clamp length lK", "mm", "something is clamped");
+    ThermalExpansion.ofSolid(studExpansion, "coefficient of expansion of the stud");
+    ThermalExpansion.ofSolid(partExpansion, "coefficient of expansion of the parts");
     Check.finite(studExpansion * studRise, "free expansion of the stud", "");
     Check.finite(partExpansion * partRise, "free expansion of the parts", "");
     return (partExpansion * partRise - studExpansion * studRise)

@@ -177,7 +177,7 @@ class BearingReportsTest {
     Lubrication film = Lubrication.ofKappa(0.5, mm(30)).withProvenAdditives();
     LoadRatings known = ROLLER.withFatigueLimit(kN(2));
     ModifiedLife counts = RatingLife.modified(known, kN(2), Reliability.L10, film, Contamination.ofFactor(0.2));
-    assertEquals(LifeModificationKernel.withAdditives(BearingFamily.RADIAL_ROLLER, 0.5, 0.2, 1), counts.modification(), 1e-12);
+    assertEquals(LifeModificationKernel.withAdditives(BearingFamily.RADIAL_ROLLER, 0.5, 0.2, 0.2, 1), counts.modification(), 1e-12);
     assertTrue(counts.warnings().get(0).message().endsWith("aISO up to 3"), counts.warnings().toString());
     ModifiedLife not = RatingLife.modified(known, kN(2), Reliability.L10, film, Contamination.ofFactor(0.19));
     assertTrue(not.warnings().get(0).message().endsWith("the additives do not count"), not.warnings().toString());

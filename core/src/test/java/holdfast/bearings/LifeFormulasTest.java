@@ -124,18 +124,18 @@ class LifeFormulasTest {
   @Test
   void additivesCountFromTwoTenthsOfCleanliness() {
     double real = LifeModificationKernel.factor(BALL, 0.5, 0.2 * 0.4);
-    assertTrue(LifeModificationKernel.withAdditives(BALL, 0.5, 0.2, 0.4) > real);
-    assertEquals(LifeModificationKernel.factor(BALL, 0.5, 0.199 * 0.4), LifeModificationKernel.withAdditives(BALL, 0.5, 0.199, 0.4));
-    assertEquals("contamination factor eC", refused(() -> LifeModificationKernel.withAdditives(BALL, 0.5, 1.1, 0.4)));
+    assertTrue(LifeModificationKernel.withAdditives(BALL, 0.5, 0.2, 0.2, 0.4) > real);
+    assertEquals(LifeModificationKernel.factor(BALL, 0.5, 0.199 * 0.4), LifeModificationKernel.withAdditives(BALL, 0.5, 0.199, 0.199, 0.4));
+    assertEquals("contamination factor eC", refused(() -> LifeModificationKernel.withAdditives(BALL, 0.5, 1.1, 1.1, 0.4)));
   }
 
   @Test
   void inversesOfTheModifiedLife() {
-    double life = LifeModificationKernel.withAdditives(ROLLER, 0.5, 0.5, 4000.0 / 10_000) * BasicLifeKernel.roller(1e5, 1e4);
-    assertEquals(1e4, InverseLifeKernel.allowableLoad(ROLLER, 1e5, 4000, 90, 0.5, 0.5, true, life), 1e-3);
-    assertEquals("wanted life", refused(() -> InverseLifeKernel.allowableLoad(ROLLER, 1e5, 4000, 90, 0.5, 0.5, true, 0)));
+    double life = LifeModificationKernel.withAdditives(ROLLER, 0.5, 0.5, 0.5, 4000.0 / 10_000) * BasicLifeKernel.roller(1e5, 1e4);
+    assertEquals(1e4, InverseLifeKernel.allowableLoad(ROLLER, 1e5, 4000, 90, 0.5, 0.5, true, 0.5, life), 1e-3);
+    assertEquals("wanted life", refused(() -> InverseLifeKernel.allowableLoad(ROLLER, 1e5, 4000, 90, 0.5, 0.5, true, 0.5, 0)));
     assertEquals("fatigue load limit Cu",
-        refused(() -> InverseLifeKernel.allowableLoad(ROLLER, 1e5, 0, 90, 0.5, 0.5, true, 10)));
+        refused(() -> InverseLifeKernel.allowableLoad(ROLLER, 1e5, 0, 90, 0.5, 0.5, true, 0.5, 10)));
     double atTwo = LifeModificationKernel.life(BALL, 1e5, 4000, 1e4, 90, 2, 0.5);
     assertEquals(2, InverseLifeKernel.requiredKappa(BALL, 1e5, 4000, 1e4, 90, k -> 0.5, atTwo), 1e-6);
     // A life that the thinnest film gives already needs no more than it; the longest is that at κ = 4.

@@ -80,7 +80,7 @@ class LoadFormulasTest {
     assertEquals(1000 + 0.55 * 500,
         EquivalentLoadKernel.load(BearingType.ANGULAR_CONTACT_BALL, 2, forty, 0, 1000, 500), 1e-9);
     assertEquals(0.56 * 1000 + 1.6 * 500, EquivalentLoadKernel.combined(0.56, 1.6, 1000, 500), 1e-9);
-    assertEquals(1.4, EquivalentLoadKernel.relativeAxialLoad(14, 1000, 10_000), 1e-12);
+    assertEquals(1.4, EquivalentLoadKernel.relativeAxialLoad(BearingType.DEEP_GROOVE_BALL, 1, 14, 1000, 10_000), 1e-12);
   }
 
   @Test
@@ -96,7 +96,7 @@ class LoadFormulasTest {
     assertEquals("number of rows i", refused(() -> EquivalentLoadKernel.load(BearingType.CYLINDRICAL_ROLLER, 0, 0, 0, 1, 0)));
     assertEquals("relative axial load f0 Fa/C0r", refused(() -> EquivalentLoadKernel.radialBallE(1, 0, -1)));
     assertEquals("number of rows i", refused(() -> EquivalentLoadKernel.radialBallX(0, 0, 1)));
-    assertEquals("factor f0", refused(() -> EquivalentLoadKernel.relativeAxialLoad(0, 1, 1)));
+    assertEquals("factor f0", refused(() -> EquivalentLoadKernel.relativeAxialLoad(BearingType.DEEP_GROOVE_BALL, 1, 0, 1, 1)));
     assertEquals("load", refused(() -> StaticLoadKernel.load(BearingType.DEEP_GROOVE_BALL, 1, 0, 0, 0)));
   }
 

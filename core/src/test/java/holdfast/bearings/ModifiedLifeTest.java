@@ -67,14 +67,14 @@ class ModifiedLifeTest {
     BearingFamily family = BearingFamily.RADIAL_BALL;
     double real = LifeModificationKernel.factor(family, 0.5, 0.5 * 0.4);
     double raised = LifeModificationKernel.factor(family, 1, 0.5 * 0.4);
-    assertEquals(Math.min(raised, 3), LifeModificationKernel.withAdditives(family, 0.5, 0.5, 0.4));
+    assertEquals(Math.min(raised, 3), LifeModificationKernel.withAdditives(family, 0.5, 0.5, 0.5, 0.4));
     assertTrue(real < raised);
     // Dirty: no help. Strong film: none needed. Value above 3 for the real κ: kept.
-    assertEquals(LifeModificationKernel.factor(family, 0.5, 0.19 * 0.4), LifeModificationKernel.withAdditives(family, 0.5, 0.19, 0.4));
-    assertEquals(LifeModificationKernel.factor(family, 2, 0.2), LifeModificationKernel.withAdditives(family, 2, 0.5, 0.4));
+    assertEquals(LifeModificationKernel.factor(family, 0.5, 0.19 * 0.4), LifeModificationKernel.withAdditives(family, 0.5, 0.19, 0.19, 0.4));
+    assertEquals(LifeModificationKernel.factor(family, 2, 0.2), LifeModificationKernel.withAdditives(family, 2, 0.5, 0.5, 0.4));
     double high = LifeModificationKernel.factor(family, 0.9, 0.9 * 2);
     assertTrue(high > 3);
-    assertEquals(high, LifeModificationKernel.withAdditives(family, 0.9, 0.9, 2));
+    assertEquals(high, LifeModificationKernel.withAdditives(family, 0.9, 0.9, 0.9, 2));
     ModifiedLife life = RatingLife.modified(ROLLER, kN(2.1), Reliability.L10,
         Lubrication.ofKappa(0.5, mm(30)).withProvenAdditives(), Contamination.ofFactor(0.5));
     assertTrue(life.warnings().stream().anyMatch(w -> w.code().equals("additives")));
@@ -143,7 +143,7 @@ class ModifiedLifeTest {
     assertTrue(LifeModificationKernel.life(family, 1e5, 5000, p, 90, kappa, eC) >= life);
     assertTrue(LifeModificationKernel.life(family, 1e5, 4000, p, 80, kappa, eC) > life);
     assertEquals(life, LifeModificationKernel.life(family, 2e5, 8000, 2 * p, 90, kappa, eC), 1e-9 * life);
-    double back = InverseLifeKernel.allowableLoad(family, 1e5, 4000, 90, kappa, eC, false, life);
+    double back = InverseLifeKernel.allowableLoad(family, 1e5, 4000, 90, kappa, eC, false, 0.5, life);
     assertEquals(p, back, 1e-6 * p);
   }
 

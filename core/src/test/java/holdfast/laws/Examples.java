@@ -31,7 +31,7 @@ final class Examples {
       case "BallKernel.stiffness/4" -> one(10.0, 50.0, 5.2, 5.3);
       case "BallLifeKernel.life/5" -> one(balls(), 8000.0, 9000.0, true, false);
       case "BallLifeKernel.modifiedLife/6" -> one(balls(), 8000.0, 9000.0, true, false, half);
-      case "InverseLifeKernel.allowableLoad/8" -> one(BearingFamily.RADIAL_BALL, 20000.0, 900.0, 90.0, 1.5, 0.5, false, 100.0);
+      case "InverseLifeKernel.allowableLoad/9" -> one(BearingFamily.RADIAL_BALL, 20000.0, 900.0, 90.0, 1.5, 0.5, false, 0.5, 100.0);
       case "InverseLifeKernel.requiredKappa/7" -> one(BearingFamily.RADIAL_BALL, 20000.0, 900.0, 2000.0, 90.0, half, 100.0);
       case "FactorFcKernel.thrustBall/2", "FactorFcKernel.thrustRoller/2" -> one(1.2, 0.1);
       case "LifeModificationKernel.life/7" -> one(BearingFamily.RADIAL_BALL, 20000.0, 900.0, 2000.0, 90.0, 1.5, 0.5);

@@ -80,7 +80,7 @@ final class BallModel extends Model {
 
   @Override
   boolean loaded(int element) {
-    return w.ballLoad(element) > 0;
+    return w.ballLoad(element) > LOADED * greatestLoad();
   }
 
   private double pressure(double load) {
@@ -107,7 +107,7 @@ final class BallModel extends Model {
     double s = Math.sin(angle);
     double radial = w.centres + c * w.displacement() + s * w.sideDisplacement() - 0.5 * w.clearance;
     double axial = w.axialDisplacement() + w.circle * (c * Math.tan(w.tiltAlong()) + s * Math.tan(w.tiltAcross()));
-    return Math.hypot(radial, axial) > w.centres;
+    return Math.hypot(radial, axial) > w.centres + TOUCHING;
   }
 
   @Override

@@ -5,6 +5,11 @@ import java.util.function.DoubleUnaryOperator;
 
 /** A bearing set up for its kernels: one solve at a time, results read from the workspace. Not thread-safe. */
 abstract sealed class Model permits RollerModel, BallModel {
+  /** An element with less than this share of the greatest load carries the noise of the solution, not load. */
+  static final double LOADED = 1e-9;
+  /** An approach below this, mm, is rounding: at a right angle to the load the cosine is not 0. */
+  static final double TOUCHING = 1e-12;
+
   final TiltedBearing bearing;
 
   Model(TiltedBearing bearing) {

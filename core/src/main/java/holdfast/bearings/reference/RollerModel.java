@@ -97,7 +97,7 @@ final class RollerModel extends Model {
 
   @Override
   boolean loaded(int element) {
-    return w.rollerLoad(element) > 0;
+    return w.rollerLoad(element) > LOADED * greatestLoad();
   }
 
   private double load(int j, int row) {
@@ -170,7 +170,7 @@ final class RollerModel extends Model {
     double approach = c * w.displacement() + s * w.sideDisplacement() - 0.5 * clearance;
     double slope = c * Math.tan(w.tiltAlong()) + s * Math.tan(w.tiltAcross());
     for (int k = 0; k < w.laminae(); k++) {
-      if (approach + w.position(k) * slope - w.relief[k] > 0) {
+      if (approach + w.position(k) * slope - w.relief[k] > TOUCHING) {
         return true;
       }
     }

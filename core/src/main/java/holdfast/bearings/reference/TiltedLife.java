@@ -23,8 +23,9 @@ import java.util.function.DoubleUnaryOperator;
  *
  * <p>The ratio falls with tilt but for one effect: under light load and with clearance a tilt widens the load zone, which is
  * a small gain. Over 34 000 generated bearings with tilts in the plane of the load the greatest ratio was 1.044, at loads
- * under 0.001 Cr with three rollers in load, and 1.007 at loads over 0.02 Cr. A tilt across the plane of the load and ball
- * bearings show the same effect more often. Such results carry the warning {@code ratio-above-one}.
+ * under 0.001 Cr with three rollers in load, and 1.007 at loads over 0.02 Cr. Both bounds hold in that plane only: a tilt
+ * across it and ball bearings show the same effect more often, and under a moment across it the ratio has no such bound (12.3
+ * was seen). Such results carry the warning {@code ratio-above-one}.
  *
  * @param bearing the bearing, with the number of laminae that was used
  * @param loading load, and tilt or moment

@@ -2,14 +2,17 @@
 package holdfast.bearings.reference;
 
 import holdfast.bearings.OuterRing;
+import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
+import holdfast.quantity.Torque;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
 import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Derivation and warnings of a {@link TiltedLife}. */
 final class TiltedLifeNotes {
@@ -124,6 +127,7 @@ final class TiltedLifeNotes {
           + Numbers.significant(t.lifeRatio(), 4) + "): the tilt widens the load zone under light load or in a bearing with"
           + " clearance; read it as no cost, not as a gain", GEOMETRY));
     }
+    tiltNotHeld(t).ifPresent(warnings::add);
     if (rollers && bearing.laminae() < 30) {
       warnings.add(new Warning("few-laminae", bearing.laminae() + " laminae: the recalled method asks for 30 or more",
           SourceRef.memory(RECALLED, "number of laminae")));
@@ -138,5 +142,23 @@ final class TiltedLifeNotes {
           + Numbers.significant(t.residual(), 3), GEOMETRY));
     }
     return List.copyOf(warnings);
+  }
+
+  /** A load within the width of the rolling elements makes no greater moment than that on its end. */
+  private static Optional<Warning> tiltNotHeld(TiltedLife t) {
+    Torque moment = new Torque(Math.hypot(t.momentAlong().newtonMillimetre(), t.momentAcross().newtonMillimetre()));
+    double arm = moment.newtonMillimetre() / t.loading().radial().newton();
+    if (t.loading().byMoment() || arm <= halfWidth(t.bearing())) {
+      return Optional.empty();
+    }
+    return Optional.of(new Warning("tilt-not-held", "to hold this tilt takes a moment of " + moment + " between the rings; the load "
+        + t.loading().radial() + " would have to act " + new Length(arm) + " beside the middle, outside the rolling elements: unless"
+        + " something else holds the rings, they do not keep this tilt", GEOMETRY));
+  }
+
+  private static double halfWidth(TiltedBearing bearing) {
+    return bearing.elements() instanceof RollerSet rollers
+        ? 0.5 * (rollers.length().mm() + (rollers.rows() - 1) * rollers.rowSpacing().mm())
+        : 0.5 * ((BallSet) bearing.elements()).diameter().mm();
   }
 }

@@ -295,4 +295,27 @@ class TiltedLifeTest {
     assertTrue(ratios[1] < 1);
     assertEquals(ratios[1], ratios[2], 1e-12);
   }
+
+  /** At zero clearance half the rollers are loaded; those at a right angle to the load carry the rounding of its cosine. */
+  @Test
+  void rollersThatCarryTheNoiseOfTheSolutionAreNotCounted() {
+    for (int z : new int[] {8, 12, 16, 20}) {
+      TiltedBearing bearing = TiltedBearing.of(RATINGS, RollerSet.of(z, mm(4), mm(10), mm(40))).clearance(um(0));
+      TiltedLife life = bearing.life(kN(4), mrad(0));
+      assertEquals(z / 2 - 1, life.loadedElements(), z + " rollers, two of them at a right angle");
+      assertEquals(Math.PI, life.loadZone().radian(), Math.toRadians(1.01), "half a turn");
+    }
+  }
+
+  /** A load within the length of the rollers makes a moment of half that length at most. */
+  @Test
+  void aTiltThatTheLoadCannotHoldIsSaid() {
+    assertTrue(codes(BEARING.life(N(20), mrad(10))).contains("tilt-not-held"));
+    assertTrue(codes(BALLS.life(N(5), mrad(10))).contains("tilt-not-held"));
+    assertTrue(!codes(BEARING.life(kN(4), mrad(0.5))).contains("tilt-not-held"));
+    TiltedLife held = BEARING.life(N(20), mrad(10));
+    assertTrue(Math.abs(held.momentAlong().newtonMillimetre()) > 20 * 5, held.momentAlong().toString());
+    TiltedLife stated = BEARING.life(Loading.radial(N(20)).moment(held.momentAlong()));
+    assertTrue(!codes(stated).contains("tilt-not-held"), "who states the moment knows what holds it");
+  }
 }

@@ -5,12 +5,20 @@ import holdfast.bearings.BasicLifeKernel;
 import holdfast.bearings.BearingFamily;
 import holdfast.bearings.BearingType;
 import holdfast.bearings.BulkLifeKernel;
+import holdfast.bearings.Cleanliness;
+import holdfast.bearings.Contamination;
 import holdfast.bearings.DutyKernel;
 import holdfast.bearings.DynamicRatingKernel;
 import holdfast.bearings.FatigueLimitKernel;
 import holdfast.bearings.InverseLifeKernel;
 import holdfast.bearings.LifeModificationKernel;
+import holdfast.bearings.LoadRatings;
+import holdfast.bearings.LoadedBearing;
+import holdfast.bearings.Lubrication;
 import holdfast.bearings.LubricationKernel;
+import holdfast.bearings.OuterRing;
+import holdfast.bearings.RatingLife;
+import holdfast.bearings.Reliability;
 import holdfast.bearings.ReliabilityKernel;
 import holdfast.bearings.Running;
 import holdfast.bearings.StaticLoadKernel;
@@ -18,6 +26,9 @@ import holdfast.bearings.StaticRatingKernel;
 import holdfast.bearings.ViscosityKernel;
 import holdfast.bearings.WeibullKernel;
 import holdfast.bearings.reference.ProfileKernel;
+import holdfast.quantity.Angle;
+import holdfast.quantity.Force;
+import holdfast.quantity.Length;
 import holdfast.verification.CalculationSuite;
 import holdfast.verification.NamedInputs;
 import holdfast.verification.Suite;
@@ -74,12 +85,14 @@ final class BearingValues {
       Map.entry("array of lives in hours, parallel", x -> hours(x, true)),
       Map.entry("allowable load", x -> InverseLifeKernel.allowableLoad(
           family(x), x.get("C"), x.get("Cu"), x.get("S"), x.get("kappa"), x.get("eC"), x.word("additives").equals("yes"),
-          x.get("L"))),
+          x.get("atOne"), x.get("L"))),
       Map.entry("required kappa", x -> InverseLifeKernel.requiredKappa(
           family(x), x.get("C"), x.get("Cu"), x.get("P"), x.get("S"),
           kappa -> Math.min(1, x.get("eC") * Math.pow(kappa, 0.68)), x.get("L"))),
       Map.entry("aISO with additives",
-          x -> LifeModificationKernel.withAdditives(family(x), x.get("kappa"), x.get("eC"), x.get("ratio"))),
+          x -> LifeModificationKernel.withAdditives(family(x), x.get("kappa"), x.get("eC"), x.get("atOne"), x.get("ratio"))),
+      Map.entry("aISO with additives by cleanliness", BearingValues::additivesByCleanliness),
+      Map.entry("equivalent load, angular contact", BearingValues::angularContact),
       Map.entry("kappa from film", x -> LubricationKernel.kappaFromFilm(x.get("film"))),
       Map.entry("given profile", x -> ProfileKernel.given(x.get("x"), x.get("lwe"), x.list("stations"))),
       Map.entry("reliability of a1", x -> ReliabilityKernel.percent(x.get("a1"))),
@@ -102,6 +115,22 @@ final class BearingValues {
             "holdfast.bearings.StaticLoadKernel#load", "holdfast.bearings.StaticRatingKernel#radialRoller",
             "holdfast.bearings.ViscosityKernel", "holdfast.bearings.WeibullKernel#survival",
             "holdfast.bearings.reference.ProfileKernel#given"));
+  }
+
+  /** The factor in the modified life of C = 1 kN under a load of 1 kN. */
+  private static double additivesByCleanliness(NamedInputs x) {
+    LoadRatings ratings = new LoadRatings(
+        family(x), new Force(1000), new Force(1000), new Force(1000 * x.get("ratio")), OuterRing.HOUSED);
+    Lubrication film = Lubrication.ofKappa(x.get("kappa"), new Length(x.get("dpw"))).withProvenAdditives();
+    Contamination dirt = Contamination.of(Cleanliness.valueOf(x.word("cleanliness")));
+    return RatingLife.modified(ratings, new Force(1000), Reliability.L10, film, dirt).modification();
+  }
+
+  private static double angularContact(NamedInputs x) {
+    LoadRatings ratings = LoadRatings.radialBall(new Force(1e5), new Force(x.get("c0r")));
+    return LoadedBearing.of(BearingType.ANGULAR_CONTACT_BALL, new Angle(x.angle("alpha")), ratings)
+        .withRows((int) x.get("i")).withF0(x.get("f0"))
+        .dynamicLoad(new Force(x.get("fr")), new Force(x.get("fa"))).load().newton();
   }
 
   private static BearingFamily family(NamedInputs x) {

@@ -71,6 +71,9 @@ final class FactorSuites {
         new RowSuite("bearings/radial-ball-factors", "Y of radial ball bearings against continuity at Fa/Fr = e",
             List.of("holdfast.bearings.EquivalentLoadKernel#radialBallY"), () -> table("iso-281/2007/xy-radial-ball"),
             FactorSuites::continuity),
+        new RowSuite("bearings/relative-axial-load", "Relative axial load of one and two rows against the load on a ball",
+            List.of("holdfast.bearings.EquivalentLoadKernel#relativeAxialLoad"), () -> table("iso-281/2007/xy-radial-ball"),
+            FactorSuites::relativeAxialLoad),
         new RowSuite("bearings/factors-between-angles",
             "X, Y and e between tabulated angles against rows of the national adoption",
             List.of("holdfast.bearings.EquivalentLoadKernel#radialBallX", "holdfast.bearings.EquivalentLoadKernel#radialBallY",
@@ -173,6 +176,27 @@ final class FactorSuites {
       result.add(Comparison.of(t.address(row) + ", y_double", source, Evidence.RECONSTRUCTION)
           .numbers(t.number(row, "y_double"), t.number(row, "y_double_low") + (1 - x) / e,
               0.01 + (0.005 * (1 - x) / e + 0.005) / e, "", "half a unit of the last printed digit of both Y, X and e"));
+    }
+  }
+
+  /**
+   * Both heads of a row belong to one load on a ball. For radial contact all rows share it, for angular contact one row
+   * carries it; C0r is that of all rows, so f0, which cancels, may have any value.
+   */
+  private static void relativeAxialLoad(Table t, int row, List<Comparison> result) {
+    if (!t.has(row, "f0_fa_over_c0r")) {
+      return;
+    }
+    double alpha = Math.toRadians(t.number(row, "alpha"));
+    BearingType type = alpha == 0 ? BearingType.DEEP_GROOVE_BALL : BearingType.ANGULAR_CONTACT_BALL;
+    double balls = 12 * 9.525 * 9.525;
+    double tolerance = Cases.halfLastDigit(t.text(row, "f0_fa_over_c0r"))
+        + Cases.halfLastDigit(t.text(row, "fa_over_zdw2")) / Math.cos(alpha);
+    for (int rows = 1; rows <= 2; rows++) {
+      double fa = t.number(row, "fa_over_zdw2") * balls * (alpha == 0 ? rows : 1);
+      double computed = EquivalentLoadKernel.relativeAxialLoad(type, rows, 14.2, fa, 14.2 * rows * balls * Math.cos(alpha));
+      result.add(Comparison.of(t.address(row) + ", i = " + rows, t.cell(row, "f0_fa_over_c0r").source(), Evidence.RECONSTRUCTION)
+          .numbers(t.number(row, "f0_fa_over_c0r"), computed, tolerance, "", "half a unit of the last printed digit of both heads"));
     }
   }
 

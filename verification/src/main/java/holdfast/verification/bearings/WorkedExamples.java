@@ -44,10 +44,12 @@ final class WorkedExamples {
       Map.entry("rating from loads and factors roller", x -> ratingFromFactors(
           ROLLER, EquivalentLoadKernel.combined(1, x.get("Y"), x.get("Fr"), x.get("Fa")), x)),
       Map.entry("relative axial load",
-          x -> EquivalentLoadKernel.relativeAxialLoad(x.get("f0"), x.get("Fa"), x.get("C0r"))),
+          x -> EquivalentLoadKernel.relativeAxialLoad(
+              BearingType.DEEP_GROOVE_BALL, 1, x.get("f0"), x.get("Fa"), x.get("C0r"))),
       Map.entry("limit e", x -> EquivalentLoadKernel.radialBallE(1, 0, x.get("relative"))),
       Map.entry("axial factor", x -> EquivalentLoadKernel.radialBallY(
-          1, 0, EquivalentLoadKernel.relativeAxialLoad(x.get("f0"), x.get("Fa"), x.get("C0r")))),
+          1, 0, EquivalentLoadKernel.relativeAxialLoad(
+              BearingType.DEEP_GROOVE_BALL, 1, x.get("f0"), x.get("Fa"), x.get("C0r")))),
       Map.entry("equivalent load",
           x -> EquivalentLoadKernel.combined(x.get("X"), x.get("Y"), x.get("Fr"), x.get("Fa"))),
       Map.entry("equivalent load 40 double row", x -> EquivalentLoadKernel.load(

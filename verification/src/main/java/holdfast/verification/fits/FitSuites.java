@@ -38,7 +38,8 @@ public final class FitSuites {
             Evidence.REFERENCE,
             FitValues::value,
             "holdfast.fits.ThermalFitKernel#uniformTemperature",
-            "holdfast.fits.SizeDistribution")));
+            "holdfast.fits.SizeDistribution",
+            "holdfast.fits.DecisionRule")));
     suites.addAll(TypedFitSuites.all());
     return List.copyOf(suites);
   }

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.verification.fits;
 
+import holdfast.fits.DecisionRule;
 import holdfast.fits.LimitsOfSize;
 import holdfast.fits.SizeDistribution;
 import holdfast.fits.ThermalFitKernel;
+import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.verification.NamedInputs;
 
@@ -16,6 +18,7 @@ final class FitValues {
       case "temperature of a clearance" ->
           ThermalFitKernel.uniformTemperature(
               a.get("hole"), a.get("alpha_h") * 1e-6, a.get("shaft"), a.get("alpha_s") * 1e-6, a.get("clearance"));
+      case "guard band" -> DecisionRule.PROBABILITY_95.guardBand(KnownUnits.UM.of(a.get("U"))).in(KnownUnits.UM);
       case "share of a normal process outside its limits" -> {
         LimitsOfSize limits = limits(a, "lower", "upper");
         SizeDistribution.Side side = SizeDistribution.Side.valueOf(a.word("side"));

@@ -233,11 +233,71 @@ def a_iso(family, kappa, argument):
     return mp.mpf(50) if base <= 0 else min(mp.mpf(50), base ** power / 10)
 
 
-def additives(family, kappa, contamination, ratio):
+def additives(family, kappa, contamination, at_one, ratio):
     real = a_iso(family, kappa, contamination * mp.mpf(ratio))
     if kappa >= 1 or contamination < 0.2:
         return real
-    return max(real, min(mp.mpf(3), a_iso(family, 1, contamination * mp.mpf(ratio))))
+    return max(real, min(mp.mpf(3), a_iso(family, 1, at_one * mp.mpf(ratio))))
+
+
+def at_one(kappa, contamination):
+    """eC grows as kappa^0.68 up to 1 (Annex A)."""
+    return float(min(1, contamination * max(1, mp.mpf(kappa) ** mp.mpf("-0.68"))))
+
+
+def annex_a(coefficient, constant, kappa, dpw):
+    a = min(mp.mpf(1), mp.mpf(coefficient) * mp.mpf(kappa) ** mp.mpf("0.68") * mp.mpf(dpw) ** mp.mpf("0.55"))
+    return max(mp.mpf(0), a * (1 - mp.mpf(constant) / mp.cbrt(dpw)))
+
+
+def additives_by_cleanliness():
+    """Whole road: eC of an equation of Annex A at the real kappa and at 1, then aISO, as a modified life of C = P = 1 kN."""
+    for name, coefficient, constant in (("CIRCULATING_13_10", "0.0864", "0.5663"), ("CIRCULATING_15_12", "0.0432", "0.9987"),
+                                        ("BATH_15_12", "0.0288", "1.141")):
+        for family in ("RADIAL_BALL", "RADIAL_ROLLER"):
+            for kappa, dpw, share in ((0.15, 120.0, 0.9), (0.3, 50.0, 0.6), (0.45, 200.0, 0.35), (0.7, 80.0, 1.2), (0.95, 40.0, 0.5)):
+                value = additives(family, kappa, annex_a(coefficient, constant, kappa, dpw),
+                                  annex_a(coefficient, constant, 1, dpw), share)
+                c.again("aISO with additives by cleanliness", text(family=family, cleanliness=name, kappa=kappa, dpw=dpw, ratio=share),
+                        value, "", ISO281, "9.3.3.3.4 and Annex A: kappa = 1 for eC and for aISO from eC = 0.2 on, aISO at most 3")
+
+
+# Table 3: Fa/(Z Dw^2) over the cosine; X above e; Y up to e; Y above e; e. One row takes the deep groove rows at 5 degrees.
+LOADS = (0.172, 0.345, 0.689, 1.03, 1.38, 2.07, 3.45, 5.17, 6.89)
+HEADS = {5: (0.173, 0.346, 0.692, 1.04, 1.38, 2.08, 3.46, 5.19, 6.92), 10: (0.175, 0.35, 0.7, 1.05, 1.4, 2.1, 3.5, 5.25, 7.0),
+         15: (0.178, 0.357, 0.714, 1.07, 1.43, 2.14, 3.57, 5.35, 7.14)}
+TWO_ROWS = {
+    5: (0.78, (2.78, 2.4, 2.07, 1.87, 1.75, 1.58, 1.39, 1.26, 1.21), (3.74, 3.23, 2.78, 2.52, 2.36, 2.13, 1.87, 1.69, 1.63),
+        (0.23, 0.26, 0.3, 0.34, 0.36, 0.4, 0.45, 0.5, 0.52)),
+    10: (0.75, (2.18, 1.98, 1.76, 1.63, 1.55, 1.42, 1.27, 1.17, 1.16), (3.06, 2.78, 2.47, 2.29, 2.18, 2.0, 1.79, 1.64, 1.63),
+         (0.29, 0.32, 0.36, 0.38, 0.4, 0.44, 0.49, 0.54, 0.54)),
+    15: (0.72, (1.65, 1.57, 1.46, 1.38, 1.34, 1.26, 1.14, 1.12, 1.12), (2.39, 2.28, 2.11, 2.0, 1.93, 1.82, 1.66, 1.63, 1.63),
+         (0.38, 0.4, 0.43, 0.46, 0.47, 0.5, 0.55, 0.56, 0.56))}
+ONE_ROW = {10: (0.46, (1.88, 1.71, 1.52, 1.41, 1.34, 1.23, 1.1, 1.01, 1.0)),
+           15: (0.44, (1.47, 1.4, 1.3, 1.23, 1.19, 1.12, 1.02, 1.0, 1.0))}
+
+
+def angular_contact_loads():
+    """From Z and Dw, without C0r: every row carries the whole axial load, so Fa/(Z Dw^2) finds the row of the table."""
+    for alpha in (5, 10, 15):
+        for z, dw, f0, fr, per_ball in ((12, 9.525, 15.3, 1500.0, 0.5), (16, 7.144, 15.9, 4000.0, 1.2), (10, 15.875, 14.1, 900.0, 2.9),
+                                        (14, 11.112, 15.2, 12000.0, 0.3), (11, 12.7, 14.7, 2000.0, 4.6)):
+            fa = float(f"{per_ball * z * dw ** 2:.5g}")
+            relative = fa / (z * dw ** 2) / float(mp.cos(rad(alpha)))
+            for rows in (2, 1):
+                if rows == 1 and alpha == 5:
+                    continue
+                x, low, high, e = TWO_ROWS[alpha]
+                limit = np.interp(relative, HEADS[alpha], e)
+                if rows == 1:
+                    x, high = ONE_ROW[alpha]
+                    low = np.zeros(len(high))
+                p = x * fr + np.interp(relative, HEADS[alpha], high) * fa if fa > limit * fr else (
+                    fr + np.interp(relative, HEADS[alpha], low) * fa)
+                c0r = float(f0 * rows * z * dw ** 2 * mp.cos(rad(alpha)))
+                c.add("equivalent load, angular contact", text(i=rows, alpha=alpha, f0=f0, c0r=c0r, fr=fr, fa=fa), float(p), "N",
+                      "NumPy " + np.__version__, "printed rows of ISO 281:2007, Table 3, found by Fa/(Z Dw^2) of the geometry",
+                      tolerance=1e-11, reason="interpolation in a double")
 
 
 def a1(s):
@@ -265,22 +325,22 @@ def modified_lives():
                         "9.1 to 9.3 with nu1 of 9.3.3.2, the middle one of three entries")
         goal = float(life) / 3
         for rule in ("no", "yes"):
-            factor = additives if rule == "yes" else lambda f, k, e, r: a_iso(f, k, e * mp.mpf(r))
-            load = optimize.brentq(lambda q: float(a1(s) * factor(family, kappa, ec, mp.mpf(cu) / q) * l10(family, cr, q)) - goal,
+            factor = additives if rule == "yes" else lambda f, k, e, one, r: a_iso(f, k, e * mp.mpf(r))
+            load = optimize.brentq(lambda q: float(a1(s) * factor(family, kappa, ec, at_one(kappa, ec), mp.mpf(cu) / q) * l10(family, cr, q)) - goal,
                                    1e-3 * p, 100 * p, xtol=1e-10, rtol=1e-15)
-            c.add("allowable load", text(**inputs, S=s, kappa=kappa, eC=ec, additives=rule, L=goal), load, "N", SCIPY,
+            c.add("allowable load", text(**inputs, S=s, kappa=kappa, eC=ec, additives=rule, atOne=at_one(kappa, ec), L=goal), load, "N", SCIPY,
                   "brentq on the modified life, coded a second time", tolerance=1e-10, reason=ROOT)
         goal = float(life) * 0.8
         need = optimize.brentq(lambda k: float(a1(s) * a_iso(family, k, min(1, ec * k ** 0.68) * mp.mpf(cu) / p)
                                                * l10(family, cr, p)) - goal, 0.1, 4, xtol=1e-14, rtol=1e-14)
         c.add("required kappa", text(**inputs, P=p, S=s, eC=ec, L=goal), need, "", SCIPY,
               "brentq on the modified life, coded a second time, with eC growing as kappa^0.68", tolerance=1e-10, reason=ROOT)
-        c.again("aISO with additives", text(family=family, kappa=0.6, eC=ec, ratio=0.9), additives(family, 0.6, ec, 0.9), "",
-                ISO281, "9.3.3.3, at most 3 with kappa = 1; the limit eC = 0.2 is recalled")
+        c.again("aISO with additives", text(family=family, kappa=0.6, eC=ec, atOne=at_one(0.6, ec), ratio=0.9),
+                additives(family, 0.6, ec, at_one(0.6, ec), 0.9), "", ISO281, "9.3.3.3.4, at most 3 with kappa = 1 for eC >= 0.2")
     for kappa, ec, ratio in ((0.3, 0.1, 0.5), (0.8, 0.9, 1.5), (1.5, 0.6, 0.4)):
-        c.again("aISO with additives", text(family="RADIAL_BALL", kappa=kappa, eC=ec, ratio=ratio),
-                additives("RADIAL_BALL", kappa, ec, ratio), "", ISO281,
-                "9.3.3.3, at most 3 with kappa = 1; the limit eC = 0.2 is recalled")
+        c.again("aISO with additives", text(family="RADIAL_BALL", kappa=kappa, eC=ec, atOne=at_one(kappa, ec), ratio=ratio),
+                additives("RADIAL_BALL", kappa, ec, at_one(kappa, ec), ratio), "", ISO281,
+                "9.3.3.3.4, at most 3 with kappa = 1 for eC >= 0.2")
     for film in (0.5, 1.0, 2.2):
         c.again("kappa from film", text(film=film), mp.exp(mp.mpf("1.3") * mp.log(film)), "", ISO281,
                 "9.3.3.1, kappa = Lambda^1.3, exponent recalled")
@@ -363,6 +423,8 @@ dynamic_ratings()
 static_ratings()
 fatigue_limits()
 modified_lives()
+additives_by_cleanliness()
+angular_contact_loads()
 distributions()
 viscosities()
 c.write(sys.argv[1])

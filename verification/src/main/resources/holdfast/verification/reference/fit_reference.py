@@ -4,6 +4,7 @@
 Usage: python3 fit_reference.py DIRECTORY      writes reference-values.csv
 Nothing here uses the closed forms of the library under test:
 - the temperature of a wanted clearance: both parts grown by their own expansion in steps, root with brentq;
+- guard bands: density of a reading integrated up to the limit, root with brentq;
 - shares of parts outside limits: density of the sizes integrated outside the limits, with quad.
 Inputs are invented. Units: mm, K, expansion in um/(m K).
 """
@@ -51,9 +52,20 @@ def shares():
             low=low, high=high)
 
 
+def guard_bands():
+    """A reading on the edge of the acceptance zone: the share of its normal density on the right side of the limit."""
+    for uncertainty, share in ((2.0, 0.95), (7.5, 0.95)):
+        sigma = uncertainty / 2
+        density = lambda x: math.exp(-0.5 * (x / sigma) ** 2) / (sigma * math.sqrt(2 * math.pi))
+        inside = lambda g: quad(density, -40 * sigma, g, epsabs=1e-15, epsrel=1e-13, limit=400, points=[0])[0] - share
+        add("guard band", brentq(inside, 0, 5 * sigma, xtol=1e-14, rtol=1e-14), 9, "density of a reading integrated up to the limit, root",
+            U=uncertainty, share=share)
+
+
 if __name__ == "__main__":
     temperatures()
     shares()
+    guard_bands()
     with open(sys.argv[1] + "/reference-values.csv", "w", newline="", encoding="utf-8") as file:
         out = csv.writer(file, lineterminator="\n")
         out.writerow("quantity,arguments,value,source,locator,provenance,disclosed".split(","))
