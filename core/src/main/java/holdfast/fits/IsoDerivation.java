@@ -80,7 +80,7 @@ final class IsoDerivation {
         warnings.add(new Warning("recalled-cell", cell.address() + ": " + cell.note(), cell.source()));
       }
     }
-    return warnings;
+    return List.copyOf(warnings);
   }
 
   private static List<Cell> cells(ToleranceClass c, Length nominalSize) {

@@ -262,7 +262,7 @@ public record Joint(
     }
     warnings.add(
         new Warning("resilience-recalled", "the resilience formulas are recalled and were not found in print", RULE));
-    return warnings;
+    return List.copyOf(warnings);
   }
 
   /** Both resiliences. */

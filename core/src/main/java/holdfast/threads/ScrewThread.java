@@ -273,7 +273,7 @@ public record ScrewThread(
               designation + " is not in the standard series; standard nuts and gauges may not exist",
               SourceRef.published("ISO 261:1998", "Table 2")));
     }
-    return warnings;
+    return List.copyOf(warnings);
   }
 
   /** The designation with tolerance class, as on a drawing. */

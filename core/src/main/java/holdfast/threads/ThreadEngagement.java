@@ -225,7 +225,7 @@ public record ThreadEngagement(
       warnings.add(
           new Warning("basic-sizes", "basic sizes instead of limits of size: the guaranteed strength is lower", RULE));
     }
-    return warnings;
+    return List.copyOf(warnings);
   }
 
   private double dilation() {

@@ -235,7 +235,7 @@ public record TighteningState(Tightening tightening, double threadFriction, doub
               "with μG = " + threadFriction + " the thread does not hold by itself",
               SourceRef.memory("VDI 2230-1:2015", "loosening torque")));
     }
-    return warnings;
+    return List.copyOf(warnings);
   }
 
   double threadLever() {

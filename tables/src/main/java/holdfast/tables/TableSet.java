@@ -230,7 +230,7 @@ public final class TableSet {
     for (String id : tableFiles) {
       tables.add(table(id));
     }
-    return tables;
+    return List.copyOf(tables);
   }
 
   /**
