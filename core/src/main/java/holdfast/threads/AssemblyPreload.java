@@ -9,7 +9,6 @@ import holdfast.trace.Derivation;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -105,7 +104,7 @@ public record AssemblyPreload(
 
   @Override
   public List<Warning> warnings() {
-    return new ArrayList<>(lowFriction.warnings());
+    return lowFriction.warnings();
   }
 
   /** Preload and torque at low friction. */

@@ -8,9 +8,7 @@ import holdfast.quantity.PlainText;
 import holdfast.quantity.Stress;
 import holdfast.tables.SourceRef;
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -83,8 +81,7 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    * @return the full names
    */
   public static List<String> names() {
-    return new ArrayList<>(
-        new LinkedHashSet<>(StrengthTables.CLASSES.values().stream().map(PropertyClass::name).toList()));
+    return StrengthTables.CLASSES.values().stream().map(PropertyClass::name).distinct().toList();
   }
 
   /**

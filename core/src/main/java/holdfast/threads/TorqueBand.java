@@ -7,7 +7,6 @@ import holdfast.trace.Derivation;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -60,7 +59,7 @@ public record TorqueBand(Tightening tightening, Force preload, TighteningState l
   public List<Warning> warnings() {
     LinkedHashSet<Warning> all = new LinkedHashSet<>(least.warnings());
     all.addAll(greatest.warnings());
-    return new ArrayList<>(all);
+    return List.copyOf(all);
   }
 
   /** Preload and band. */
