@@ -10,7 +10,6 @@ import holdfast.trace.Derivation;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -85,7 +84,7 @@ public record PreloadBand(
                   + "; preload and stress are those of a stud that stays elastic and no longer hold",
               new SourceRef("VDI 2230-1:2015", "assembly preload, equivalent stress", Provenance.PUBLISHED)));
     }
-    return new ArrayList<>(all);
+    return List.copyOf(all);
   }
 
   /** Torque and band. */

@@ -215,7 +215,7 @@ public record Tightening(
     List<StudSection> all = new ArrayList<>();
     all.add(StudSection.thread(thread, bore));
     narrows.forEach(section -> all.add(section.inStudOf(bore)));
-    return all;
+    return List.copyOf(all);
   }
 
   /**
@@ -377,7 +377,7 @@ public record Tightening(
                   + " mm under the thread: it may give way before the stress in the section says so",
               SourceRef.commonPractice("studs are bored to less than " + WIDE_BORE + " of the root diameter")));
     }
-    return warnings;
+    return List.copyOf(warnings);
   }
 
   /** Stud, face and friction in one line. */
