@@ -43,7 +43,7 @@ public final class DutyKernel {
    * @return Pm in N
    * @throws holdfast.quantity.InputException if the duty is empty, the arrays differ in length or a value is out of range
    */
-  @Source(document = "Rolling bearings catalogue A", locator = "mean load under fluctuating load and speed")
+  @Source(document = "Rolling bearings catalogue pages A25-A37", locator = "mean load under fluctuating load and speed")
   public static double meanLoad(double exponent, double[] p, double[] rpm, double[] time) {
     Objects.requireNonNull(p, "p");
     Objects.requireNonNull(rpm, "rpm");
@@ -75,7 +75,7 @@ public final class DutyKernel {
    * @return L; infinite if no step does damage
    * @throws holdfast.quantity.InputException if the duty is empty, the arrays differ in length or a value is out of range
    */
-  @Source(document = "Rolling bearings catalogue C", locator = "rating life under variable operating conditions")
+  @Source(document = "Rolling bearings catalogue 17000 EN", locator = "rating life under variable operating conditions")
   public static double damageLife(double[] shares, double[] lives) {
     Objects.requireNonNull(shares, "shares");
     Objects.requireNonNull(lives, "lives");
@@ -122,7 +122,7 @@ public final class DutyKernel {
    * @return Pm in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
-  @Source(document = "Rolling bearings catalogue A", locator = "mean load under linearly varying load")
+  @Source(document = "Rolling bearings catalogue pages A25-A37", locator = "mean load under linearly varying load")
   public static double linearRule(double least, double greatest) {
     checkRange(least, greatest);
     return (least + 2 * greatest) / 3;
@@ -164,7 +164,7 @@ public final class DutyKernel {
    * @return Pm in N
    * @throws holdfast.quantity.InputException if a load is negative or both are 0
    */
-  @Source(document = "Rolling bearings catalogue A", locator = "mean load under stationary and rotating load")
+  @Source(document = "Rolling bearings catalogue pages A25-A37", locator = "mean load under stationary and rotating load")
   public static double stationaryAndRotating(double stationary, double rotating) {
     Check.notNegative(stationary, "stationary load", "N", "its size, without direction");
     Check.notNegative(rotating, "rotating load", "N", "its size, without direction");
@@ -233,7 +233,7 @@ public final class DutyKernel {
    * @return L in the unit of the lives
    * @throws holdfast.quantity.InputException if there are no lives or a value is not above zero
    */
-  @Source(document = "Ball and roller bearings catalogue", locator = "4.6, life of a machine with several bearings")
+  @Source(document = "Ball and roller bearings catalogue 2202/E", locator = "4.6, life of a machine with several bearings")
   public static double systemLife(double[] lives, double slope) {
     Objects.requireNonNull(lives, "lives");
     WeibullKernel.checkSlope(slope);

@@ -32,7 +32,7 @@ public final class MinimumLoadKernel {
    * @return load in N
    * @throws holdfast.quantity.InputException if the rating is not above zero
    */
-  @Source(document = "Rolling bearings catalogue C", locator = "pages 966 to 985, cam followers, minimum load")
+  @Source(document = "Rolling bearings catalogue 17000 EN", locator = "pages 966 to 985, cam followers, minimum load")
   public static double trackRoller(double c0r) {
     return 0.0167 * Check.positive(c0r, "basic static load rating C0r", "N", "a rating is a force above zero");
   }

@@ -21,7 +21,7 @@ public final class OuterRingKernel {
    * @return σ = 6 F Di π/(z b (D - Di)²) in MPa
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
-  @Source(document = "Cam follower catalogue F", locator = "technical section, stress of the outer ring")
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, stress of the outer ring")
   @Source(
       document = "derivation",
       locator = "straight beam on two supports, load in the middle",

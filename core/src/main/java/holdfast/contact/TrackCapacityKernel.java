@@ -32,7 +32,7 @@ public final class TrackCapacityKernel {
       locator = "load at a given Hertz pressure: F ~ p² on a line, F ~ p³ on an ellipse; p ~ Rm",
       provenance = Provenance.DERIVED)
   @Source(
-      document = "Needle roller bearing catalogue A",
+      document = "Needle roller bearings catalogue 2300/E",
       locator = "track load capacity factors: both exponents agree")
   public static double strengthFactor(double strength, double reference, int exponent) {
     Check.positive(strength, "tensile strength Rm", "MPa", "strength of the track");
@@ -83,7 +83,7 @@ public final class TrackCapacityKernel {
    * @return peak pressure in psi
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
-  @Source(document = "Cam follower catalogue F", locator = "technical section, contact stress on a flat steel track")
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, contact stress on a flat steel track")
   public static double shopPressurePsi(double force, double length, double diameter) {
     Check.notNegative(force, "force F", "lbf", "a contact only pushes");
     Check.positive(length, "effective contact length l", "in", "line contact needs a length");

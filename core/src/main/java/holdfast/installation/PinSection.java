@@ -17,9 +17,9 @@ import holdfast.trace.Cautions;
 /** How the pin gets through ears and roller, and what keeps it there. */
 final class PinSection {
   private static final SourceRef MOUNT =
-      SourceRef.published("Cam follower catalogue F", "mounting of yoke rollers: pin, end plates, side rails");
+      SourceRef.published("Cam followers catalogue 2008", "mounting of yoke rollers: pin, end plates, side rails");
   private static final SourceRef ORIENT =
-      SourceRef.published("Rolling bearings catalogue C", "cam followers, mounting: the mark of the grease hole");
+      SourceRef.published("Rolling bearings catalogue 17000 EN", "cam followers, mounting: the mark of the grease hole");
   private static final SourceRef BOTH = SourceRef.derived("the pin is tight in both ears at the end of the stroke");
   private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
 

@@ -42,7 +42,7 @@ public record RollerAtWork(MountedRoller roller, Duty duty) implements Serializa
 
   static final SourceRef WEAR = SourceRef.commonPractice("wear, corrosion and seals end a roller before fatigue after 100000 h");
   static final SourceRef RING_PAIRS = SourceRef.derived("ratio of printed ratings of like roller sets, in a housing and on a flat"
-      + " track: Rolling bearings catalogue C, pages 676 and 935 to 985");
+      + " track: Rolling bearings catalogue 17000 EN, pages 676 and 935 to 985");
   static final SourceRef MAKER = SourceRef.commonPractice("as stated by the maker of the roller");
 
   // Refuses to work without roller or duty.

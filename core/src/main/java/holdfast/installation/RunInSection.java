@@ -12,7 +12,7 @@ final class RunInSection {
       SourceRef.commonPractice("paint, burrs and roughness settle: tighten again after 24 to 100 hours");
   private static final SourceRef INK = SourceRef.commonPractice("contact pattern by marking ink");
   private static final SourceRef WARM =
-      SourceRef.published("Rolling bearings catalogue C", "temperature after relubrication: it rises, then drops");
+      SourceRef.published("Rolling bearings catalogue 17000 EN", "temperature after relubrication: it rises, then drops");
 
   private RunInSection() {}
 

@@ -65,7 +65,7 @@ final class SeatPriceNotes {
     if (share > 0.35) {
       warnings.add(new Warning("no-limit-at-this-load", "no limit of misalignment is published for profiled rollers above 0.35 C;"
           + " the load is " + Numbers.significant(share, 3) + " C: ask the maker",
-          SourceRef.published("Bearing engineering manual H", "table 12")));
+          SourceRef.published("Bearing engineering manual", "table 12")));
     }
     warnings.add(NO_PRINT);
     return List.copyOf(warnings);

@@ -24,7 +24,7 @@ import java.util.List;
 final class SeatSection {
   private static final SourceRef MAKER = SourceRef.commonPractice("as stated by the maker of the roller");
   private static final SourceRef ORIENT =
-      SourceRef.published("Rolling bearings catalogue C", "cam followers, mounting: the mark of the grease hole");
+      SourceRef.published("Rolling bearings catalogue 17000 EN", "cam followers, mounting: the mark of the grease hole");
 
   private SeatSection() {}
 

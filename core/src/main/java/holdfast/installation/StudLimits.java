@@ -14,7 +14,7 @@ import java.util.Optional;
 /** All limits of a stud roller: fatigue, static, ring, stud, track, speed, temperature, least load and tilt. */
 final class StudLimits {
   private static final SourceRef CATALOGUE =
-      SourceRef.published("Needle roller bearing catalogue A", "section 11.3, strength of the stud");
+      SourceRef.published("Needle roller bearings catalogue 2300/E", "section 11.3, strength of the stud");
   private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
 
   private StudLimits() {}

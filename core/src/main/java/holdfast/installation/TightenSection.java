@@ -23,7 +23,7 @@ import java.util.Optional;
 final class TightenSection {
   private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
   private static final SourceRef LOCKING =
-      SourceRef.published("Rolling bearings catalogue C", "cam followers, mounting: locking of the nut under vibration");
+      SourceRef.published("Rolling bearings catalogue 17000 EN", "cam followers, mounting: locking of the nut under vibration");
   private static final SourceRef PRACTICE = SourceRef.commonPractice("adhesive as a lubricant while it is wet");
   private static final SourceRef WRENCH = SourceRef.commonPractice("error of the wrench as a share of its setting");
 

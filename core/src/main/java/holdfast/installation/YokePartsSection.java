@@ -11,7 +11,7 @@ import holdfast.tables.SourceRef;
 final class YokePartsSection {
   private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
   private static final SourceRef RACEWAY =
-      SourceRef.published("Needle roller bearing catalogue A", "needle rollers without inner ring: raceway");
+      SourceRef.published("Needle roller bearings catalogue 2300/E", "needle rollers without inner ring: raceway");
 
   private YokePartsSection() {}
 

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 
 /** Reasons not to install a yoke roller. */
 final class YokeVerdict {
-  /** Least hardness of a raceway of needles, by catalogues A and F. */
+  /** Least hardness of a raceway of needles, by Needle roller bearings catalogue 2300/E and Cam followers catalogue 2008. */
   private static final double RACEWAY_HRC = 58;
 
   private YokeVerdict() {}

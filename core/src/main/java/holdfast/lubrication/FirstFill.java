@@ -24,9 +24,9 @@ import java.util.Objects;
  */
 public record FirstFill(Mass least, Mass greatest, Basis from, List<String> inputs) implements Traced, Serializable {
   private static final SourceRef SHARE_OF_FILL =
-      SourceRef.published("Rolling bearings catalogue G", "relubrication, share of the initial quantity");
+      SourceRef.published("Rolling bearings catalogue HR 1", "relubrication, share of the initial quantity");
   private static final SourceRef SHARE_OF_SPACE =
-      SourceRef.published("Rolling bearings catalogue E", "initial grease fill");
+      SourceRef.published("General catalogue cam follower section", "initial grease fill");
 
   /** What a first fill is found from. */
   public enum Basis {

@@ -90,7 +90,7 @@ public record GreaseQuantity(Length outsideDiameter, Length width, GreaseRoute r
           + " roller fed through its stud; feed slowly with the roller turning until fresh grease shows", route.source()));
     }
     warnings.add(new Warning("share-of-first-fill", "another catalogue takes 50 % to 80 % of the first fill",
-        SourceRef.published("Rolling bearings catalogue G", "relubrication, share of the initial quantity")));
+        SourceRef.published("Rolling bearings catalogue HR 1", "relubrication, share of the initial quantity")));
     return List.copyOf(warnings);
   }
 

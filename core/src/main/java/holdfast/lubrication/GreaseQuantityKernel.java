@@ -21,7 +21,7 @@ public final class GreaseQuantityKernel {
    * @return mass in g
    * @throws InputException if an argument is not above zero
    */
-  @Source(document = "Rolling bearings catalogue C", locator = LUBRICATION)
+  @Source(document = "Rolling bearings catalogue 17000 EN", locator = LUBRICATION)
   public static double throughRing(double d, double b) {
     return 0.002 * area(d, b);
   }
@@ -34,7 +34,7 @@ public final class GreaseQuantityKernel {
    * @return mass in g
    * @throws InputException if an argument is not above zero
    */
-  @Source(document = "Rolling bearings catalogue C", locator = LUBRICATION)
+  @Source(document = "Rolling bearings catalogue 17000 EN", locator = LUBRICATION)
   public static double fromSide(double d, double b) {
     return 0.005 * area(d, b);
   }
@@ -64,7 +64,7 @@ public final class GreaseQuantityKernel {
    * @return volume in cm³
    * @throws InputException if an argument is outside its range
    */
-  @Source(document = "Rolling bearings catalogue C", locator = LUBRICATION)
+  @Source(document = "Rolling bearings catalogue 17000 EN", locator = LUBRICATION)
   public static double freeVolume(double outer, double bore, double b, double massKilogram) {
     Check.positive(outer, "outside diameter D", "mm", "it is a size");
     Check.positive(b, "width B", "mm", "it is a size");
@@ -84,7 +84,7 @@ public final class GreaseQuantityKernel {
    * @return mass in g
    * @throws InputException if the volume is negative or not finite
    */
-  @Source(document = "Rolling bearings catalogue C", locator = LUBRICATION)
+  @Source(document = "Rolling bearings catalogue 17000 EN", locator = LUBRICATION)
   public static double massOfVolume(double volume) {
     return 0.9 * Check.notNegative(volume, "volume", "cm³", "a volume is not negative");
   }

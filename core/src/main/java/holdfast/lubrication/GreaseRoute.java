@@ -17,7 +17,7 @@ public enum GreaseRoute {
   GreaseRoute(String label, String expression, String locator) {
     this.label = label;
     this.expression = expression;
-    this.source = SourceRef.published("Rolling bearings catalogue C", locator);
+    this.source = SourceRef.published("Rolling bearings catalogue 17000 EN", locator);
   }
 
   double gram(double outsideDiameter, double width) {

@@ -81,7 +81,7 @@ public record RelubricationInterval(
     }
   }
 
-  private static final SourceRef CAP = SourceRef.published("Rolling bearings catalogue C",
+  private static final SourceRef CAP = SourceRef.published("Rolling bearings catalogue 17000 EN",
       "pages 109 to 115, intervals above 30000 h");
 
   // Keeps an unmodifiable copy.
@@ -138,10 +138,10 @@ public record RelubricationInterval(
     }
     if (factors.stream().anyMatch(f -> f.source().provenance() == Provenance.MEMORY)) {
       warnings.add(new Warning("recalled-factors", "the trade factors are recalled, not found in print",
-          SourceRef.memory("Maintenance trade press", "factor table of the empirical interval")));
+          SourceRef.memory("common practice", "factor table of the empirical interval")));
     }
     warnings.add(new Warning("no-misalignment", "methods of grease life hold without misalignment only",
-        SourceRef.published("Rolling bearings catalogue G", "grease operating life, condition")));
+        SourceRef.published("Rolling bearings catalogue HR 1", "grease operating life, condition")));
     return List.copyOf(warnings);
   }
 

@@ -69,7 +69,7 @@ public final class RelubricationKernel {
    * @return speed n' in rpm
    * @throws InputException if an argument is outside its range
    */
-  @Source(document = "Rolling bearings catalogue C", locator = "pages 109 to 115: outer ring turning, D for dm")
+  @Source(document = "Rolling bearings catalogue 17000 EN", locator = "pages 109 to 115: outer ring turning, D for dm")
   @Source(document = "derivation", locator = "n' dm = n D solved for n'", provenance = Provenance.DERIVED)
   public static double outerRingSpeed(double n, double outer, double d) {
     checkSpeed(n);
@@ -85,7 +85,7 @@ public final class RelubricationKernel {
    * @return x in mm/min
    * @throws InputException if an argument is not above zero
    */
-  @Source(document = "Rolling bearings catalogue C", locator = LUBRICATION)
+  @Source(document = "Rolling bearings catalogue 17000 EN", locator = LUBRICATION)
   public static double chartInput(double n, double outer, double bearingFactor) {
     checkSpeed(n);
     Check.positive(outer, "outside diameter D", "mm", "it is a diameter");
@@ -99,7 +99,7 @@ public final class RelubricationKernel {
    * @return factor on the interval at 70 °C
    * @throws InputException if the temperature is below absolute zero or not finite
    */
-  @Source(document = "Rolling bearings catalogue C", locator = LUBRICATION)
+  @Source(document = "Rolling bearings catalogue 17000 EN", locator = LUBRICATION)
   public static double halvingPer15K(double celsius) {
     checkTemperature(celsius);
     return celsius <= HALVING_BASE - 15 ? 2 : Math.pow(0.5, (celsius - HALVING_BASE) / 15);
@@ -112,7 +112,7 @@ public final class RelubricationKernel {
    * @return factor on the interval up to 80 °C
    * @throws InputException if the temperature is below absolute zero or not finite
    */
-  @Source(document = "Needle roller bearing catalogue A", locator = "lubrication, temperature above 80 °C")
+  @Source(document = "Needle roller bearings catalogue 2300/E", locator = "lubrication, temperature above 80 °C")
   public static double divisionPer10K(double celsius) {
     checkTemperature(celsius);
     return celsius <= DIVISION_BASE ? 1 : Math.pow(1.5, -(celsius - DIVISION_BASE) / 10);
@@ -125,7 +125,7 @@ public final class RelubricationKernel {
    * @return interval in h
    * @throws InputException if the life is negative or not finite
    */
-  @Source(document = "Rolling bearings catalogue G", locator = "relubrication interval from grease life")
+  @Source(document = "Rolling bearings catalogue HR 1", locator = "relubrication interval from grease life")
   public static double fromGreaseLife(double greaseLife) {
     return 0.5 * Check.notNegative(greaseLife, "grease life tfG", "h", "it is a time");
   }

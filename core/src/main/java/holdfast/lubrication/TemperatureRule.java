@@ -7,10 +7,10 @@ import holdfast.tables.SourceRef;
 public enum TemperatureRule {
   /** Half per 15 K above 70 °C, up to double below; for rolling bearings in general. */
   HALVE_PER_15_K_ABOVE_70("half per 15 K above 70 °C", "0.5^((T − 70)/15), at most 2",
-      SourceRef.published("Rolling bearings catalogue C", "pages 109 to 115, lubrication")),
+      SourceRef.published("Rolling bearings catalogue 17000 EN", "pages 109 to 115, lubrication")),
   /** Divided by 1.5 per 10 K above 80 °C; for needle bearings. */
   DIVIDE_BY_1_5_PER_10_K_ABOVE_80("divided by 1.5 per 10 K above 80 °C", "1.5^(−(T − 80)/10), at most 1",
-      SourceRef.published("Needle roller bearing catalogue A", "lubrication, temperature above 80 °C"));
+      SourceRef.published("Needle roller bearings catalogue 2300/E", "lubrication, temperature above 80 °C"));
 
   private final String label;
   private final String expression;

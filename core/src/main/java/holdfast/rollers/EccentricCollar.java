@@ -25,7 +25,7 @@ import java.util.Objects;
  */
 public record EccentricCollar(Force rating, Length eccentricity) implements Traced, Serializable {
   private static final SourceRef TORQUE =
-      SourceRef.published("Cam follower catalogue F", "technical section, pages 40 to 45, eccentric rollers");
+      SourceRef.published("Cam followers catalogue 2008", "technical section, pages 40 to 45, eccentric rollers");
 
   // Refuses a roller without rating and a collar that adjusts nothing.
   public EccentricCollar {

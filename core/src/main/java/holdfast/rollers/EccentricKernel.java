@@ -25,7 +25,7 @@ public final class EccentricKernel {
    * @return torque, in the unit of C times the unit of e
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
-  @Source(document = "Cam follower catalogue F", locator = "technical section, pages 40 to 45, eccentric rollers")
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, pages 40 to 45, eccentric rollers")
   public static double adjustingTorque(double c, double e) {
     return GREATEST_SHARE * checkRating(c) * checkEccentricity(e) * Math.cos(GREATEST_ANGLE);
   }
@@ -70,6 +70,6 @@ public final class EccentricKernel {
 
   private static double checkAngle(double angle) {
     return Check.within(angle, -GREATEST_ANGLE, GREATEST_ANGLE, "angle of the eccentricity", "rad",
-        "Cam follower catalogue F: adjust within 45 degrees to either side");
+        "Cam followers catalogue 2008: adjust within 45 degrees to either side");
   }
 }

@@ -47,7 +47,7 @@ public final class RingAccelerationKernel {
    * @return load in N
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
-  @Source(document = "Cam follower catalogue F", locator = "technical section, pages 40 to 45, acceleration")
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, pages 40 to 45, acceleration")
   public static double leastLoad(double rimForce, double friction) {
     Check.notNegative(rimForce, "force at the rim", "N", "the sense does not matter");
     return rimForce / Check.positive(friction, "coefficient of friction", "", "without friction nothing turns the roller");

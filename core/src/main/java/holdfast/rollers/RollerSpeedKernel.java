@@ -66,7 +66,7 @@ public final class RollerSpeedKernel {
    * @return speed in rpm
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
-  @Source(document = "Cam follower catalogue B", locator = "pages F-8 to F-71, limits of d1·n")
+  @Source(document = "Linear motion and cam follower catalogue", locator = "pages F-8 to F-71, limits of d1·n")
   public static double limit(double factor, double studDiameter, boolean axialLoad) {
     Check.positive(factor, "speed factor d1·n", "mm·rpm", "it is a limit");
     Check.positive(studDiameter, "stud diameter d1", "mm", "it is a diameter");
@@ -83,7 +83,7 @@ public final class RollerSpeedKernel {
    * @return moment in N·mm
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
-  @Source(document = "Cam follower catalogue F", locator = "technical section, pages 40 to 45, acceleration")
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, pages 40 to 45, acceleration")
   public static double drivingMoment(double friction, double load, double rollerDiameter) {
     Check.positive(friction, "coefficient of friction", "", "without friction nothing turns the roller");
     Check.notNegative(load, "load", "N", "the track pushes, it does not pull");

@@ -28,7 +28,7 @@ final class RollerTable {
               .table(
                   series.system() == MeasureSystem.METRIC
                       ? "installation/iso-7063/2003/stud-rollers-metric"
-                      : "installation/cam-follower-catalogue-f/2008/stud-rollers-inch");
+                      : "installation/cam-followers-catalogue/2008/stud-rollers-inch");
       List<RollerSize> rows = new ArrayList<>();
       for (int row = 0; row < table.size(); row++) {
         if (table.text(row, "series").equals(series.toString())) {

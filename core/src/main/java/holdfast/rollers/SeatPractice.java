@@ -21,14 +21,14 @@ public record SeatPractice(String designation, boolean toleranceClass, Deviation
   static final List<SeatPractice> METRIC =
       List.of(
           new SeatPractice("H7", true, null,
-              SourceRef.published("Needle roller bearing catalogue A", "cam follower pages, fit of the stud")));
+              SourceRef.published("Needle roller bearings catalogue 2300/E", "cam follower pages, fit of the stud")));
   static final List<SeatPractice> INCH =
       List.of(
           new SeatPractice("nominal, +0.0005/0 in", false,
               new Deviations(new Length(0), new Length(0.0127)),
-              SourceRef.published("Cam follower catalogue F", "technical section, pages 40 to 45, hole for the stud")),
+              SourceRef.published("Cam followers catalogue 2008", "technical section, pages 40 to 45, hole for the stud")),
           new SeatPractice("F7", true, null,
-              SourceRef.published("Needle roller bearing catalogue A", "cam follower pages, fit of inch studs")));
+              SourceRef.published("Needle roller bearings catalogue 2300/E", "cam follower pages, fit of inch studs")));
 
   public SeatPractice {
     Objects.requireNonNull(designation, "designation");

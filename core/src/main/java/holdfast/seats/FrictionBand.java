@@ -57,7 +57,7 @@ public record FrictionBand(double least, double greatest, SourceRef source) impl
    * @return 0.15 to 0.20
    */
   public static FrictionBand general() {
-    return new FrictionBand(0.15, 0.20, SourceRef.published("shrink fit slides", "usual range of the friction factor"));
+    return new FrictionBand(0.15, 0.20, SourceRef.commonPractice("usual range of the friction factor of press fits in steel"));
   }
 
   /**

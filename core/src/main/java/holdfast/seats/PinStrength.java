@@ -28,7 +28,7 @@ public record PinStrength(ShankSection section, Force load, Length gap, Length e
   private static final SourceRef MOMENT =
       SourceRef.derived("beam on two supports in the middle of the ears, load spread over w");
   private static final SourceRef DOUBLE_SHEAR =
-      SourceRef.published("Cam follower catalogue F", "technical section, yoke pin in double shear");
+      SourceRef.published("Cam followers catalogue 2008", "technical section, yoke pin in double shear");
   private static final SourceRef MISES = SourceRef.derived("von Mises of the combined stresses");
   private static final SourceRef PRESSURE = SourceRef.derived("load over projected area");
   private static final SourceRef KIRSCH = SourceRef.memory("Kirsch 1898", "factor 3 at a small hole");

@@ -9,7 +9,10 @@ import holdfast.tables.Source;
  * What friction in the joint holds, and what pressing takes. Lengths in mm, pressures in MPa, forces in N, torques in
  * N·mm, work in N·mm.
  */
-@Source(document = "shrink fit slides", locator = "force and torque of an interference fit")
+@Source(
+    document = "derivation",
+    locator = "friction over the seat: force = friction factor × pressure × area",
+    provenance = Provenance.DERIVED)
 @Source(document = "derivation", locator = "friction on the cylinder of the joint", provenance = Provenance.DERIVED)
 public final class PressForceKernel {
   private PressForceKernel() {}

@@ -21,7 +21,7 @@ public final class StudBendingKernel {
    * @return M = F (B/2 + g)
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
-  @Source(document = "Cam follower catalogue F", locator = "technical section, stud strength: M = F (B/2 + gap)")
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, stud strength: M = F (B/2 + gap)")
   public static double moment(double force, double width, double gap) {
     checkLoad(force, width, gap);
     return force * (width / 2 + gap);
@@ -72,7 +72,7 @@ public final class StudBendingKernel {
    * @return 10 M/d³
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
-  @Source(document = "Cam follower catalogue F", locator = "technical section, stud strength: 10 M/d³")
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, stud strength: 10 M/d³")
   public static double roundedBendingStress(double moment, double diameter) {
     Check.notNegative(moment, "bending moment M", "N·mm", "its size, without direction");
     Check.positive(diameter, "stud diameter d", "mm", "size of the stud");
@@ -121,7 +121,7 @@ public final class StudBendingKernel {
    * @return F/(2A); 2 F/(π d²) for a solid pin
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
-  @Source(document = "Cam follower catalogue F", locator = "technical section, yoke pin in double shear")
+  @Source(document = "Cam followers catalogue 2008", locator = "technical section, yoke pin in double shear")
   public static double doubleShear(double force, double diameter, double bore) {
     Check.notNegative(force, "radial load F", "N", "its size, without direction");
     return force / (2 * StudSectionKernel.area(diameter, bore));

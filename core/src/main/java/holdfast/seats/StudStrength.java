@@ -28,7 +28,7 @@ import java.util.Objects;
 public record StudStrength(ShankSection section, StudLoad load, Stress fitPressure) implements BentPart, Serializable {
   static final SourceRef FLEXURE = SourceRef.memory("Gere and Timoshenko 1997", "flexure formula");
   private static final SourceRef MOMENT =
-      SourceRef.published("Cam follower catalogue F", "technical section, stud strength: M = F (B/2 + gap)");
+      SourceRef.published("Cam followers catalogue 2008", "technical section, stud strength: M = F (B/2 + gap)");
   private static final SourceRef MISES = SourceRef.derived("von Mises of the combined stresses");
   private static final SourceRef KIRSCH = SourceRef.memory("Kirsch 1898", "factor 3 at a small hole");
 
@@ -208,7 +208,7 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
               "short-stud",
               Message.of("the arm of ", new Length(Numbers.rounded(arm, 4)), " is shorter than the stud diameter ", diameter,
                   ": beam theory is rough here and the load may move inwards as the stud bends"),
-              SourceRef.published("Cam follower catalogue F", "technical section, tests of stud strength")));
+              SourceRef.published("Cam followers catalogue 2008", "technical section, tests of stud strength")));
     }
     if (section.crossHole().mm() > 0) {
       warnings.add(

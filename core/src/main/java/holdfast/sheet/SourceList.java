@@ -3,6 +3,7 @@ package holdfast.sheet;
 
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
+import holdfast.tables.TableSet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -14,7 +15,7 @@ import java.util.StringJoiner;
 final class SourceList {
   /** What the letters behind the places stand for. */
   static final String LEGEND =
-      "p published, d derived, r reference computation, c common practice, m memory (recalled, not found in print)";
+      "p published, l data listing, d derived, r reference computation, c common practice, m memory (recalled, not found in print)";
 
   /** Number of a document and of a place in it. */
   private record Place(int document, int place) {}
@@ -71,7 +72,7 @@ final class SourceList {
         place++;
         text.add("." + place + " " + source.locator() + " " + letter(source.provenance()));
       }
-      lines.add(Map.entry(lines.size() + 1 + "  " + document.getKey(), text.toString()));
+      lines.add(Map.entry(lines.size() + 1 + "  " + TableSet.bundled().sources().citation(document.getKey()), text.toString()));
     }
     return lines;
   }

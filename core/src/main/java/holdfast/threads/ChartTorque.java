@@ -31,7 +31,7 @@ public record ChartTorque(Tightening nut, Torque torque) implements Traced, Seri
   public static final double CHART_PART = 0.75;
 
   private static final SourceRef CHART =
-      SourceRef.published("Inch torque table grade 5 and 8", "T = K·d·F, F = 75 % of the proof load");
+      SourceRef.published("Tie rod manual HDAS-P-04 torque table", "T = K·d·F, F = 75 % of the proof load");
 
   // Refuses at once what the kernels refuse.
   public ChartTorque {

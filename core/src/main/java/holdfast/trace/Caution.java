@@ -2,6 +2,7 @@
 package holdfast.trace;
 
 import holdfast.tables.SourceRef;
+import holdfast.tables.TableSet;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -20,6 +21,6 @@ public record Caution(String text, SourceRef source) implements Serializable {
 
   @Override
   public String toString() {
-    return text + " [" + source.document() + ", " + source.locator() + "]";
+    return text + " [" + TableSet.bundled().sources().citation(source.document()) + ", " + source.locator() + "]";
   }
 }

@@ -4,6 +4,7 @@ package holdfast.trace;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
+import holdfast.tables.TableSet;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -50,7 +51,7 @@ public record Step(
       line.append("   with ").append(String.join(", ", inputs));
     }
     line.append('\n').append("    = ").append(Numbers.significant(value, 6));
-    line.append(unit.isEmpty() ? "" : " " + unit).append("   (").append(source).append(')');
+    line.append(unit.isEmpty() ? "" : " " + unit).append("   (").append(TableSet.bundled().sources().cite(source)).append(')');
     return line.toString();
   }
 }

@@ -110,7 +110,7 @@ class FailureDetailsTest {
     // A row without a range of load holds for every load.
     assertEquals(0, flat.loadFrom());
     assertEquals(Double.POSITIVE_INFINITY, flat.loadTo());
-    // Bearing engineering manual H, table 12: 20 % to 35 % of C.
+    // Bearing engineering manual, table 12: 20 % to 35 % of C.
     assertEquals(mrad(0.5), MisalignmentLimit.narrowest(MisalignmentKind.CYLINDRICAL_PROFILED, 0.35).orElseThrow().limit());
     assertEquals(3, MisalignmentLimit.of(MisalignmentKind.CYLINDRICAL_PROFILED, 0.2).size());
     assertEquals(2, MisalignmentLimit.of(MisalignmentKind.CYLINDRICAL_PROFILED, 0.19).size());

@@ -87,7 +87,7 @@ class FitTest {
 
   @Test
   void anyDeviationsMakeAFit() {
-    SourceRef catalogue = SourceRef.published("Rolling bearings catalogue, fits", "bearing bores");
+    SourceRef catalogue = SourceRef.published("Rolling bearings catalogue 17000 EN", "bearing bores");
     TolerancedSize bore = TolerancedSize.given(mm(40), new LimitDeviations(um(-12), um(0)), "bearing bore", catalogue);
     Fit fit = Fit.of(bore, TolerancedSize.of(mm(40), "k5"));
     assertEquals("40 bearing bore/k5: interference fit, 2 µm … 25 µm interference", fit.toString());

@@ -338,7 +338,7 @@ class PlanPartsTest {
     RotationalSpeed open = plan(roller().build()).greatestSpeed();
     RotationalSpeed sealed = plan(roller().inside(RollerKind.CAGED_NEEDLE, true).build()).greatestSpeed();
     assertTrue(sealed.rpm() < open.rpm());
-    // Cam follower catalogue B: d1·n up to 84 000 mm·rpm with grease.
+    // Linear motion and cam follower catalogue: d1·n up to 84 000 mm·rpm with grease.
     assertEquals(84_000.0 / 18, open.rpm(), 1e-9);
     assertFalse(named(plan(roller().build()).allLimits(), "speed").sources().isEmpty());
   }

@@ -188,7 +188,7 @@ class SheetSectionsTest {
     assertTrue(labels(grease).contains("At the ports"));
     // A third to a half of 0.9 g/cm³ times the ring π · 23 · 3.5 · 20 mm³ less 16 rollers of 3.5 x 12 mm: 3.21 cm³.
     assertTrue(entry(grease, "First fill").startsWith("0.96 g to 1.4 g ("), entry(grease, "First fill"));
-    // Rolling bearings catalogue C: 0.002 D B = 0.002 · 40 · 20 g.
+    // Rolling bearings catalogue 17000 EN: 0.002 D B = 0.002 · 40 · 20 g.
     assertTrue(entry(grease, "At each greasing").startsWith("1.6 g, slowly"));
     assertEquals("every 30000 h at most of running or 6 months, whichever comes first", entry(grease, "Grease again"));
     assertTrue(entry(grease, "Because").contains("6 to 24 months, the short end because the place shortens it (dirt"),
@@ -227,7 +227,7 @@ class SheetSectionsTest {
     double lying = with(duty().build()).greasing().orElseThrow().knownInterval().orElseThrow().begin().interval().hours();
     GreasePlan upright = with(duty().uprightAxis().build()).greasing().orElseThrow();
     assertEquals(lying, upright.knownInterval().orElseThrow().begin().interval().hours(), 1e-9 * lying);
-    // Rolling bearings catalogue C: halve it.
+    // Rolling bearings catalogue 17000 EN: halve it.
     assertEquals(0.5, upright.knownInterval().orElseThrow().factors().stream().filter(f -> f.meaning().contains("vertical")).findFirst()
         .orElseThrow().value());
     assertFalse(upright.openingsSeen());

@@ -62,7 +62,7 @@ class GreaseLimitsTest {
 
   @Test
   void belowTheBaseOfTheSecondRuleTheIntervalStays() {
-    // Needle roller bearing catalogue A divides above 80 °C; it does not lengthen below.
+    // Needle roller bearings catalogue 2300/E divides above 80 °C; it does not lengthen below.
     assertEquals(1, RelubricationKernel.divisionPer10K(20));
     assertEquals(1, RelubricationKernel.divisionPer10K(79.9));
   }
@@ -78,7 +78,7 @@ class GreaseLimitsTest {
     assertTrue(over.capped());
     assertEquals(30_000, over.interval().hours());
     assertEquals("min(t0·kp, 30000 h)", over.explain().result().expression());
-    assertEquals("Rolling bearings catalogue C", over.explain().result().source().document());
+    assertEquals("Rolling bearings catalogue 17000 EN", over.explain().result().source().document());
     assertTrue(over.toString().endsWith(" h at most"), over.toString());
     assertFalse(just.toString().contains("most"), just.toString());
   }
@@ -110,7 +110,7 @@ class GreaseLimitsTest {
 
   @Test
   void theLimitOfTemperatureOfTheNarrowestCatalogueBelongsToIt() {
-    // Track roller catalogue D: sealed rollers as supplied from -30 °C to 80 °C.
+    // Needle roller bearing catalogue pages 74-79: sealed rollers as supplied from -30 °C to 80 °C.
     Relubrication begin = Relubrication.fromChart(hours(1000));
     assertFalse(warned(begin.at(degC(80), HALVE).interval(), "temperature-limit"));
     assertTrue(warned(begin.at(degC(80.5), HALVE).interval(), "temperature-limit"));
@@ -154,9 +154,9 @@ class GreaseLimitsTest {
     LubricationGuide type = LubricationGuide.about("grease type").get(0);
     assertNull(type.low());
     assertNull(type.high());
-    assertTrue(type.toString().startsWith("NLGI 2 lithium soap, mineral oil, EP [Cam follower catalogue F"), type.toString());
+    assertTrue(type.toString().startsWith("NLGI 2 lithium soap, mineral oil, EP [Cam followers catalogue 2008"), type.toString());
     LubricationGuide axis = LubricationGuide.about("initial grease fill").get(1);
-    assertTrue(axis.toString().startsWith("fraction of available volume (by type and conditions) [Rolling bearings catalogue G"),
+    assertTrue(axis.toString().startsWith("fraction of available volume (by type and conditions) [Rolling bearings catalogue HR 1"),
         axis.toString());
   }
 

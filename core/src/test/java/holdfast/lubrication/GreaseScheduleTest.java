@@ -20,7 +20,7 @@ class GreaseScheduleTest {
 
   @Test
   void theKindOfRollerChoosesTheCalendar() {
-    // Rolling bearings catalogue E: 6 to 24 months with cage, 1 to 6 without.
+    // General catalogue: 6 to 24 months with cage, 1 to 6 without.
     assertEquals(24, GreaseSchedule.of(clean().interval(), false).months());
     assertEquals(6, GreaseSchedule.of(clean().fullComplement(FullComplementRule.TENTH).interval(), true).months());
   }
@@ -63,7 +63,7 @@ class GreaseScheduleTest {
   void withoutTheInsideTheFirstFillFollowsFromARegreasing() {
     GreaseQuantity quantity = GreaseQuantity.throughStud(mm(40), mm(20));
     FirstFill fill = FirstFill.ofRegreasing(quantity);
-    // Rolling bearings catalogue G: a regreasing is 50 % to 80 % of the first fill.
+    // Rolling bearings catalogue HR 1: a regreasing is 50 % to 80 % of the first fill.
     assertEquals(0.8 * fill.least().gram(), quantity.mass().gram(), 1e-12);
     assertEquals(0.5 * fill.greatest().gram(), quantity.mass().gram(), 1e-12);
     assertEquals("inside-not-known", fill.warnings().get(0).code());

@@ -96,7 +96,7 @@ class PortConclusionsTest {
     assertTrue(plan.toString().startsWith("head end: FEED by grease fitting"), plan.toString());
     PortPlan none = PortPlan.of(PortRequest.of(D35, Port.RADIAL));
     String obstacle = none.obstacles().get(0).toString();
-    assertTrue(obstacle.contains("its seat needs a feed hole there [Rolling bearings catalogue C"), obstacle);
+    assertTrue(obstacle.contains("its seat needs a feed hole there [Rolling bearings catalogue 17000 EN"), obstacle);
     assertTrue(obstacle.endsWith(": drill a feed hole in the machine member that meets the radial hole"), obstacle);
     assertEquals(obstacle, none.warnings().get(0).message());
     InputException slot = assertThrows(InputException.class,
@@ -119,14 +119,14 @@ class PortConclusionsTest {
   void usualOpeningsChangeAtTheSizesOfTheCatalogues() {
     Openings headOnly = new Openings(true, true, false, false);
     Openings all = new Openings(true, true, true, true);
-    // Cam follower catalogue B: no hole up to 4 mm. Catalogue A: head end or none up to 10 mm. The fittings begin at 6 mm.
+    // Linear motion and cam follower catalogue: no hole up to 4 mm. Catalogue 2300/E: head end or none up to 10 mm. The fittings begin at 6 mm.
     assertEquals(Openings.none(), Openings.usual(MeasureSystem.METRIC, mm(4), mm(12)));
     assertEquals(Openings.none(), Openings.usual(MeasureSystem.METRIC, mm(5), mm(13)));
     assertEquals(headOnly, Openings.usual(MeasureSystem.METRIC, mm(6), mm(16)));
     assertEquals(headOnly, Openings.usual(MeasureSystem.METRIC, mm(10), mm(22)));
     assertEquals(all, Openings.usual(MeasureSystem.METRIC, mm(12), mm(30)));
     assertEquals(all, Openings.usual(D35));
-    // Cam follower catalogue F: 1/2 in to 11/16 in at the flange end only.
+    // Cam followers catalogue 2008: 1/2 in to 11/16 in at the flange end only.
     assertEquals(headOnly, Openings.usual(MeasureSystem.INCH, inch("1/4"), inch("11/16")));
     assertEquals(all, Openings.usual(MeasureSystem.INCH, inch("3/8"), inch("3/4")));
   }

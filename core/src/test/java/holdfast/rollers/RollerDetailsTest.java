@@ -57,7 +57,7 @@ class RollerDetailsTest {
     RollerSize r = HALF_INCH;
     RollerSize twice = new RollerSize(r.series(), r.outsideDiameter(), r.ringWidth(), r.statedOverallLength(), r.stud(), r.holes(),
         r.faceDiameter(), r.otherFaceDiameter(), r.statedRaceway(), r.tolerances(), r.source(),
-        List.of(r.source().document(), "Cam follower catalogue B"), r.note());
+        List.of(r.source().document(), "Linear motion and cam follower catalogue"), r.note());
     assertEquals(2, twice.agreeingDocuments());
     // The standard was not at hand: two catalogues print the 10 mm roller.
     assertEquals(2, D10.agreeingDocuments());
@@ -108,7 +108,7 @@ class RollerDetailsTest {
 
   @Test
   void limitsOfSpeedOfTheThreeKinds() {
-    // Cam follower catalogue B, d1·n with grease and with oil, for a stud of 10 mm.
+    // Linear motion and cam follower catalogue, d1·n with grease and with oil, for a stud of 10 mm.
     assertEquals(8400, SpeedLimit.greased(RollerKind.CAGED_NEEDLE, mm(10)).limit().rpm(), 1e-9);
     assertEquals(14_000, SpeedLimit.greased(RollerKind.CAGED_NEEDLE, mm(10)).withOil().limit().rpm(), 1e-9);
     assertEquals(4200, SpeedLimit.greased(RollerKind.FULL_COMPLEMENT_NEEDLE, mm(10)).limit().rpm(), 1e-9);

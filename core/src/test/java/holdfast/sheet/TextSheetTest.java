@@ -45,8 +45,8 @@ class TextSheetTest {
            Zones: bore above stud
 
         %s
-        Sources, by the numbers in brackets: document, then place. p published, d derived, r reference
-          computation, c common practice, m memory (recalled, not found in print)
+        Sources, by the numbers in brackets: document, then place. p published, l data listing, d derived, r
+          reference computation, c common practice, m memory (recalled, not found in print)
           1  Doc A: .1 Table 1 p
           2  Doc B: .1 eq. 2 m
         digest 00

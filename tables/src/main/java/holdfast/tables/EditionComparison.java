@@ -39,9 +39,7 @@ final class EditionComparison {
         continue;
       }
       Document now = to.document(old.id());
-      entry(Kind.DOCUMENT_CHANGED, old.id(), "title", old.title(), now.title());
-      entry(Kind.DOCUMENT_CHANGED, old.id(), "kind", old.kind(), now.kind());
-      entry(Kind.DOCUMENT_CHANGED, old.id(), "note", old.note(), now.note());
+      old.fields().forEach((field, value) -> entry(Kind.DOCUMENT_CHANGED, old.id(), field, value, now.fields().get(field)));
     }
     for (Document now : to.documents()) {
       if (!from.contains(now.id())) {

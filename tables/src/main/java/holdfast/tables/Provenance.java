@@ -7,6 +7,8 @@ import java.util.Locale;
 public enum Provenance {
   /** Found in a publication or in a printed reprint of it; the source names where. */
   PUBLISHED("published"),
+  /** Held by a public data listing whose own origin is not stated: weaker than print; the row names the listing. */
+  LISTING("listing"),
   /** Derived from first principles or from published values; the derivation is stated. */
   DERIVED("derived"),
   /** Computed with a general-purpose library or solver, whose version is stated. */
@@ -34,7 +36,7 @@ public enum Provenance {
   /**
    * Reads a label.
    *
-   * @param text one of the five labels, in any case
+   * @param text one of the labels, in any case
    * @return the provenance
    * @throws IllegalArgumentException if the text is none of them
    */
@@ -46,7 +48,7 @@ public enum Provenance {
       }
     }
     throw new IllegalArgumentException(
-        "provenance '" + text + "' is not one of: published, derived, reference computation, common practice, memory");
+        "provenance '" + text + "' is not one of: published, listing, derived, reference computation, common practice, memory");
   }
 
   @Override

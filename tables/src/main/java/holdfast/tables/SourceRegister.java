@@ -57,6 +57,27 @@ public final class SourceRegister {
   }
 
   /**
+   * A place as a reader looks it up: author, short title, year and place of a registered document, for example
+   * {@code "NTN, Needle roller bearings catalogue 2300/E, year unknown, table 2.4 [published]"}.
+   *
+   * @param source the place
+   * @return the citation; with the bare id if this register does not hold the document
+   */
+  public String cite(SourceRef source) {
+    return citation(source.document()) + ", " + source.locator() + " [" + source.provenance() + "]";
+  }
+
+  /**
+   * Author, short title and year of a document.
+   *
+   * @param id its id
+   * @return the citation; the id itself if this register does not hold the document
+   */
+  public String citation(String id) {
+    return contains(id) ? document(id).citation() : id;
+  }
+
+  /**
    * All documents in the order of the register.
    *
    * @return an unmodifiable view

@@ -25,7 +25,7 @@ import java.util.zip.ZipFile;
  * All tables together: a version, the register of documents and a digest of every byte. Thread-safe.
  *
  * <p>A set is a folder with {@code table-set.properties} (entries {@code version} and {@code subjects}); each subject
- * is a folder with {@code sources.csv} (columns id, title, kind, note) and {@code contents.txt}, which lists its
+ * is a folder with {@code sources.csv} (a {@link Document} a line) and {@code contents.txt}, which lists its
  * tables, one path a line without the ending. A table is two files, {@code <path>.csv} and {@code <path>.properties}.
  * All files are read, and the digest is taken, when the set is opened: what happens to the files later does not matter.
  * Tables are parsed and validated when first asked for; {@link #all()} does it for all.
@@ -273,13 +273,17 @@ public final class TableSet {
 
   private static void readDocuments(SetFiles.Reading reading, String file, Map<String, Document> documents) {
     List<CsvRecord> records = TableReader.records(file, reading.text(file));
-    if (!records.get(0).getFields().equals(List.of("id", "title", "kind", "note"))) {
-      throw new TableFormatException(file, records.get(0).getStartingLineNumber(), "columns must be id,title,kind,note");
+    List<String> columns = records.get(0).getFields();
+    if (!Document.COLUMNS.containsAll(columns) || !columns.containsAll(Document.REQUIRED)) {
+      throw new TableFormatException(
+          file,
+          records.get(0).getStartingLineNumber(),
+          "columns must be of " + String.join(",", Document.COLUMNS) + "; required: " + String.join(", ", Document.REQUIRED));
     }
     for (CsvRecord line : records.subList(1, records.size())) {
       Document document;
       try {
-        document = new Document(line.getField(0), line.getField(1), line.getField(2), line.getField(3));
+        document = Document.of(columns, line.getFields());
       } catch (IllegalArgumentException e) {
         throw new TableFormatException(file, line.getStartingLineNumber(), e.getMessage());
       }

@@ -244,7 +244,7 @@ class TableFormatTest {
     }
     folder.descriptor("Table 1", "Table \\u%04x 1".formatted((int) c.charAt(0)));
     refused(DESCRIPTOR, 3, shown);
-    assertThrows(IllegalArgumentException.class, () -> new Document("a", "A" + c, "standard", ""));
+    assertThrows(IllegalArgumentException.class, () -> new Document("a", "A" + c, DocumentKind.STANDARD, ""));
   }
 
   @ParameterizedTest
@@ -369,14 +369,16 @@ class TableFormatTest {
 
   @Test
   void badRegister() {
-    folder.file("fits/sources.csv", "id,title,kind\na,A,standard\n");
-    refused("fits/sources.csv", 1, "columns must be id,title,kind,note");
+    folder.file("fits/sources.csv", "id,title,note\na,A,\n");
+    refused("fits/sources.csv", 1, "columns must be of id,authors,publisher,title,");
+    folder.file("fits/sources.csv", "id,title,kind,colour\na,A,standard,red\n");
+    refused("fits/sources.csv", 1, "columns must be of id,authors,publisher,title,");
     folder.file("fits/sources.csv", "id,title,kind,note\na,A,standard,\na,B,standard,\n");
     refused("fits/sources.csv", 3, "document 'a' is registered twice");
     folder.file("fits/sources.csv", "id,title,kind,note\na,,standard,\n");
-    refused("fits/sources.csv", 2, "id, title and kind must not be blank");
+    refused("fits/sources.csv", 2, "no field but the note may be blank");
     folder.file("fits/sources.csv", "id,title,kind,note\na,A, ,\n");
-    refused("fits/sources.csv", 2, "id, title and kind must not be blank");
+    refused("fits/sources.csv", 2, "kind ' ' is none of: standard, handbook");
     folder.file("fits/sources.csv", "");
     refused("fits/sources.csv", 0, "the file is empty");
   }

@@ -193,7 +193,7 @@ class TableSetTest {
   void ownTablesMayCiteTheDocumentsOfAnotherSet() {
     new Folder(path).file("fits/sources.csv", "id,title,kind,note\nreprint,R,handbook,\nsheet,S,reference page,\n");
     assertThrows(TableFormatException.class, () -> TableSet.load(path).all());
-    SourceRegister known = SourceRegister.of(List.of(new Document("ISO 286-1:2010", "T", "standard", "")));
+    SourceRegister known = SourceRegister.of(List.of(new Document("ISO 286-1:2010", "T", DocumentKind.STANDARD, "")));
     TableSet set = TableSet.load(name -> Files.newInputStream(path.resolve(name)), known);
     assertEquals(1, set.all().size());
     assertTrue(set.sources().contains("ISO 286-1:2010") && set.sources().contains("sheet"));
@@ -231,13 +231,13 @@ class TableSetTest {
 
   @Test
   void registerRefusesAndNames() {
-    SourceRegister register = SourceRegister.of(List.of(new Document("a", "A", "standard", "")));
+    SourceRegister register = SourceRegister.of(List.of(new Document("a", "A", DocumentKind.STANDARD, "")));
     assertEquals("A", register.document("a").title());
     IllegalArgumentException e = assertThrows(IllegalArgumentException.class, () -> register.document("b"));
     assertTrue(e.getMessage().contains("'b'"), e.getMessage());
-    Document twice = new Document("a", "A", "standard", "");
+    Document twice = new Document("a", "A", DocumentKind.STANDARD, "");
     assertThrows(IllegalArgumentException.class, () -> SourceRegister.of(List.of(twice, twice)));
-    assertThrows(IllegalArgumentException.class, () -> new Document(" ", "A", "standard", ""));
+    assertThrows(IllegalArgumentException.class, () -> new Document(" ", "A", DocumentKind.STANDARD, ""));
     assertThrows(IllegalArgumentException.class, () -> SourceRef.published("a", " "));
     assertEquals("a, Table 1 [published]", SourceRef.published("a", "Table 1").toString());
     assertEquals("a, Table 1 [memory]", SourceRef.memory("a", "Table 1").toString());

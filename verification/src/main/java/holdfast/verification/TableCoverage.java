@@ -148,7 +148,7 @@ public record TableCoverage(
 
   private static Confirmation confirmation(Table table, int row, SourceRegister register) {
     long prints =
-        table.confirmedBy(row).stream().distinct().filter(id -> !register.document(id).kind().equals("derivation")).count();
+        table.confirmedBy(row).stream().distinct().filter(id -> register.document(id).kind().publication()).count();
     if (prints > 0) {
       return prints > 1 ? Confirmation.TWO_OR_MORE : Confirmation.ONE;
     }

@@ -45,12 +45,12 @@ def duty():
               MPMATH, "mean of the power of the load over the revolutions, by quadrature")
     for low, high in ((0, 900), (400, 1000)):
         c.again("linear load, rule", text(least=low, greatest=high), mp.mpf(low + 2 * high) / 3, "N",
-                "Rolling bearings catalogue A", "mean load under linearly varying load, (Pmin + 2 Pmax)/3")
+                "Rolling bearings catalogue pages A25-A37", "mean load under linearly varying load, (Pmin + 2 Pmax)/3")
     for still, turning in ((1000, 300), (200, 900), (500, 500), (800, 0)):
         large, small = max(still, turning), min(still, turning)
         mean = large + mp.mpf(3) / 10 * small + mp.mpf(2) / 10 * small ** 2 / large
         c.again("stationary and rotating load", text(stationary=still, rotating=turning), mean, "N",
-                "Rolling bearings catalogue A", "mean load under stationary and rotating load, F1 + 0.3 F2 + 0.2 F2^2/F1")
+                "Rolling bearings catalogue pages A25-A37", "mean load under stationary and rotating load, F1 + 0.3 F2 + 0.2 F2^2/F1")
     for family, e, half in (("RADIAL_BALL", 3, 30.0), ("RADIAL_ROLLER", 10 / 3, 30.0), ("RADIAL_BALL", 3, 90.0),
                             ("RADIAL_ROLLER", 10 / 3, 12.5)):
         c.add("oscillation load", text(family=family, P=1500.0, half_swing=half), oscillation(e, 1500.0, half), "N", SCIPY,

@@ -51,7 +51,7 @@ def contact(c):
     for force, length, diameter in ((1000.0, 0.5, 1.25), (2500.0, 1.0, 3.0)):
         inputs = text(F=force, l=length, D=diameter)
         c.again("peak pressure in shop units", inputs, 3237 * mp.sqrt(mp.mpf(force) / (mp.mpf(length) * diameter)), "psi",
-                "Cam follower catalogue F", "technical section, contact stress on a flat steel track, 3237 sqrt(F/(l D))")
+                "Cam followers catalogue 2008", "technical section, contact stress on a flat steel track, 3237 sqrt(F/(l D))")
         peak = hertz_line(mp.mpf(force) / length, mp.mpf("30e6") / (2 * (1 - mp.mpf("0.09"))), mp.mpf(diameter) / 2)[1]
         c.add("peak pressure in shop units", inputs, peak, "psi", MPMATH,
               "Hertz contact of two steel bodies, E = 30 000 000 psi, 0.3",
@@ -89,7 +89,7 @@ def rollers(c):
               reason="sums of 100 000 steps")
     for mu, force, diameter in ((0.1, 900.0, 35.0), (0.15, 2100.0, 62.0)):
         c.again("driving moment", text(mu=mu, F=force, D=diameter), mp.mpf(repr(mu)) * force * diameter / 2, "N·mm",
-                "Cam follower catalogue F", "technical section, acceleration, moment F mu D/2")
+                "Cam followers catalogue 2008", "technical section, acceleration, moment F mu D/2")
     for torque, e, angle in ((1500.0, 0.4, 0.0), (1500.0, 0.4, 45.0), (820.0, 1.0, -20.0)):
         lift = mp.diff(lambda t: mp.mpf(e) * mp.sin(t), mp.radians(angle))
         c.add("load of an eccentric", text(T=torque, e=e, angle=angle), torque / lift, "N", MPMATH,
@@ -106,15 +106,15 @@ def rollers(c):
         c.add("free volume", text(D=outer, d=bore, B=width, M=mass), ring / 1000 - mass * 1000 / 7.8, "cm³", SCIPY,
               "volume of the ring by quadrature, less the mass over the density 7.8 g/cm³ of the printed formula")
     for volume in (1.0, 12.5):
-        c.again("mass of grease", text(V=volume), mp.mpf("0.9") * volume, "g", "Rolling bearings catalogue C",
+        c.again("mass of grease", text(V=volume), mp.mpf("0.9") * volume, "g", "Rolling bearings catalogue 17000 EN",
                 "pages 109 to 115, 0.9 times the volume")
     for d, b in ((1.0, 1.0), (2.5, 1.25)):
         c.add("grease in ounces", text(D=d, B=b),
               mp.mpf("0.005") * mp.mpf(d) * mp.mpf(b) * mp.mpf("25.4") ** 2 / mp.mpf("28.349523125"),
-              "oz", "Rolling bearings catalogue C", "pages 109 to 115, 0.005 D B in g and mm, changed to inches and ounces",
+              "oz", "Rolling bearings catalogue 17000 EN", "pages 109 to 115, 0.005 D B in g and mm, changed to inches and ounces",
               kind="RECONSTRUCTION", provenance="derived", tolerance=0.0005 / 0.114,
               reason="half a unit of the last digit of the printed constant 0.114")
-    c.add("viscosity for a ratio", text(kappa=2.8, nu1=7.0), "20", "mm²/s", "Rolling bearings catalogue C",
+    c.add("viscosity for a ratio", text(kappa=2.8, nu1=7.0), "20", "mm²/s", "Rolling bearings catalogue 17000 EN",
           "C.3, p. 229, solved for the viscosity", kind="WORKED_EXAMPLE", provenance="published", tolerance=0.1 / 2.8,
           reason="the printed ratio is cut after its first decimal")
     for kappa, nu1 in ((2.0, 31.0), (0.4, 130.0)):
@@ -132,7 +132,7 @@ def rollers(c):
         c.add("speed for a turning outer ring", text(n=n, D=outer, d=d), same, "rpm", SCIPY,
               "brentq on n' (D + d)/2 = n D", tolerance=1e-10, reason=ROOT)
     for life in (0.0, 9000.0):
-        c.again("interval from the life of the grease", text(tfG=life), mp.mpf(life) / 2, "h", "Rolling bearings catalogue G",
+        c.again("interval from the life of the grease", text(tfG=life), mp.mpf(life) / 2, "h", "Rolling bearings catalogue HR 1",
                 "relubrication interval, tfR = 0.5 tfG")
 
 
