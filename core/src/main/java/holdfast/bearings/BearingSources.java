@@ -12,7 +12,8 @@ final class BearingSources {
   static final SourceRef LOAD_LIMITS =
       SourceRef.published(ISO_281, "5.3.2, 6.3.2, 7.3.2, 8.3.2, load range for the life equation");
   static final SourceRef RING_DEFLECTION =
-      SourceRef.published("Needle roller bearing catalogue pages 74-79", "ratings of one series with and without ring deflection");
+      SourceRef.published(
+          "Needle roller bearing catalogue pages 74-79", "ratings of one series with and without ring deflection");
   static final SourceRef FC = SourceRef.published(ISO_281, "Tables 2, 4, 7 and 10");
   static final SourceRef DYNAMIC = SourceRef.published(ISO_281, "5.1, 6.1, 7.1, 8.1");
   static final SourceRef STATIC = SourceRef.published(ISO_76, "clauses 5 and 6, Table 1");

@@ -7,7 +7,8 @@ import holdfast.tables.SourceRef;
 public enum FullComplementRule {
   /** A tenth: published for full-complement cylindrical roller bearings, the nearest case. */
   TENTH("one tenth", 0.1,
-      SourceRef.published("Rolling bearings catalogue 17000 EN", "pages 109 to 115, full-complement cylindrical roller bearings")),
+      SourceRef.published(
+          "Rolling bearings catalogue 17000 EN", "pages 109 to 115, full-complement cylindrical roller bearings")),
   /** Half: trade practice, an upper end. */
   HALF("one half", 0.5, SourceRef.commonPractice("full complement: half the interval or less"));
 

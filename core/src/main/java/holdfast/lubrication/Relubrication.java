@@ -27,7 +27,8 @@ public final class Relubrication implements Serializable {
   private static final SourceRef STATED = SourceRef.commonPractice("interval stated by the caller, read from the maker's chart");
   private static final SourceRef EMPIRICAL = SourceRef.published("Relubrication interval guide", "classical empirical formula");
   private static final SourceRef OUTER_RING =
-      SourceRef.published("Rolling bearings catalogue 17000 EN", "pages 109 to 115: with a turning outer ring D takes the place of dm");
+      SourceRef.published(
+          "Rolling bearings catalogue 17000 EN", "pages 109 to 115: with a turning outer ring D takes the place of dm");
   private static final SourceRef VERTICAL = SourceRef.published("Rolling bearings catalogue 17000 EN",
       "pages 109 to 115, vertical axis");
 

@@ -26,7 +26,8 @@ public record SpeedLimit(RollerKind kind, Length studDiameter, boolean oil, bool
   /** Share of the limit that seals leave. */
   public static final double SEALED_SHARE = 0.7;
 
-  private static final SourceRef FACTOR = SourceRef.published("Linear motion and cam follower catalogue", "pages F-8 to F-71, limits of d1·n");
+  private static final SourceRef FACTOR =
+      SourceRef.published("Linear motion and cam follower catalogue", "pages F-8 to F-71, limits of d1·n");
   private static final SourceRef SEAL =
       SourceRef.published("General catalogue cam follower section", "cam follower pages, limits of speed of sealed rollers");
   private static final SourceRef OIL =

@@ -26,7 +26,7 @@ import java.util.Objects;
  */
 public record Holding(Band<Stress> pressure, Length joint, Length length, FrictionBand adhesion)
     implements Traced, Serializable {
-  private static final SourceRef FRICTION = SourceRef.derived("friction over the seat: force = friction factor × pressure × area");
+  private static final SourceRef FRICTION = SourceRef.derived("force = friction factor × pressure × area of the seat");
 
   public Holding {
     Objects.requireNonNull(pressure, "pressure");

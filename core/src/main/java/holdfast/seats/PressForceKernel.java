@@ -11,7 +11,7 @@ import holdfast.tables.Source;
  */
 @Source(
     document = "derivation",
-    locator = "friction over the seat: force = friction factor × pressure × area",
+    locator = "force = friction factor × pressure × area of the seat",
     provenance = Provenance.DERIVED)
 @Source(document = "derivation", locator = "friction on the cylinder of the joint", provenance = Provenance.DERIVED)
 public final class PressForceKernel {

@@ -27,7 +27,7 @@ import java.util.Objects;
  */
 public record Pressing(InterferenceFit fit, FrictionBand friction, Band<Force> pressIn, Work greatestWork)
     implements Traced, Serializable {
-  private static final SourceRef FORCE = SourceRef.derived("friction over the seat: force = friction factor × pressure × area");
+  private static final SourceRef FORCE = SourceRef.derived("force = friction factor × pressure × area of the seat");
 
   public Pressing {
     Objects.requireNonNull(fit, "fit");

@@ -52,7 +52,7 @@ public record RequiredInterference(
     Length least,
     Length greatest)
     implements Traced, Serializable {
-  private static final SourceRef FRICTION = SourceRef.derived("friction over the seat: force = friction factor × pressure × area");
+  private static final SourceRef FRICTION = SourceRef.derived("force = friction factor × pressure × area of the seat");
   private static final SourceRef RING = SourceRef.published("Boresi & Schmidt", "chapter 11, thick-wall cylinders");
 
   public RequiredInterference {

@@ -15,7 +15,8 @@ import java.util.StringJoiner;
 final class SourceList {
   /** What the letters behind the places stand for. */
   static final String LEGEND =
-      "p published, l data listing, d derived, r reference computation, c common practice, m memory (recalled, not found in print)";
+      "p published, l data listing, d derived, r reference computation, c common practice,"
+          + " m memory (recalled, not found in print)";
 
   /** Number of a document and of a place in it. */
   private record Place(int document, int place) {}
