@@ -1,0 +1,111 @@
+"""A yoke roller on a pin in a fork: the joins that the sheet prints, from the parts beside this file."""
+
+from .common import FLAT_TILT, LIFE, ROOT, SUM, Limits, Values, Work
+from .own_tables import MATERIAL
+from .seats import Fit, Joint, Seat
+from .studs import Pin, rectangle_in_gap
+from .units import quantity
+
+
+class YokeJob:
+    def __init__(self, job):
+        self.job = job
+        r, p, f = job["roller"], job["pin"], job["fork"]
+        self.d, self.bore = quantity(r["bore"]), quantity(p["grease bore"])
+        self.work = Work(r, self.d, job["duty"])
+        self.width = quantity(r["width on the pin"])
+        self.ear, self.gap = quantity(f["ear"]), quantity(f["gap"])
+        self.hole = quantity(p["cross hole"])
+        self.roller_fit = Fit(self.d, r["bore tolerance"], p["tolerance"])
+        self.pin = Pin(self.d, self.bore, self.hole, self.work.load, self.gap, self.ear, self.width)
+
+    def seat(self, bore):
+        p, f = self.job["pin"], self.job["fork"]
+        fit = Fit(self.d, bore, p["tolerance"])
+        if fit.kind == "clearance":
+            return fit, None
+        return fit, Seat(fit, p["material"], self.bore, f["material"], quantity(f["outside"]), self.ear,
+                         quantity(p["roughness"]), quantity(f["roughness"]), f["friction"])
+
+    def lean(self, fit):
+        """The pin in both ears, and the ring on the pin unless it is clamped: both the same way."""
+        pin = rectangle_in_gap(self.d, self.gap + 2 * self.ear, fit.greatest_clearance)
+        clamped = self.job["fork"].get("ring clamped", False)
+        ring = 0.0 if clamped else rectangle_in_gap(self.d, self.width, self.roller_fit.greatest_clearance)
+        return pin, ring
+
+    def raceway_growth(self):
+        """Growth of the raceway of the inner ring that the tightest pin presses outwards: pin and ring as two rings."""
+        raceway = self.work.inside["dpw"] - self.work.inside["dwe"]
+        joint = Joint("16MnCr5", self.bore, "16MnCr5", raceway, self.d)
+        constants = joint.constants(-self.roller_fit.least_clearance)[2:]
+        return 2 * float(joint.outer.displacement(raceway / 2) @ constants)
+
+    def values(self):
+        v = Values()
+        fit, seat = self.seat(self.job["fork"]["bore"])
+        for name, (low, high) in (("ear", fit.limits("hole")), ("pin", fit.limits("shaft")),
+                                  ("roller-bore", self.roller_fit.limits("hole"))):
+            v.add(f"{name}.lower-limit", low, "mm")
+            v.add(f"{name}.upper-limit", high, "mm")
+        v.band("ear-fit.clearance", (fit.least_clearance, fit.greatest_clearance), "mm")
+        v.band("roller-fit.clearance", (self.roller_fit.least_clearance, self.roller_fit.greatest_clearance), "mm")
+        if seat:
+            self.press(v, seat)
+        self.work.grease(v)
+        self.work.lives(v)
+        self.limits(v, fit)
+        pin, ring = self.lean(fit)
+        v.add("tilt.pin", pin, "rad", ROOT)
+        v.add("tilt.ring", ring, "rad", ROOT)
+        v.add("tilt.total", pin + ring, "rad", ROOT)
+        v.add("pin.bending", self.pin.bending_stress(), "MPa", ROOT)
+        v.add("pin.shear", self.pin.shear_stress(), "MPa", ROOT)
+        self.work.track(v)
+        self.price(v, fit)
+        return v.rows
+
+    def press(self, v, seat):
+        v.band("press-each-ear.pressure", seat.pressures(), "MPa")
+        v.band("press-each-ear.force", seat.press_force(), "N")
+        v.add("press.pin.limit", seat.joint.limit("inner"), "MPa")
+        v.add("press.pin.safety", seat.safety("inner"), "1")
+        v.add("press.ear.limit", seat.joint.limit("outer"), "MPa")
+        v.add("press.ear.safety", seat.safety("outer"), "1")
+        v.add("press.heat", seat.heat(), "degC", ROOT)
+        if "cold" in self.job["pin"]:
+            v.add("press.heat-with-cold", seat.heat_with_cold(quantity(self.job["pin"]["cold"])), "degC")
+        v.band("press.at-work.pressure", seat.pressures(self.work.temperature), "MPa")
+
+    def limits(self, v, fit):
+        limits = Limits(v)
+        self.work.loads(limits)
+        bending, shear = self.pin.bending_stress(), self.pin.shear_stress()
+        # Greatest of the fibre in bending and the middle of the section, where the shear of a ring or disk has its peak.
+        limits.at_most("pin, bending and shear", max(bending, 3**0.5 * shear), MATERIAL[self.job["pin"]["material"]][3], "MPa", ROOT)
+        limits.at_most("pressure of the pin in the ears", self.pin.ear_pressure(), MATERIAL[self.job["fork"]["material"]][3], "MPa")
+        self.work.speed_and_temperature(limits)
+        if self.roller_fit.least_clearance < 0 and self.work.inside:
+            limits.at_most("internal clearance taken by the press fit", self.raceway_growth(), self.work.inside["clearance"], "mm")
+        if not self.work.crown:
+            limits.at_most("tilt of the roller", sum(self.lean(fit)), FLAT_TILT, "rad", ROOT)
+        limits.governing()
+
+    def price(self, v, fit):
+        lean = sum(self.lean(fit))
+        if self.work.inside:
+            tilt, ratio = self.work.ratio(lean)
+            v.add("price.lean", lean, "rad", ROOT)
+            v.add("price.raceway-tilt", tilt, "rad", LIFE)
+            v.add("price.life-ratio", ratio, "1", LIFE)
+            self.work.curves(v)
+        for bore in self.job["compared bores"]:
+            option, seat = self.seat(bore)
+            name = f"option.{bore}"
+            v.band(f"{name}.clearance", (option.least_clearance, option.greatest_clearance), "mm")
+            v.add(f"{name}.lean", self.lean(option)[0], "rad", ROOT)
+            if self.work.inside:
+                v.add(f"{name}.life-ratio", self.work.ratio(sum(self.lean(option)))[1], "1", LIFE)
+            if seat:
+                v.band(f"{name}.force", seat.press_force(), "N")
+                v.add(f"{name}.ear-safety", seat.safety("outer"), "1")
