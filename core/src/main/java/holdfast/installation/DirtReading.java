@@ -5,6 +5,7 @@ import holdfast.bearings.Cleanliness;
 import holdfast.bearings.Contamination;
 import holdfast.bearings.ContaminationLevel;
 import holdfast.tables.SourceRef;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -15,6 +16,11 @@ final class DirtReading {
   static final SourceRef TABLE = SourceRef.published("ISO 281:2007", "9.3, Table 13");
   static final SourceRef ANNEX = SourceRef.published("ISO 281:2007", "Annex A, equations of the contamination factor");
   private static final SourceRef READING = SourceRef.derived("level of contamination from dust of the place and seals");
+
+  /** The levels that a place can ask for, the cleanest first. */
+  private static final List<ContaminationLevel> FROM_CLEAN =
+      List.of(ContaminationLevel.HIGH_CLEANLINESS, ContaminationLevel.NORMAL_CLEANLINESS, ContaminationLevel.SLIGHT_CONTAMINATION,
+          ContaminationLevel.TYPICAL_CONTAMINATION, ContaminationLevel.SEVERE_CONTAMINATION);
 
   private final MountedRoller roller;
   private final Duty duty;
@@ -42,7 +48,7 @@ final class DirtReading {
         roller.sealed()
             ? duty.statedFeed().isPresent() ? ContaminationLevel.NORMAL_CLEANLINESS : ContaminationLevel.HIGH_CLEANLINESS
             : ContaminationLevel.SLIGHT_CONTAMINATION;
-    return ContaminationLevel.values()[clean.ordinal() + duty.surroundings().dust().steps()];
+    return FROM_CLEAN.get(FROM_CLEAN.indexOf(clean) + duty.surroundings().dust().steps());
   }
 
   /** Why the stated cleanness cannot be; oil codes and factors are taken as measured. */
