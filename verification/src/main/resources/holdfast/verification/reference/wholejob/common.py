@@ -6,14 +6,14 @@ import numpy as np
 
 from . import greases, leans, tracks
 from .lives import Duty
-from .own_tables import SPEED, TRACK_FACTOR
+from .own_tables import MATERIAL, SPEED, TRACK_FACTOR
 from .units import quantity
 
 LEAST_LOAD = 0.0167  # of C0: rolling bearings catalogue C (published)
 FLAT_TILT = 1e-3  # rad: cam follower catalogue F (published)
 
 EXACT, ROOT, SUM = "closed form", "root search", "sum over points"
-GRID, LIFE = "integral equation on a grid", "life of a tilted bearing"
+GRID, LIFE, PRINTED = "integral equation on a grid", "life of a tilted bearing", "compared as printed"
 
 
 class Values:
@@ -55,6 +55,13 @@ class Work:
                          duty["reliability"])
         self.wanted = quantity(duty["wanted life"])
 
+    def on_track(self):
+        """The same duty with the ratings that printed pairs leave of a rigid ring's on a flat track (catalogue 17000 EN,
+        published: 0.672 to 0.873 of C with 0.605 to 0.871 of C0)."""
+        for dynamic, static in ((0.672, 0.605), (0.873, 0.871)):
+            yield Duty(self.steps, self.dynamic * dynamic, self.static * static, self.dpw, quantity(self.duty["viscosity"]),
+                       self.duty["contamination"], self.duty["reliability"])
+
     def lives(self, v):
         life = self.life
         v.add("life.mean-load", life.mean_load(), "N", ROOT)
@@ -64,11 +71,15 @@ class Work:
         if len(self.steps) == 1:
             v.add("life.aiso", life.factor(self.load, life.speed), "1")
         v.add("life.modified", life.modified(), "10^6", ROOT)
+        fatigue = life.hours(life.modified())
         # Wear, corrosion and seals end a roller before fatigue after 100 000 h (common practice).
-        hours = min(life.hours(life.modified()), 1e5)
-        v.add("life.modified.hours", hours, "h", ROOT)
-        v.add("life.times-wanted", hours / self.wanted, "1", ROOT)
-        v.add("life.modified.other-reading", life.hours(life.modified_by_annex_a()), "h", ROOT)
+        replace = min(fatigue, 1e5)
+        v.add("life.modified.hours", fatigue, "h", ROOT)
+        v.add("life.replace-after", replace, "h", ROOT)
+        v.add("life.times-wanted", replace / self.wanted, "1", ROOT)
+        v.add("life.modified.other-reading", life.hours(life.modified_by_annex_a()), "h", PRINTED)
+        if self.roller.get("rating") == "rigid":
+            v.band("life.bending-ring", [min(other.hours(other.modified()), 1e5) for other in self.on_track()], "h", ROOT)
         v.add("life.fatigue-limit", life.fatigue_limit, "N")
 
     def loads(self, limits):
@@ -105,10 +116,19 @@ class Work:
             duty, max(n for _, n, _ in self.steps), raceway, self.outside, self.roller["kind"].startswith("full"))
         once = greases.quantity(self.outside, self.width)
         v.add("grease.quantity", once, "g")
-        # One regreasing is 50 % to 80 % of the first fill (rolling bearings catalogue G, published).
-        v.band("grease.first-fill", (once / 0.8, once / 0.5), "g")
+        v.band("grease.first-fill", self.first_fill(once), "g")
         v.add("grease.interval-before-factors", before, "h")
         v.add("grease.interval", after, "h")
+
+    def first_fill(self, once):
+        """A third to a half of the space between the raceways that the rollers leave (catalogue E, published), grease of
+        0.9 g/cm3; where the inside is not known one regreasing is 50 % to 80 % of it (catalogue G, published)."""
+        i = self.inside
+        if not i:
+            return once / 0.8, once / 0.5
+        ring = math.pi / 4 * ((i["dpw"] + i["dwe"]) ** 2 - (i["dpw"] - i["dwe"]) ** 2) * self.width
+        free = ring - i["z"] * math.pi / 4 * i["dwe"] ** 2 * i["lwe"]
+        return free * 0.9e-3 / 3, free * 0.9e-3 / 2
 
     def track(self, v):
         if self.crown:
@@ -155,6 +175,14 @@ class Limits:
         if unit != "degC":
             self.values.add(f"limit.{name}.margin", margin, "1", how)
             self.margins[name] = margin
+
+    def press_fit(self, seat, temperature, inner, outer):
+        """The greater pressure, in the shop or at work, against yield; half of its fracture for a part that breaks."""
+        pressure = max(seat.pressures()[1], seat.pressures(temperature)[1])
+        for side, name in (("inner", inner), ("outer", outer)):
+            brittle = MATERIAL[seat.inner if side == "inner" else seat.outer][3] is None
+            limit = seat.joint.limit(side) / (2 if brittle else 1)
+            self.at_most(f"press fit, {name}" + (", half of its fracture" if brittle else " yields"), pressure, limit, "MPa")
 
     def governing(self, how=ROOT):
         self.values.add("limit.governing.margin", min(self.margins.values()), "1", how)

@@ -122,7 +122,8 @@ def stripping_load(thread, limits, engaged, flats, shear_stud, shear_nut):
     turns = engaged / thread.p
     stud = math.pi * limits["D1"] * turns * (thread.p / 2 + (limits["d2"] - limits["D1"]) * tan) * shear_stud
     nut = math.pi * limits["d"] * turns * (thread.p / 2 + (limits["d"] - limits["D2"]) * tan) * shear_nut
-    r = nut / stud
+    # Outside of the range of the fit its end holds.
+    r = min(max(nut / stud, 0.4), 2.2)
     c1 = 3.8 * flats / thread.d - (flats / thread.d) ** 2 - 2.61
     c2 = 0.897 if r <= 1 else 5.594 - 13.682 * r + 14.107 * r**2 - 6.057 * r**3 + 0.9353 * r**4
     c3 = 0.897 if r >= 1 else 0.728 + 1.769 * r - 2.896 * r**2 + 1.296 * r**3

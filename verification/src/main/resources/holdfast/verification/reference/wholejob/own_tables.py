@@ -19,11 +19,13 @@ SHAFT_X = {(10, 14): 40, (14, 18): 45}
 DELTA = {(10, 18): {5: 3, 6: 3, 7: 7, 8: 9}, (18, 30): {5: 3, 6: 4, 7: 8, 8: 12}}
 
 # E MPa, nu, alpha 1/K, yield MPa (None: brittle), tensile MPa.
-# EN 10083-2, EN 1561, EN 1563, former DIN 17210 (memory); a table of average properties for 7075-T6 (published).
+# EN 10083-2, EN 1561, EN 1563, former DIN 17210 (memory); a material sheet of bearing
+# steel for 100Cr6 and a table of average properties for 7075-T6 (published).
 MATERIAL = {
     "16MnCr5": (210e3, 0.3, 11.5e-6, 590, 780),
     "C45+N": (210e3, 0.3, 11.5e-6, 305, 580),
     "C45+QT": (210e3, 0.3, 11.5e-6, 430, 650),
+    "100Cr6": (203.4e3, 0.3, 11.9e-6, 2034, 2241),
     "EN-GJS-600-3": (174e3, 0.275, 12.5e-6, 370, 600),
     "EN-GJL-250": (110e3, 0.26, 11.0e-6, None, 250),
     "7075-T6": (71.7e3, 0.33, 23.4e-6, 483, 552),
@@ -56,9 +58,6 @@ SETTLING = ((10, 3, 2.5, 1.5), (40, 3, 3, 2), (160, 3, 4, 3))
 
 # Cam follower catalogue B, limits of d1 n (published), mm rpm, greased.
 SPEED = {"caged needle": 84000, "full complement needle": 42000, "full complement cylindrical": 66000}
-
-# Needle roller bearing catalogue A, section 11.3 (published): allowable of bending plus preload, MPa.
-STUD_ALLOWABLE = {"static": 1372, "repeated": 784, "reversed": 392}
 
 # Relubrication interval guide (published) and maintenance trade press (memory).
 DIRT = {"light, non-abrasive": 1.0, "severe, non-abrasive": 0.7, "light, abrasive": 0.4, "severe, abrasive": 0.2}

@@ -137,6 +137,12 @@ class Seat:
         """Friction at the joint radius, loosest pair and least friction."""
         return self.pressures()[0] * math.pi * self.fit.size * self.length * self.friction[0] * self.fit.size / 2
 
+    def stress(self, which):
+        """Greatest stress by the tightest pair: von Mises, or the greatest principal stress of a part that breaks."""
+        ring = self.joint.inner if which == "inner" else self.joint.outer
+        brittle = MATERIAL[self.inner if which == "inner" else self.outer][3] is None
+        return self.joint.worst(ring, brittle) * self.pressures()[1]
+
     def safety(self, which):
         return self.joint.limit(which) / self.pressures()[1]
 

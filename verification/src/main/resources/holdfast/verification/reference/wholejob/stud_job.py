@@ -5,7 +5,7 @@ import math
 from . import nuts
 from .common import FLAT_TILT, GRID, LIFE, ROOT, SUM, Limits, Values, Work
 from .lives import Fleet
-from .own_tables import MATERIAL, STUD_ALLOWABLE, THREAD_LIMITS
+from .own_tables import MATERIAL, THREAD_LIMITS
 from .seats import Fit, Seat
 from .studs import Stud, rectangle_in_gap
 from .units import quantity
@@ -47,22 +47,20 @@ class StudJob:
     def held_at_head(self, seat):
         return max(self.through() - (seat.torque_held() if seat else 0), 0)
 
-    def grown(self):
-        """Growth of the bore over the stud from the shop to the temperature of the work."""
-        return self.d * (self.alpha_member - self.alpha) * (self.work.temperature - 20)
+    def greatest_clearance(self, fit):
+        """In the shop or at work, whichever is looser: each part grows from its own size."""
+        rise = self.work.temperature - 20
+        bore, stud = fit.limits("hole")[1] * (1 + self.alpha_member * rise), fit.limits("shaft")[0] * (1 + self.alpha * rise)
+        return max(fit.greatest_clearance, bore - stud)
 
     def tilt(self, fit):
-        """Lean of the stud by clearance (in the shop or at work, whichever is looser), by the clamped face (nut tight), and by
-        bending under the load."""
-        clearance = fit.greatest_clearance + max(self.grown(), 0)
-        return rectangle_in_gap(self.d, self.seat_length, clearance), self.lean, self.beam.slope()
+        """Lean of the stud by clearance, by the clamped face (nut tight), and by bending under the load."""
+        return rectangle_in_gap(self.d, self.seat_length, self.greatest_clearance(fit)), self.lean, self.beam.slope()
 
     def seat_lean(self, fit):
         """What the seat adds: the face where it is stated and the nut keeps it closed, else the clearance."""
         clearance, face, _ = self.tilt(fit)
-        if face is None:
-            return clearance
-        return face if self.closed() else max(face, clearance)
+        return face if face is not None and self.closed() else clearance
 
     def whole_lean(self, fit):
         """Greater of both leans: nut tight, or play used up."""
@@ -119,8 +117,10 @@ class StudJob:
         v.band("press.pressure", seat.pressures(), "MPa")
         v.band("press.force", seat.press_force(), "N")
         v.add("press.stud.limit", seat.joint.limit("inner"), "MPa")
+        v.add("press.stud.stress", seat.stress("inner"), "MPa")
         v.add("press.stud.safety", seat.safety("inner"), "1")
         v.add("press.member.limit", seat.joint.limit("outer"), "MPa")
+        v.add("press.member.stress", seat.stress("outer"), "MPa")
         v.add("press.member.safety", seat.safety("outer"), "1")
         v.add("press.heat", seat.heat(), "degC", ROOT)
         v.band("press.at-work.pressure", seat.pressures(self.work.temperature), "MPa")
@@ -156,22 +156,25 @@ class StudJob:
         v.add("tighten.through-stud", self.through(), "N mm", ROOT)
         v.add("tighten.hold-at-head", self.held_at_head(seat), "N mm", ROOT)
 
-    def stud_stress(self, seat):
+    def forced_lean(self):
+        """The play of the tightest pair takes some of the lean before the faces bend the stud."""
         fit, _ = self.seat(self.job["member"]["bore"])
+        return max((self.lean or 0.0) - rectangle_in_gap(self.d, self.seat_length, fit.least_clearance), 0.0)
+
+    def stud_stress(self, seat):
         pressure = max(seat.pressures()[1], seat.pressures(self.work.temperature)[1]) if seat else 0.0
-        # The play of the tightest pair takes some of the lean before the faces bend the stud.
-        free = rectangle_in_gap(self.d, self.seat_length, fit.least_clearance)
-        forced = max((self.lean or 0.0) - free, 0.0)
+        forced = self.forced_lean()
         return self.beam.equivalent(self.preload, self.through(), pressure, forced, self.seat_length)
 
     def limits(self, v, fit, seat):
         limits = Limits(v)
         self.work.loads(limits)
         limits.at_most("stud at the mouth of the seat", self.stud_stress(seat), self.yields, "MPa", SUM)
-        change = self.job["duty"].get("load change")
-        if change:
-            tension = self.beam.bending_stress() + self.preload / self.beam.area
-            limits.at_most(f"stud, {change} load, catalogue", tension, STUD_ALLOWABLE[change], "MPa", ROOT)
+        if seat:
+            limits.press_fit(seat, self.work.temperature, "stud", "member")
+        forced = self.e * self.d * self.forced_lean() / (2 * self.seat_length)
+        tension = self.beam.bending_stress() + forced + self.preload / self.beam.area
+        v.add("stud.tension", tension, "MPa", ROOT)
         self.work.speed_and_temperature(limits)
         if not self.work.crown:
             limits.at_most("tilt of the roller", self.seat_lean(fit) + self.beam.slope(), FLAT_TILT, "rad", ROOT)

@@ -54,7 +54,7 @@ class YokeJob:
             self.press(v, seat)
         self.work.grease(v)
         self.work.lives(v)
-        self.limits(v, fit)
+        self.limits(v, fit, seat)
         pin, ring = self.lean(fit)
         v.add("tilt.pin", pin, "rad", ROOT)
         v.add("tilt.ring", ring, "rad", ROOT)
@@ -65,28 +65,46 @@ class YokeJob:
         self.price(v, fit)
         return v.rows
 
+    def ring_seat(self):
+        """The inner ring on the pin where the tightest pair interferes: hardened bearing steel out to the raceway."""
+        p = self.job["pin"]
+        raceway = self.work.inside["dpw"] - self.work.inside["dwe"]
+        return Seat(self.roller_fit, p["material"], self.bore, "100Cr6", raceway, self.width, quantity(p["roughness"]), 0.0,
+                    self.job["fork"]["friction"])
+
     def press(self, v, seat):
+        """At the end of the stroke the pin is tight in both ears and in the inner ring."""
+        forces = [2 * force for force in seat.press_force()]
+        if self.roller_fit.kind != "clearance":
+            forces = [one + ring for one, ring in zip(forces, self.ring_seat().press_force())]
+        v.band("press.force-at-the-end", forces, "N")
         v.band("press-each-ear.pressure", seat.pressures(), "MPa")
         v.band("press-each-ear.force", seat.press_force(), "N")
         v.add("press.pin.limit", seat.joint.limit("inner"), "MPa")
+        v.add("press.pin.stress", seat.stress("inner"), "MPa")
         v.add("press.pin.safety", seat.safety("inner"), "1")
         v.add("press.ear.limit", seat.joint.limit("outer"), "MPa")
+        v.add("press.ear.stress", seat.stress("outer"), "MPa")
         v.add("press.ear.safety", seat.safety("outer"), "1")
         v.add("press.heat", seat.heat(), "degC", ROOT)
         if "cold" in self.job["pin"]:
             v.add("press.heat-with-cold", seat.heat_with_cold(quantity(self.job["pin"]["cold"])), "degC")
         v.band("press.at-work.pressure", seat.pressures(self.work.temperature), "MPa")
 
-    def limits(self, v, fit):
+    def limits(self, v, fit, seat):
         limits = Limits(v)
         self.work.loads(limits)
         bending, shear = self.pin.bending_stress(), self.pin.shear_stress()
         # Greatest of the fibre in bending and the middle of the section, where the shear of a ring or disk has its peak.
-        limits.at_most("pin, bending and shear", max(bending, 3**0.5 * shear), MATERIAL[self.job["pin"]["material"]][3], "MPa", ROOT)
-        limits.at_most("pressure of the pin in the ears", self.pin.ear_pressure(), MATERIAL[self.job["fork"]["material"]][3], "MPa")
+        yields = [MATERIAL[self.job[part]["material"]][3] for part in ("pin", "fork")]
+        limits.at_most("pin, bending and shear", max(bending, 3**0.5 * shear), yields[0], "MPa", ROOT)
+        limits.at_most("pressure of the pin in the ears", self.pin.ear_pressure(), yields[1], "MPa")
+        if seat:
+            limits.press_fit(seat, self.work.temperature, "pin", "ear")
         self.work.speed_and_temperature(limits)
         if self.roller_fit.least_clearance < 0 and self.work.inside:
-            limits.at_most("internal clearance taken by the press fit", self.raceway_growth(), self.work.inside["clearance"], "mm")
+            clearance = self.work.inside["clearance"]
+            limits.at_most("internal clearance taken by the press fit", self.raceway_growth(), clearance, "mm")
         if not self.work.crown:
             limits.at_most("tilt of the roller", sum(self.lean(fit)), FLAT_TILT, "rad", ROOT)
         limits.governing()
