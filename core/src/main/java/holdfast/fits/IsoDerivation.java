@@ -68,7 +68,7 @@ final class IsoDerivation {
         .build();
   }
 
-  /** One warning for each cell used that is recalled only or that is marked doubtful. */
+  /** One warning for each cell used that is recalled, in no print, or marked doubtful. */
   static List<Warning> warnings(ToleranceClass c, Length nominalSize) {
     // Refuses a size for which the class is not defined, with the reason.
     LimitDeviationsKernel.upper(nominalSize.mm(), c.code());
@@ -76,8 +76,11 @@ final class IsoDerivation {
     for (Cell cell : cells(c, nominalSize)) {
       if (cell.note().startsWith("doubtful") || cell.note().startsWith("reprints differ")) {
         warnings.add(new Warning("doubtful-cell", cell.address() + ": " + cell.note(), cell.source()));
-      } else if (cell.source().provenance() == Provenance.MEMORY && cell.note().startsWith("recalled")) {
+      } else if (cell.note().startsWith("recalled")) {
         warnings.add(new Warning("recalled-cell", cell.address() + ": " + cell.note(), cell.source()));
+      } else if (cell.source().provenance() == Provenance.LISTING) {
+        warnings.add(
+            new Warning("listed-cell", cell.address() + ": held by a data listing, not found in print", cell.source()));
       }
     }
     return List.copyOf(warnings);

@@ -251,12 +251,15 @@ public record ScrewThread(
   @Override
   public List<Warning> warnings() {
     List<Warning> warnings = new ArrayList<>();
-    if (provenance == Provenance.MEMORY) {
+    if (provenance == Provenance.MEMORY || provenance == Provenance.LISTING) {
+      boolean listed = provenance == Provenance.LISTING;
       warnings.add(
           new Warning(
-              "thread-combination-recalled",
-              designation + ": this combination of diameter and pitch is recalled, not found in print",
-              SourceRef.memory(system == ThreadSystem.METRIC ? "ISO 261:1998" : "ASME B1.1-2003", "standard series")));
+              listed ? "thread-combination-listed" : "thread-combination-recalled",
+              designation + ": this combination of diameter and pitch is " + (listed ? "held by a data listing" : "recalled")
+                  + ", not found in print",
+              new SourceRef(
+                  system == ThreadSystem.METRIC ? "ISO 261:1998" : "ASME B1.1-2003", "standard series", provenance)));
     }
     if (provenance == Provenance.DERIVED && !series.equals("custom")) {
       warnings.add(

@@ -196,7 +196,7 @@ class ToleranceClassTest {
 
   @Test
   void recalledAndDoubtfulCellsWarn() {
-    assertEquals("recalled-cell", TolerancedSize.of(mm(25), "cd7").warnings().get(0).code());
+    assertEquals("listed-cell", TolerancedSize.of(mm(25), "cd7").warnings().get(0).code());
     assertEquals("doubtful-cell", TolerancedSize.of(mm(380), "x7").warnings().get(0).code());
     assertEquals("recalled-cell", TolerancedSize.of(mm(1100), "h4").warnings().get(0).code());
   }

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.quantity.InputException;
 import holdfast.tables.Provenance;
+import holdfast.trace.Warning;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -229,7 +230,13 @@ class ScrewThreadTest {
         new ScrewThread("x", ThreadSystem.METRIC, mm(16), mm(2), mm(2), "fine", "", false, Provenance.MEMORY);
     assertEquals("thread-combination-recalled", metric.warnings().get(0).code());
     assertEquals("ISO 261:1998", metric.warnings().get(0).source().document());
-    assertEquals("ASME B1.1-2003", ScrewThread.of("1/4-32 UNEF").warnings().get(0).source().document());
+    Warning inch = ScrewThread.of("1-1/2-14 UNS").warnings().get(0);
+    assertEquals("ASME B1.1-2003", inch.source().document());
+    Warning listed =
+        new ScrewThread("x", ThreadSystem.METRIC, mm(16), mm(2), mm(2), "fine", "", false, Provenance.LISTING).warnings().get(0);
+    assertEquals("thread-combination-listed", listed.code());
+    assertEquals(Provenance.LISTING, listed.source().provenance());
+    assertTrue(ScrewThread.of("1/4-32 UNEF").warnings().isEmpty());
   }
 
   @Test

@@ -107,11 +107,12 @@ final class AuditText {
   private void tables(AuditReport report) {
     int width = report.coverage().stream().mapToInt(t -> t.id().length()).max().orElse(0);
     width = Math.max(width, "table".length());
-    String format = "%-" + width + "s %6s %9s %7s %6s %6s | %4s %4s %8s %4s | %6s %7s";
+    String format = "%-" + width + "s %6s %9s %7s %6s %6s | %4s %4s %7s %8s %4s | %6s %7s";
     line("");
     line("Table rows: by provenance | confirmed by so many documents | computed anew, share backed by any of these");
     line(
-        format, "table", "rows", "published", "derived", "other", "memory", "2+", "1", "indirect", "none", "anew", "backed");
+        format, "table", "rows", "published", "derived", "other", "memory", "2+", "1",
+        "listing", "indirect", "none", "anew", "backed");
     for (TableCoverage t : report.coverage()) {
       int published = t.byProvenance().getOrDefault(Provenance.PUBLISHED, 0);
       int derived = t.byProvenance().getOrDefault(Provenance.DERIVED, 0);
@@ -126,6 +127,7 @@ final class AuditText {
           memory,
           t.byConfirmation().get(Confirmation.TWO_OR_MORE),
           t.byConfirmation().get(Confirmation.ONE),
+          t.byConfirmation().get(Confirmation.LISTING),
           t.byConfirmation().get(Confirmation.INDIRECT),
           t.byConfirmation().get(Confirmation.NONE),
           t.reconstructed(),

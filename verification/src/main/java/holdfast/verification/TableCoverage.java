@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.verification;
 
+import holdfast.tables.DocumentKind;
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRegister;
 import holdfast.tables.Table;
@@ -54,6 +55,8 @@ public record TableCoverage(
     TWO_OR_MORE("two or more documents"),
     /** One document. */
     ONE("one document"),
+    /** Data listings only, whose own origin is not stated. */
+    LISTING("only a data listing"),
     /** Only the mirrored value was found, or the row follows from other rows by a stated derivation. */
     INDIRECT("only a mirror or a derivation"),
     /** No document besides the cited one. */
@@ -147,10 +150,14 @@ public record TableCoverage(
   }
 
   private static Confirmation confirmation(Table table, int row, SourceRegister register) {
-    long prints =
-        table.confirmedBy(row).stream().distinct().filter(id -> register.document(id).kind().publication()).count();
+    List<DocumentKind> kinds =
+        table.confirmedBy(row).stream().distinct().map(id -> register.document(id).kind()).filter(DocumentKind::publication).toList();
+    long prints = kinds.stream().filter(kind -> kind != DocumentKind.DATA_LISTING).count();
     if (prints > 0) {
       return prints > 1 ? Confirmation.TWO_OR_MORE : Confirmation.ONE;
+    }
+    if (!kinds.isEmpty()) {
+      return Confirmation.LISTING;
     }
     boolean indirect =
         !table.confirmedBy(row).isEmpty()
@@ -174,7 +181,12 @@ public record TableCoverage(
   }
 
   private static String remark(Confirmation confirmation, boolean recomputed) {
-    String indirect = confirmation == Confirmation.INDIRECT ? "only a mirror or a derivation confirms it" : "";
+    String indirect =
+        switch (confirmation) {
+          case INDIRECT -> "only a mirror or a derivation confirms it";
+          case LISTING -> "only a data listing confirms it";
+          default -> "";
+        };
     String formula = recomputed ? "a formula reconstruction agrees" : "";
     String both = indirect + (indirect.isEmpty() || formula.isEmpty() ? "" : "; ") + formula;
     return both.isEmpty() ? "" : " (" + both + ")";

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 import holdfast.tables.SourceRegister;
+import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import holdfast.verification.TableCoverage.Confirmation;
 import java.io.ByteArrayInputStream;
@@ -81,7 +82,7 @@ class TableCoverageTest {
     assertEquals(11, t.rows());
     assertEquals(Map.of(Provenance.PUBLISHED, 5, Provenance.DERIVED, 1, Provenance.MEMORY, 5), t.byProvenance());
     assertEquals(
-        Map.of(Confirmation.TWO_OR_MORE, 1, Confirmation.ONE, 3, Confirmation.INDIRECT, 4, Confirmation.NONE, 3),
+        Map.of(Confirmation.TWO_OR_MORE, 1, Confirmation.ONE, 3, Confirmation.LISTING, 0, Confirmation.INDIRECT, 4, Confirmation.NONE, 3),
         t.byConfirmation());
     assertEquals(9, t.covered());
     assertEquals(0, t.reconstructed());
@@ -119,6 +120,28 @@ class TableCoverageTest {
     for (TableCoverage t : coverage) {
       assertEquals(t.rows(), t.byProvenance().values().stream().mapToInt(Integer::intValue).sum(), t.id());
       assertTrue(tables.sources().contains(tables.table(t.id()).descriptor().source().document()), t.id());
+    }
+  }
+
+  /** Rows that are recalled and found nowhere. This number only falls. */
+  @Test
+  void recalledRows() {
+    int recalled = TableCoverage.of(TableSet.bundled(), List.of()).stream().mapToInt(t -> t.memoryOnly().size()).sum();
+    assertTrue(recalled <= 299, recalled + " rows are recalled and found nowhere");
+  }
+
+  /** A row that is no longer recalled names what it rests on. */
+  @Test
+  void everyRowFromAListingNamesTheListingAndEveryDerivedThreadToleranceItsRule() {
+    for (Table table : TableSet.bundled().all()) {
+      for (int row = 0; row < table.size(); row++) {
+        if (table.provenance(row) == Provenance.LISTING) {
+          assertTrue(!table.confirmedBy(row).isEmpty() || !table.mirroredBy(row).isEmpty(), table.address(row));
+        }
+        if (table.provenance(row) == Provenance.DERIVED && table.descriptor().id().startsWith("threads/iso-965-1")) {
+          assertTrue(!table.text(row, "note").isEmpty(), table.address(row));
+        }
+      }
     }
   }
 

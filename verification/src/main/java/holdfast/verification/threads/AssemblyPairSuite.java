@@ -68,7 +68,8 @@ final class AssemblyPairSuite {
       stress = ThreadGeometryKernel.metricStressDiameter(d, lead);
       face =
           TighteningKernel.meanFaceDiameter(
-              Hexagon.bearingFaceDiameter(thread).mm(), Hexagon.clearanceHole(thread, Hexagon.HoleSeries.MEDIUM).mm());
+              cases.has(row, "bearing_face") ? cases.number(row, "bearing_face") : Hexagon.bearingFaceDiameter(thread).mm(),
+              Hexagon.clearanceHole(thread, Hexagon.HoleSeries.MEDIUM).mm());
     }
 
     void compare(List<Comparison> result) {
