@@ -15,6 +15,7 @@ public final class AuditMain {
   private static final String USAGE =
       """
       usage: java -jar holdfast-audit.jar [--out FOLDER]   (default: the current folder)
+             java -jar holdfast-audit.jar --sample NUMBER --seed NUMBER   comparisons to look up in a library
       exit status: 0 passed; 1 an undisclosed disagreement, a disclosure that no longer holds or a changed table;
                    2 wrong command or folder""";
 
@@ -25,7 +26,7 @@ public final class AuditMain {
    * disagreement is not disclosed, a disclosure no longer holds or a table is not the one committed, 2 if the
    * command or the folder cannot be used.
    *
-   * @param arguments nothing, or {@code --out} and a folder
+   * @param arguments nothing, {@code --out} and a folder, or {@code --sample} and {@code --seed} with their numbers
    */
   public static void main(String[] arguments) {
     PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
@@ -40,6 +41,9 @@ public final class AuditMain {
     if (arguments.equals(List.of("--help"))) {
       out.println(USAGE);
       return 0;
+    }
+    if (arguments.size() == 4 && arguments.get(0).equals("--sample") && arguments.get(2).equals("--seed")) {
+      return sample(arguments.get(1), arguments.get(3), suites, out, err);
     }
     boolean toFolder = arguments.size() == 2 && arguments.get(0).equals("--out");
     if (!arguments.isEmpty() && !toFolder) {
@@ -61,5 +65,15 @@ public final class AuditMain {
       return 2;
     }
     return report.passes() ? 0 : 1;
+  }
+
+  private static int sample(String number, String seed, List<Suite> suites, PrintStream out, PrintStream err) {
+    if (!number.matches("[1-9][0-9]{0,4}") || !seed.matches("[0-9]{1,9}")) {
+      err.println(USAGE);
+      return 2;
+    }
+    out.print(AuditDocuments.sample(
+        Audit.of(suites), Cases.set().sources(), Integer.parseInt(number), Long.parseLong(seed)));
+    return out.checkError() ? 2 : 0;
   }
 }

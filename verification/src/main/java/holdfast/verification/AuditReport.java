@@ -33,7 +33,8 @@ public record AuditReport(
   public static final List<String> FILES =
       List.of(
           "summary.html", "summary.txt", "audit.html", "audit.csv", "calculations.csv", "tables.csv", "audit.json",
-          "environment.txt");
+          "documents.txt",
+          "bibliography.bib", "bibliography.json", "environment.txt");
 
   /**
    * Which set of tables it was.
@@ -150,6 +151,9 @@ public record AuditReport(
       case "calculations.csv" -> AuditCsv.calculations(calculations);
       case "tables.csv" -> AuditCsv.tables(coverage);
       case "audit.json" -> json();
+      case "documents.txt" -> AuditDocuments.text(audit, Cases.set().sources());
+      case "bibliography.bib" -> Bibliography.bibtex(Cases.set().sources().documents());
+      case "bibliography.json" -> Bibliography.cslJson(Cases.set().sources().documents());
       case "environment.txt" -> Environment.text();
       default -> throw new IllegalArgumentException(file);
     };

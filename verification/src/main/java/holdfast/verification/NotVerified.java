@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.verification;
 
+import holdfast.tables.Document;
 import holdfast.verification.CalculationCoverage.Grade;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * What an audit leaves open, whatever its verdict.
@@ -17,6 +20,8 @@ import java.util.TreeMap;
  * @param weakly calculations that only recalled values, common practice or their own formula support
  * @param disclosed comparisons that disagree and say why
  * @param weak comparisons that prove nothing, or only that practice agrees
+ * @param lostDocuments documents of the register that a stranger could not identify
+ * @param lostComparisons comparisons that cite such a document
  * @param measuredHere whether the dependence of comparisons on calculations was measured with these tables and cases
  */
 public record NotVerified(
@@ -27,6 +32,8 @@ public record NotVerified(
     int weakly,
     long disclosed,
     long weak,
+    int lostDocuments,
+    long lostComparisons,
     boolean measuredHere) {
   /**
    * A table with values that only memory supports.
@@ -52,6 +59,8 @@ public record NotVerified(
       }
     }
     Audit audit = report.audit();
+    Set<String> lost =
+        AuditDocuments.lost(Cases.set().sources()).stream().map(Document::id).collect(Collectors.toUnmodifiableSet());
     return new NotVerified(
         List.copyOf(tables),
         unchecked,
@@ -60,6 +69,8 @@ public record NotVerified(
         count(report, Grade.WEAK),
         audit.count(Comparison.Outcome.DISCLOSED),
         audit.comparisons().stream().filter(c -> CalculationCoverage.WEAK.contains(c.evidence())).count(),
+        lost.size(),
+        audit.comparisons().stream().filter(c -> lost.contains(c.source().document())).count(),
         report.measuredHere());
   }
 
@@ -111,6 +122,8 @@ public record NotVerified(
     lines.add(disclosed + " published values are not reproduced within their tolerance; each states its reason.");
     lines.add(weak + " comparisons are with recalled values, common practice or the same formula coded a second time and prove"
         + " little.");
+    lines.add(lostDocuments + " cited documents could not be identified by a stranger; " + lostComparisons
+        + " comparisons cite them. documents.txt says what is missing, and which editions have been replaced.");
     lines.add("Holdfast has not checked the documents themselves, the inputs of a job, or whether a formula suits a machine.");
     if (!measuredHere) {
       lines.add("Which comparison depends on which calculation was measured with other tables or cases than these.");

@@ -151,7 +151,11 @@ public record TableCoverage(
 
   private static Confirmation confirmation(Table table, int row, SourceRegister register) {
     List<DocumentKind> kinds =
-        table.confirmedBy(row).stream().distinct().map(id -> register.document(id).kind()).filter(DocumentKind::publication).toList();
+        table.confirmedBy(row).stream()
+            .distinct()
+            .map(id -> register.document(id).kind())
+            .filter(DocumentKind::publication)
+            .toList();
     long prints = kinds.stream().filter(kind -> kind != DocumentKind.DATA_LISTING).count();
     if (prints > 0) {
       return prints > 1 ? Confirmation.TWO_OR_MORE : Confirmation.ONE;
