@@ -87,7 +87,7 @@ public record AssemblyPreload(
   /** How the assembly preload follows; the last step is the preload at low friction. */
   @Override
   public Derivation explain() {
-    SourceRef source = SourceRef.published("VDI 2230-1:2015", "assembly preload FM,Tab, with the exact lever of the thread");
+    SourceRef source = SourceRef.memory("VDI 2230-1:2015", "assembly preload FM,Tab, with the exact lever of the thread");
     StudSection s = lowFriction.governingSection();
     return Derivation.of("Assembly preload of " + tightening + ", class " + strength)
         .step("ν·Rp", "equivalent stress", "ν times the yield stress",

@@ -30,7 +30,7 @@ public record ChartVerdict(ChartTorque chart, PropertyClass strength) implements
   /** A torque that uses less than this of the yield stress, however slippery the thread, hardly tightens. */
   public static final double LOW = 0.1;
 
-  private static final SourceRef RULE = SourceRef.published("VDI 2230-1:2015", "assembly preload at ν of the yield stress");
+  private static final SourceRef RULE = SourceRef.memory("VDI 2230-1:2015", "assembly preload at ν of the yield stress");
   private static final SourceRef SLIP = SourceRef.commonPractice("a chart is in lbf·ft or in lbf·in: read its heading");
   private static final double INCHES_IN_A_FOOT = 12;
 

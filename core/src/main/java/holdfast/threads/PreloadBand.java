@@ -61,7 +61,7 @@ public record PreloadBand(
   }
 
   private void steps(Derivation.Builder b, TighteningState state, String symbol, String meaning) {
-    SourceRef source = SourceRef.published("VDI 2230-1:2015", "tightening torque, exact form, solved for the preload");
+    SourceRef source = SourceRef.memory("VDI 2230-1:2015", "tightening torque, exact form, solved for the preload");
     b.step("MG/FM", "lever of the thread", "(d2/2)·tan(φ + ρ')", state.threadLever(), "mm", source,
             "d2 = " + tightening.thread().pitchDiameter(), "Ph = " + tightening.thread().lead(),
             "μG = " + state.threadFriction())

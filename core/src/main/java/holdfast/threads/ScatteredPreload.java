@@ -128,7 +128,7 @@ public record ScatteredPreload(Tightening tightening, Torque torque, Scatter sca
   /** How the worst case follows; the last step is the least preload. */
   @Override
   public Derivation explain() {
-    SourceRef source = SourceRef.published("VDI 2230-1:2015", "tightening torque, exact form, solved for the preload");
+    SourceRef source = SourceRef.memory("VDI 2230-1:2015", "tightening torque, exact form, solved for the preload");
     double a = scatter.deviation();
     return Derivation.of("Scatter of the preload of " + tightening + " at " + torque)
         .step("a", "deviation of the tool", scatter.name(), a, "", scatter.source())

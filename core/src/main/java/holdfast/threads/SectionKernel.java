@@ -40,7 +40,10 @@ public final class SectionKernel {
    * @return WP in mm³
    * @throws InputException if the section is empty
    */
-  @Source(document = "VDI 2230-1:2015", locator = "assembly preload, fully plastic torsion")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "assembly preload, fully plastic torsion",
+      provenance = Provenance.MEMORY)
   public static double plasticModulus(double diameter, double bore) {
     ThreadGeometryKernel.checkBore(diameter, bore);
     return Math.PI / 12 * (diameter * diameter * diameter - bore * bore * bore);

@@ -22,7 +22,10 @@ public final class StressKernel {
    * @return σred in MPa
    * @throws InputException if an argument is outside its range
    */
-  @Source(document = "VDI 2230-1:2015", locator = "assembly preload, equivalent stress")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "assembly preload, equivalent stress",
+      provenance = Provenance.MEMORY)
   public static double combined(double preload, double threadTorque, double area, double torsionModulus) {
     double sigma = axial(preload, area);
     double tau = torsion(threadTorque, torsionModulus);
@@ -40,7 +43,10 @@ public final class StressKernel {
    * @return σred in MPa
    * @throws InputException if an argument is outside its range
    */
-  @Source(document = "VDI 2230-1:2015", locator = "assembly preload, equivalent stress")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "assembly preload, equivalent stress",
+      provenance = Provenance.MEMORY)
   public static double combined(double preload, double threadTorque, double diameter, double bore, boolean plastic) {
     return combined(
         preload,
@@ -57,7 +63,10 @@ public final class StressKernel {
    * @return σ in MPa
    * @throws InputException if an argument is outside its range
    */
-  @Source(document = "VDI 2230-1:2015", locator = "assembly preload, tensile stress")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "assembly preload, tensile stress",
+      provenance = Provenance.MEMORY)
   public static double axial(double preload, double area) {
     return Check.notNegative(preload, "preload FM", "N", "a nut cannot push the joint apart")
         / Check.positive(area, "section area A", "mm²", "a section carries the preload");
@@ -71,7 +80,10 @@ public final class StressKernel {
    * @return τ in MPa
    * @throws InputException if an argument is outside its range
    */
-  @Source(document = "VDI 2230-1:2015", locator = "assembly preload, torsion stress")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "assembly preload, torsion stress",
+      provenance = Provenance.MEMORY)
   public static double torsion(double threadTorque, double torsionModulus) {
     return Check.notNegative(threadTorque, "thread torque MG", "N·mm", "tightening twists one way")
         / Check.positive(torsionModulus, "torsion modulus WP", "mm³", "a section carries the torque");
@@ -105,7 +117,10 @@ public final class StressKernel {
    * @return FM in N
    * @throws InputException if an argument is outside its range
    */
-  @Source(document = "VDI 2230-1:2015", locator = "assembly preload FM,Tab, with the exact lever of the thread")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "assembly preload FM,Tab, with the exact lever of the thread",
+      provenance = Provenance.MEMORY)
   public static double preloadAt(double stress, double area, double torsionModulus, double threadLever) {
     Check.notNegative(stress, "equivalent stress", "MPa", "a stress to be reached by tightening");
     Check.positive(area, "section area A", "mm²", "a section carries the preload");

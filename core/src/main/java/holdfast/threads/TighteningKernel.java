@@ -31,7 +31,10 @@ public final class TighteningKernel {
    * @return the lever of the thread in mm
    * @throws InputException if an argument is not over 0, or φ + ρ' reaches 90°
    */
-  @Source(document = "VDI 2230-1:2015", locator = "thread torque, exact form; the one behind the printed tables")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "thread torque, exact form; the one behind the printed tables",
+      provenance = Provenance.MEMORY)
   public static double threadLever(double d2, double lead, double threadFriction) {
     double slope = slope(d2, lead);
     double rub = SECANT * friction(threadFriction, "thread friction μG");
@@ -70,7 +73,10 @@ public final class TighteningKernel {
    * @return the lever of the face in mm
    * @throws InputException if an argument is not over 0
    */
-  @Source(document = "VDI 2230-1:2015", locator = "bearing face torque")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "bearing face torque",
+      provenance = Provenance.MEMORY)
   public static double faceLever(double meanFaceDiameter, double faceFriction) {
     Check.positive(meanFaceDiameter, "mean face diameter DKm", "mm", "the nut bears on a ring");
     return 0.5 * meanFaceDiameter * friction(faceFriction, "face friction μK");
@@ -89,7 +95,10 @@ public final class TighteningKernel {
    * @return MA in N·mm
    * @throws InputException if an argument is outside its range
    */
-  @Source(document = "VDI 2230-1:2015", locator = "tightening torque, exact form; the one behind the printed tables")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "tightening torque, exact form; the one behind the printed tables",
+      provenance = Provenance.MEMORY)
   public static double torque(
       double preload,
       double d2,
@@ -116,7 +125,10 @@ public final class TighteningKernel {
    * @return FM in N
    * @throws InputException if an argument is outside its range
    */
-  @Source(document = "VDI 2230-1:2015", locator = "tightening torque, exact form; the one behind the printed tables")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "tightening torque, exact form; the one behind the printed tables",
+      provenance = Provenance.MEMORY)
   public static double preload(
       double torque,
       double d2,
@@ -151,7 +163,10 @@ public final class TighteningKernel {
    * @throws InputException if an argument is outside its range
    * @throws InputException if the arrays differ in length
    */
-  @Source(document = "VDI 2230-1:2015", locator = "tightening torque, exact form; the one behind the printed tables")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "tightening torque, exact form; the one behind the printed tables",
+      provenance = Provenance.MEMORY)
   public static void preloads(
       double[] torques,
       double d2,
@@ -183,7 +198,10 @@ public final class TighteningKernel {
    * @return the pitch part in N·mm
    * @throws InputException if an argument is outside its range
    */
-  @Source(document = "VDI 2230-1:2015", locator = "tightening torque, pitch part")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "tightening torque, pitch part",
+      provenance = Provenance.MEMORY)
   public static double pitchTorque(double preload, double lead) {
     Check.notNegative(preload, "preload FM", "N", "a nut cannot push the joint apart");
     return preload * Check.positive(lead, "lead Ph", "mm", "a thread has a lead") / TWO_PI;
@@ -198,7 +216,10 @@ public final class TighteningKernel {
    * @return MG/FM in mm; at usual friction up to 1.5 % below the exact form
    * @throws InputException if an argument is not over 0
    */
-  @Source(document = "VDI 2230-1:2015", locator = "tightening torque, linear form")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "tightening torque, linear form",
+      provenance = Provenance.MEMORY)
   public static double linearThreadLever(double d2, double lead, double threadFriction) {
     slope(d2, lead);
     return lead / TWO_PI + 0.5 * SECANT * d2 * friction(threadFriction, "thread friction μG");
@@ -213,7 +234,10 @@ public final class TighteningKernel {
    * @return MG/FM in mm
    * @throws InputException if an argument is not over 0
    */
-  @Source(document = "VDI 2230-1:2015", locator = "tightening torque, linear form as printed with 0.16 and 0.58")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "tightening torque, linear form as printed with 0.16 and 0.58",
+      provenance = Provenance.MEMORY)
   public static double printedThreadLever(double d2, double lead, double threadFriction) {
     slope(d2, lead);
     return 0.16 * lead + 0.58 * d2 * friction(threadFriction, "thread friction μG");
@@ -230,7 +254,10 @@ public final class TighteningKernel {
    * @return the lever in mm; at usual friction 0.1 to 1 % below the exact form
    * @throws InputException if an argument is not over 0
    */
-  @Source(document = "VDI 2230-1:2015", locator = "tightening torque, linear form")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "tightening torque, linear form",
+      provenance = Provenance.MEMORY)
   public static double linearLever(
       double d2, double lead, double threadFriction, double meanFaceDiameter, double faceFriction) {
     return linearThreadLever(d2, lead, threadFriction) + faceLever(meanFaceDiameter, faceFriction);
@@ -298,7 +325,10 @@ public final class TighteningKernel {
    * @return DKm in mm
    * @throws InputException if the ring is empty
    */
-  @Source(document = "VDI 2230-1:2015", locator = "effective diameter of the bearing face")
+  @Source(
+      document = "VDI 2230-1:2015",
+      locator = "effective diameter of the bearing face",
+      provenance = Provenance.MEMORY)
   public static double meanFaceDiameter(double outer, double inner) {
     checkRing(outer, inner);
     return 0.5 * (outer + inner);

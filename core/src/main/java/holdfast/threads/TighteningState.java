@@ -24,8 +24,8 @@ import java.util.Objects;
 public record TighteningState(Tightening tightening, double threadFriction, double faceFriction, Force preload)
     implements Traced, Serializable {
   private static final SourceRef TORQUE =
-      SourceRef.published("VDI 2230-1:2015", "tightening torque, exact form; the one behind the printed tables");
-  private static final SourceRef STRESS = SourceRef.published("VDI 2230-1:2015", "assembly preload, equivalent stress");
+      SourceRef.memory("VDI 2230-1:2015", "tightening torque, exact form; the one behind the printed tables");
+  private static final SourceRef STRESS = SourceRef.memory("VDI 2230-1:2015", "assembly preload, equivalent stress");
 
   // Refuses what the kernels refuse, at once and not when a value is asked for.
   public TighteningState {

@@ -66,7 +66,7 @@ final class WindowLimits {
               Message.of("stress in ", section.name(), " while tightening at ", new Stress(stress), " (ν = ", rules.utilisation(),
                   " of the yield stress)"),
               setting(lever -> StressKernel.preloadAt(stress, area, modulus, lever, prevailing)),
-              SourceRef.published("VDI 2230-1:2015", "assembly preload at ν of the yield stress")));
+              SourceRef.memory("VDI 2230-1:2015", "assembly preload at ν of the yield stress")));
       if (added > 0) {
         limits.add(
             new WindowLimit(

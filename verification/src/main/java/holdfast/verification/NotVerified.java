@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
  * @param weakly calculations that only recalled values, common practice or their own formula support
  * @param disclosed comparisons that disagree and say why
  * @param weak comparisons that prove nothing, or only that practice agrees
+ * @param readded comparisons that only re-add cells of our own tables
  * @param lostDocuments documents of the register that a stranger could not identify
  * @param lostComparisons comparisons that cite such a document
  * @param measuredHere whether the dependence of comparisons on calculations was measured with these tables and cases
@@ -32,6 +33,7 @@ public record NotVerified(
     int weakly,
     long disclosed,
     long weak,
+    long readded,
     int lostDocuments,
     long lostComparisons,
     boolean measuredHere) {
@@ -69,6 +71,7 @@ public record NotVerified(
         count(report, Grade.WEAK),
         audit.count(Comparison.Outcome.DISCLOSED),
         audit.comparisons().stream().filter(c -> CalculationCoverage.WEAK.contains(c.evidence())).count(),
+        audit.comparisons().stream().filter(c -> c.evidence() == Evidence.RECOMBINED).count(),
         lost.size(),
         audit.comparisons().stream().filter(c -> lost.contains(c.source().document())).count(),
         report.measuredHere());
@@ -124,6 +127,8 @@ public record NotVerified(
         + " little.");
     lines.add(lostDocuments + " cited documents could not be identified by a stranger; " + lostComparisons
         + " comparisons cite them. documents.txt says what is missing, and which editions have been replaced.");
+    lines.add(readded + " comparisons only re-add cells of our own tables, which were compared with such prints before: they guard"
+        + " against slips and prove little.");
     lines.add("Holdfast has not checked the documents themselves, the inputs of a job, or whether a formula suits a machine.");
     if (!measuredHere) {
       lines.add("Which comparison depends on which calculation was measured with other tables or cases than these.");

@@ -67,7 +67,7 @@ final class UnitFactorSuite implements Suite {
       // Half a unit of the seventh significant digit, or the accuracy of a double.
       double tolerance = rounded ? 0.5 * Math.pow(10, Math.floor(Math.log10(factor)) - 6) : 4e-16 * factor;
       result.add(
-          Cases.comparison(cases, row, Evidence.PRINT)
+          Cases.comparison(cases, row, rounded ? Evidence.PRINT : Evidence.RECONSTRUCTION)
               .numbers(factor, from / to, tolerance, "", rounded ? "half a unit of the 7th digit" : "exact by definition"));
     }
     return result;

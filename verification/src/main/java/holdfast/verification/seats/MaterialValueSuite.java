@@ -33,7 +33,7 @@ final class MaterialValueSuite {
     String unit = cases.text(row, "unit");
     boolean other = cases.text(row, "basis").equals("other source");
     result.add(
-        Cases.comparison(cases, row, other ? Evidence.PRINT : Evidence.RECONSTRUCTION)
+        Cases.comparison(cases, row, other ? Evidence.PRINT : Evidence.RECOMBINED)
             .numbers(
                 cases.number(row, "value"),
                 computed(material, cases.text(row, "property"), unit),
