@@ -75,7 +75,7 @@ public final class PlainText {
   /** Letters and marks by their class, which fonts draw as nothing. */
   private static boolean seemsBlank(int c) {
     return c == 0x034F || c == 0x115F || c == 0x1160 || c == 0x17B4 || c == 0x17B5 || c == 0x3164 || c == 0xFFA0
-        || c == 0x2800 || c >= 0xFE00 && c <= 0xFE0F || c >= 0xE0100 && c <= 0xE01EF;
+        || c == 0x2800 || (c >= 0xFE00 && c <= 0xFE0F) || (c >= 0xE0100 && c <= 0xE01EF);
   }
 
   private static String hex(int c) {

@@ -175,7 +175,7 @@ final class ThreadText {
     Matcher left = LEFT.matcher(tail);
     boolean leftHand = left.find();
     String toleranceClass = "";
-    for (String part : (leftHand ? left.replaceFirst(" ") : tail).strip().split("[\\s-]+")) {
+    for (String part : (leftHand ? left.replaceFirst(" ") : tail).strip().split("[\\s-]+", -1)) {
       if (part.isEmpty()) {
         continue;
       }
