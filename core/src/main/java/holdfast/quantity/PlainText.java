@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -79,7 +80,7 @@ public final class PlainText {
   }
 
   private static String hex(int c) {
-    String digits = Integer.toHexString(c).toUpperCase(java.util.Locale.ROOT);
+    String digits = Integer.toHexString(c).toUpperCase(Locale.ROOT);
     return "0".repeat(Math.max(0, 4 - digits.length())) + digits;
   }
 }
