@@ -50,7 +50,7 @@ class PlainTextTest {
     for (String text : FORGING) {
       String printed = PlainText.printable(text);
       assertTrue(printed.contains("\uFFFD"), printed);
-      assertFalse(printed.codePoints().anyMatch(c -> c < 32 || c >= 0x7F && c < 0xA0 || c >= 0x2028 && c <= 0x202E), printed);
+      assertFalse(printed.codePoints().anyMatch(c -> c < 32 || (c >= 0x7F && c < 0xA0) || (c >= 0x2028 && c <= 0x202E)), printed);
     }
     assertEquals("a\uFFFDSAFE TO INSTALL", PlainText.printable("a\nSAFE TO INSTALL"));
   }

@@ -33,7 +33,7 @@ class ForgedTextTest {
   void noTextBeginsALineOfItsOwnOnTheTerminal() {
     String sheet = everywhere(FORGED).text();
     assertTrue(sheet.lines().noneMatch(line -> line.strip().startsWith("SAFE TO INSTALL")), sheet);
-    assertTrue(sheet.codePoints().noneMatch(c -> c < 32 && c != '\n' || c == 0x202E || c == 0x2028), sheet);
+    assertTrue(sheet.codePoints().noneMatch(c -> (c < 32 && c != '\n') || c == 0x202E || c == 0x2028), sheet);
     assertTrue(sheet.lines().allMatch(line -> line.length() <= 100), sheet);
   }
 
@@ -41,7 +41,7 @@ class ForgedTextTest {
   void noTextBecomesMarkupOrTurnsTheDirectionOnThePage() {
     String page = everywhere(FORGED).html();
     assertFalse(page.contains("<script"), page);
-    assertTrue(page.codePoints().noneMatch(c -> c < 32 && c != '\n' || c == 0x202E || c == 0x2028), page);
+    assertTrue(page.codePoints().noneMatch(c -> (c < 32 && c != '\n') || c == 0x202E || c == 0x2028), page);
     assertEquals(everywhere("x").html().lines().count(), page.lines().count(), "a line feed in a text adds no line");
   }
 
