@@ -70,7 +70,7 @@ final class AcceptanceSection {
     if (seat.clearance().greatest().mm() > 0) {
       tilt();
     }
-    section.cautions(Cautions.about("press", 5));
+    section.cautions(Cautions.of("force-rating"));
   }
 
   private static boolean pressed(InterferenceFit press) {

@@ -68,9 +68,11 @@ public final class ExampleJobs {
             MachineMember.named("traverse lever of the layering head")
                 .body(OuterPart.ring(Material.of("EN-GJS-600-3"), mm(50)).withRoughness(um(4)))
                 .bore("S6", mm(16))
+                .thickness(mm(20))
                 .pressingFriction(FrictionBand.of(0.08, 0.20))
                 .faceRunOut(um(12)))
-        .nut(Nut.onFace(mm(24.8), mm(19)).friction(0.10, 0.16).wrench(Nm(75), 0.04).reserve(1.5))
+        .nut(Nut.onFace(mm(24.8), mm(19)).friction(ThreadCondition.OILED, 0.10, 0.16)
+            .wrench(Nm(75), 0.04).reserve(1.5).stack(mm(9), mm(3)))
         .duty(
             Duty.of(kN(2.1), rpm(180))
                 .life(hours(20000), Reliability.ofPercent(95))
@@ -89,6 +91,7 @@ public final class ExampleJobs {
         .ring(mm(40), mm(20), mm(500))
         .flange(mm(32), mm(0.8))
         .stud(mm(18), "h7")
+        .lengths(mm(36.5), mm(19))
         .thread("M18x1.5")
         .greaseBore(mm(3))
         .material(Material.of("16MnCr5"), um(2))
@@ -132,10 +135,12 @@ public final class ExampleJobs {
             MachineMember.named("guide bracket")
                 .body(OuterPart.ring(Material.of("C45+N"), inch("1-3/4")))
                 .bore("+0.0020/+0.0012 in", inch("3/4"))
+                .thickness(inch("13/16"))
                 .pressingFriction(FrictionBand.general())
                 .faceRunOut(inch("0.0004")))
-        .nut(Nut.onStandardFace(ScrewThread.of("5/8-18 UNF")).friction(0.10, 0.16).wrench(inLbf(410), 0.04).reserve(1.2)
-            .locking(NutLocking.LOCK_WASHER))
+        .nut(Nut.onStandardFace(ScrewThread.of("5/8-18 UNF")).friction(ThreadCondition.OILED, 0.10, 0.16)
+            .wrench(inLbf(410), 0.04).reserve(1.2)
+            .stack(inch("3/8"), inch("0.156")).locking(NutLocking.LOCK_WASHER))
         .duty(
             Duty.of(
                     LoadSpectrum.builder()
@@ -218,10 +223,10 @@ public final class ExampleJobs {
                 .pressingFriction(FrictionBand.of(0.08, 0.20)))
         .nut(
             Nut.onFace(mm(24.8), mm(19))
-                .friction(0.08, 0.20)
+                .friction(ThreadCondition.AS_DELIVERED, 0.08, 0.20)
                 .wrench(Nm(95), 0.10)
                 .reserve(1.5)
-                .engaged(mm(6), MPa(180)))
+                .engaged(mm(6), MPa(90)))
         .duty(
             Duty.of(kN(5.2), rpm(420))
                 .life(hours(20000), Reliability.ofPercent(95))

@@ -49,8 +49,9 @@ public record InstallationPlan(
   /** Parts are joined and tightened at the reference temperature of ISO 1. */
   static final Temperature SHOP = new Temperature(20);
 
-  // Refuses a plan with a part left out.
-  public InstallationPlan {
+  // Refuses a plan with a part left out and one whose parts cannot be joined: later nothing throws.
+  public InstallationPlan(
+      String job, StudRoller roller, MachineMember member, Nut nut, Duty duty, FleetDuty fleet, SheetUnits units) {
     new Missing("installation plan")
         .need(job, "job")
         .need(roller, "roller")
@@ -60,8 +61,26 @@ public record InstallationPlan(
         .refuse();
     PlainText.name(job, "name of the job");
     Objects.requireNonNull(units, "units");
-    // Refuses at the door a thread that does not exist, a bore that leaves none of it and a nut that does not fit it.
-    tightening(roller, nut);
+    if (roller.lengths() != null && member.seatLength().compareTo(roller.lengths().shank()) > 0) {
+      throw new InputException("seat length", member.seatLength().toString(),
+          "up to the plain shank of the stud, " + roller.lengths().shank(), "stud and bore touch along the plain shank only");
+    }
+    roller.statedTorque().filter(limit -> nut.prevailing().compareTo(limit) >= 0).ifPresent(limit -> {
+      throw new InputException("prevailing torque", nut.prevailing().toString(), "below " + limit + " of the roller's maker",
+          "nothing is left to pull the stud");
+    });
+    this.job = job;
+    this.roller = roller;
+    this.member = member;
+    this.nut = nut;
+    this.duty = duty;
+    this.fleet = fleet;
+    this.units = units;
+    // Thread, grease bore, bore class, thickness of the ring and strength meet here for the first time.
+    seatAtWork();
+    torqueWindow();
+    stud();
+    tilt();
   }
 
   /**
@@ -217,12 +236,32 @@ public record InstallationPlan(
   }
 
   /**
-   * Torques that keep the joint of flange and member closed under the load and overload nothing.
+   * Torques whose preload outlasts settling and temperature and which overload nothing. The bore of the member carries load
+   * and moment, so the flange need not: {@link #faceClosedFrom()} says from where it could.
    *
    * @return the window, open or empty
    */
   public TorqueWindow torqueWindow() {
     return NutJoint.window(this);
+  }
+
+  /**
+   * Least torque at which the flange alone would carry the moment of the load and stay closed all round, at the greatest
+   * friction and the least torque of the wrench, settling made good by the second tightening. Below it the bore must carry.
+   *
+   * @return the set torque
+   */
+  public Torque faceClosedFrom() {
+    return NutJoint.faceClosedFrom(this);
+  }
+
+  /**
+   * Whether the flange stays closed all round at the torque of the nut.
+   *
+   * @return false if the bore must carry the moment
+   */
+  public boolean faceStaysClosed() {
+    return nut.torque().compareTo(faceClosedFrom()) >= 0;
   }
 
   /**
@@ -265,15 +304,16 @@ public record InstallationPlan(
   }
 
   /**
-   * How far the stud can lean: the clamped face if its run-out is stated, else the clearance of the loosest pair; and
-   * bending under the load.
+   * How far the stud can lean: the clamped face if its run-out is stated and the nut keeps it closed, else the clearance of
+   * the loosest pair; and bending under the load.
    *
    * @return the tilt of the stud in its seat
    */
   public SeatTilt tilt() {
     SeatTilt.Builder tilt =
         SeatTilt.of(fit().maximumClearance(), roller.studDiameter(), member.seatLength()).bending(deflection().tilt());
-    member.statedRunOut().ifPresent(runOut -> tilt.clampedFace(runOut, roller.flangeDiameter()));
+    member.statedRunOut().filter(stated -> faceStaysClosed())
+        .ifPresent(runOut -> tilt.clampedFace(runOut, roller.flangeDiameter()));
     return tilt.build();
   }
 

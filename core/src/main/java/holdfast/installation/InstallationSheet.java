@@ -18,17 +18,13 @@ final class InstallationSheet {
 
   static Sheet of(InstallationPlan plan) {
     List<Section> sections = new ArrayList<>();
-    List<String> stops = Verdict.stops(plan);
-    if (!stops.isEmpty()) {
-      Section.Builder stop = Section.of("Do not install");
-      stops.forEach(reason -> stop.notice(Block.Weight.STOP, reason));
-      sections.add(stop.build());
-    }
+    List<String> stops = plan.stops();
     sections.add(isolate());
     sections.add(PartsSection.of(plan));
     sections.add(MeasureSection.of(plan));
+    sections.add(PrepareSection.of(plan));
     sections.add(SeatSection.of(plan));
-    sections.add(TightenSection.of(plan));
+    sections.add(TightenSection.of(plan, stops.isEmpty()));
     sections.add(LubricateSection.of(plan));
     // What must not be installed is neither run in nor signed for.
     if (stops.isEmpty()) {
@@ -38,11 +34,24 @@ final class InstallationSheet {
     sections.add(LimitsSection.of(plan));
     sections.add(PriceSection.of(plan));
     WatchSection.of(plan).ifPresent(sections::add);
-    sections.add(stops.isEmpty() ? signOff() : change());
-    return sheet(plan, sections);
+    return sheet(plan, stops, sections);
   }
 
-  static Sheet sheet(MountingPlan plan, List<Section> sections) {
+  /**
+   * A sheet with stops has nothing to sign for: the reasons come first and every room to write falls away.
+   */
+  static Sheet sheet(MountingPlan plan, List<String> stops, List<Section> work) {
+    List<Section> sections = new ArrayList<>();
+    if (stops.isEmpty()) {
+      sections.addAll(work);
+      sections.add(signOff());
+    } else {
+      Section.Builder stop = Section.of("Do not install");
+      stops.forEach(reason -> stop.notice(Block.Weight.STOP, reason));
+      sections.add(stop.build());
+      work.stream().map(InstallationSheet::withoutBlanks).filter(section -> !section.blocks().isEmpty()).forEach(sections::add);
+      sections.add(change());
+    }
     TableSet tables = TableSet.bundled();
     return new Sheet(
         "Installation sheet",
@@ -53,9 +62,9 @@ final class InstallationSheet {
 
   static Section isolate() {
     return Section.of("Isolate and protect")
-        .cautions(Cautions.about("isolate", 1, 4, 5, 7))
-        .cautions(Cautions.about("stored energy", 1))
-        .cautions(Cautions.about("protective equipment", 2))
+        .cautions(Cautions.of("stop-normally", "personal-lock", "let-down", "prove-dead"))
+        .cautions(Cautions.of("block-raised-loads", "slacken-ropes"))
+        .cautions(Cautions.of("eyes-and-face"))
         .notice(
             Block.Weight.ADVICE,
             "The instructions of the roller's maker, the rules of the site and the judgement of a licensed engineer go before"
@@ -64,11 +73,16 @@ final class InstallationSheet {
         .build();
   }
 
-  static Section change() {
+  private static Section withoutBlanks(Section section) {
+    return new Section(
+        section.title(), section.blocks().stream().filter(block -> !(block instanceof Block.Blank)).toList());
+  }
+
+  private static Section change() {
     return Section.of("Not released").blank("What was changed, by, date; then print a new sheet", "").build();
   }
 
-  static Section signOff() {
+  private static Section signOff() {
     return Section.of("Sign-off")
         .blank("Fitted by, date", "")
         .blank("Checked by, date", "")

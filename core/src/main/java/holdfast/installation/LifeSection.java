@@ -6,12 +6,14 @@ import holdfast.bearings.LoadSpectrum;
 import holdfast.bearings.ModifiedLife;
 import holdfast.bearings.RatedLife;
 import holdfast.bearings.Reliability;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.OperatingTime;
 import holdfast.sheet.Block;
 import holdfast.sheet.Section;
 import holdfast.sheet.SheetUnits;
 import holdfast.tables.SourceRef;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Expected life and how long before the roller, or all of them, are replaced. */
@@ -23,9 +25,6 @@ final class LifeSection {
   static Section of(MountingPlan plan) {
     Duty duty = plan.duty();
     BasicLife basic = plan.life().at(Reliability.L10);
-    RatedLife modified = plan.modifiedLife();
-    OperatingTime fatigue = plan.atWork().fatigueHours();
-    OperatingTime hours = plan.replaceAfter();
     DirtReading dirt = new DirtReading(plan.roller(), duty);
     Section.Builder section =
         Section.of("Expected life and replacement", plan.units())
@@ -34,23 +33,34 @@ final class LifeSection {
                 + (duty.statedContamination().isPresent() ? "" : ", as dust and seals allow"), dirt.source(), DirtReading.TABLE)
             .entry("Basic rating life",
                 Numbers.significant(basic.millionRevolutions(), 4) + " million revolutions, " + basic.hours(duty.speed())
-                    + " (90 %, P = " + plan.units().text(plan.meanLoad()) + ")", basic.sources())
-            .entry("Modified life, " + duty.reliability() + " reliability",
-                Numbers.significant(modified.millionRevolutions(), 4) + " million revolutions" + factor(modified) + ", "
-                    + fatigue,
-                modified.sources());
+                    + " (90 %, P = " + plan.units().text(plan.meanLoad()) + ")", basic.sources());
+    Optional<RatedLife> known = plan.atWork().knownModifiedLife();
+    if (known.isEmpty()) {
+      return section
+          .notice(Block.Weight.WARNING, "No modified life: " + plan.atWork().noModifiedLife() + ". Wear ends such a roller"
+              + " before fatigue does: take a thicker lubricant, or replace it by its condition.", GIVEN)
+          .build();
+    }
+    RatedLife modified = known.get();
+    OperatingTime fatigue = plan.atWork().fatigueHours();
+    OperatingTime hours = plan.replaceAfter();
+    section.entry("Modified life, " + duty.reliability() + " reliability",
+        Numbers.significant(modified.millionRevolutions(), 4) + " million revolutions" + factor(modified) + ", " + fatigue,
+        modified.sources());
     other(section, plan, dirt);
-    section
-            .entry("Replace after",
-                hours + ", " + Numbers.significant(hours.ratio(duty.wantedLife()), 3) + " times the life wanted",
-                modified.sources());
+    section.entry("Replace after", hours + ", " + Numbers.significant(hours.ratio(duty.wantedLife()), 3) + " times the life wanted",
+        modified.sources());
     if (fatigue.compareTo(hours) > 0) {
       section.notice(Block.Weight.WARNING, "Rolling fatigue alone would allow " + fatigue + ": wear, corrosion, grease or seals"
           + " end the roller before. The time is cut to " + hours + "; look at the roller at every greasing.", RollerAtWork.WEAR);
     }
     bendingRing(section, plan);
     if (plan.fleet() != null) {
-      FleetSection.add(section, FleetCare.of(plan), plan);
+      try {
+        FleetSection.add(section, FleetCare.of(plan), plan);
+      } catch (InputException outside) {
+        section.notice(Block.Weight.WARNING, "The places are not planned together: " + outside.getMessage(), GIVEN);
+      }
     }
     return section.warnings(modified.warnings()).build();
   }

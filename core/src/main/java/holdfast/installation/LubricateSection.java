@@ -2,6 +2,7 @@
 package holdfast.installation;
 
 import holdfast.bearings.Lubrication;
+import holdfast.bearings.RatedLife;
 import holdfast.lubrication.FirstFill;
 import holdfast.lubrication.GreaseQuantity;
 import holdfast.lubrication.GreaseSchedule;
@@ -19,7 +20,6 @@ import java.util.stream.Collectors;
 /** Which hole gets a fitting and which a plug; which grease, how much and how often. */
 final class LubricateSection {
   private static final SourceRef FOR_LIFE = SourceRef.commonPractice("as stated for this job: lubricated for life");
-  private static final SourceRef USUAL = SourceRef.commonPractice("openings usual for the size, not seen on the part");
   private static final SourceRef RACEWAY = SourceRef.derived("the formula falls with the diameter of the raceway");
 
   private LubricateSection() {}
@@ -30,7 +30,6 @@ final class LubricateSection {
       return forLife(section);
     }
     GreasePlan grease = plan.greasing().get();
-    ports(section, grease);
     return grease(section, plan, grease.quantity(), grease.firstFill(), grease.schedule());
   }
 
@@ -40,14 +39,13 @@ final class LubricateSection {
       return forLife(section);
     }
     PinGreasing grease = plan.greasing().get();
-    grease.obstacles().forEach(obstacle -> section.entry("Ways in", obstacle, PinGreasing.LOGIC));
-    grease.instructions().forEach(line -> section.entry("At the pin", line, PinGreasing.LOGIC));
     return grease(section, plan, grease.quantity(), grease.firstFill(), grease.schedule());
   }
 
   private static Section forLife(Section.Builder section) {
     return section
         .entry("Grease", "none later: the roller is lubricated for life. Do not grease a sealed roller by guess.", FOR_LIFE)
+        .cautions(Cautions.of("lubricate-track"))
         .build();
   }
 
@@ -67,7 +65,7 @@ final class LubricateSection {
     }
     return section
         .warnings(schedule.warnings())
-        .cautions(Cautions.about("grease", 1, 2, 3, 5))
+        .cautions(Cautions.of("gun-pressure", "no-finger", "injection", "not-while-turning", "back-pressure", "lubricate-track"))
         .blank("Grease used, grams, next date due", "")
         .build();
   }
@@ -77,7 +75,7 @@ final class LubricateSection {
     String diameter = plan.roller().knownInterior().isPresent() ? "" : " (mean of seat and outside diameter)";
     return Section.of("Lubricate", plan.units())
         .entry("Viscosity at work", plan.duty().viscosity() + ", κ = " + Numbers.significant(film.kappa(), 3) + diameter,
-            plan.modifiedLife().sources())
+            plan.atWork().knownModifiedLife().map(RatedLife::sources).orElseGet(() -> plan.life().sources()))
         .entry("Kind of grease", guide("grease type"), source("grease type"));
   }
 
@@ -90,24 +88,6 @@ final class LubricateSection {
     String others = ports.alternatives().stream().map(Port::toString).collect(Collectors.joining(", "));
     return "the " + ports.request().feed() + " cannot feed it (" + why + "); "
         + (others.isEmpty() ? "no port of this roller can" : "possible instead: " + others);
-  }
-
-  private static void ports(Section.Builder section, GreasePlan grease) {
-    if (!grease.ports().possible()) {
-      section.entry("Ports", obstacles(grease.ports()), grease.ports().sources());
-      return;
-    }
-    grease.ports().instructions().forEach(line -> {
-      int colon = line.indexOf(": ");
-      boolean port = colon > 0 && colon < 30;
-      section.entry(port ? "Port, " + line.substring(0, colon) : "At the ports", port ? line.substring(colon + 2) : line,
-          grease.ports().sources());
-    });
-    if (!grease.openingsSeen()) {
-      section.notice(Block.Weight.WARNING,
-          "The openings are those usual for the size: look at the part in hand before fittings are driven.", USUAL);
-    }
-    section.picture(PortPicture.of(grease.ports())).warnings(grease.ports().warnings());
   }
 
   private static String guide(String topic) {

@@ -3,6 +3,7 @@ package holdfast.installation;
 
 import holdfast.fits.Feature;
 import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.PlainText;
 import holdfast.seats.FrictionBand;
@@ -22,6 +23,8 @@ import java.util.Optional;
  * @param pressingFriction band of friction while the stud is pressed in
  * @param faceRunOut greatest axial run-out of the clamped face against the bore, over the diameter of the roller's
  *     flange; null if neither drawing nor measurement states it
+ * @param thickness thickness between the clamped face and the face under nut or washer, at least the seat length; null if it
+ *     is not stated, then the grip is not looked at
  * @param feedHole whether a feed hole in the member meets the radial port of the stud
  */
 public record MachineMember(
@@ -31,6 +34,7 @@ public record MachineMember(
     Length seatLength,
     FrictionBand pressingFriction,
     Length faceRunOut,
+    Length thickness,
     boolean feedHole)
     implements Serializable {
 
@@ -43,6 +47,10 @@ public record MachineMember(
     Feature.HOLE.require(boreTolerance);
     Objects.requireNonNull(pressingFriction, "pressingFriction");
     Check.positive(seatLength.mm(), "seat length", "mm", "the stud needs a seat");
+    if (thickness != null && thickness.compareTo(seatLength) < 0) {
+      throw new InputException("thickness of the member", thickness.toString(), "at least the seat length, " + seatLength,
+          "the seat is in the member");
+    }
     if (faceRunOut != null) {
       Check.notNegative(faceRunOut.mm(), "run-out of the face", "mm", "leave it out if it is not stated");
     }
@@ -59,7 +67,7 @@ public record MachineMember(
    */
   public MachineMember(
       String name, OuterPart body, String boreTolerance, Length seatLength, FrictionBand pressingFriction) {
-    this(name, body, boreTolerance, seatLength, pressingFriction, null, false);
+    this(name, body, boreTolerance, seatLength, pressingFriction, null, null, false);
   }
 
   /**
@@ -81,7 +89,7 @@ public record MachineMember(
    */
   public MachineMember withBore(String tolerance) {
     Objects.requireNonNull(tolerance, "tolerance");
-    return new MachineMember(name, body, tolerance, seatLength, pressingFriction, faceRunOut, feedHole);
+    return new MachineMember(name, body, tolerance, seatLength, pressingFriction, faceRunOut, thickness, feedHole);
   }
 
   /**
@@ -101,6 +109,7 @@ public record MachineMember(
     private Length seat;
     private FrictionBand friction;
     private Length runOut;
+    private Length thickness;
     private boolean feedHole;
 
     private Builder(String name) {
@@ -154,6 +163,17 @@ public record MachineMember(
     }
 
     /**
+     * States the thickness between the clamped face and the face under nut or washer, so that the grip is looked at. Optional.
+     *
+     * @param betweenFaces the thickness, at least the seat length
+     * @return this builder
+     */
+    public Builder thickness(Length betweenFaces) {
+      this.thickness = Objects.requireNonNull(betweenFaces, "betweenFaces");
+      return this;
+    }
+
+    /**
      * States that a feed hole in the member meets the radial port of the stud. Optional.
      *
      * @return this builder
@@ -174,7 +194,7 @@ public record MachineMember(
 
     @Override
     MachineMember make() {
-      return new MachineMember(name, body, bore, seat, friction, runOut, feedHole);
+      return new MachineMember(name, body, bore, seat, friction, runOut, thickness, feedHole);
     }
 
     /**

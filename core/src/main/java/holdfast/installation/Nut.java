@@ -27,6 +27,8 @@ import java.util.Optional;
  * @param engaged engaged length of thread without countersinks, over 0; null if stripping is not looked at
  * @param shearStrength shear strength of the nut, over 0; null with the engaged length
  * @param locking what keeps the nut from working loose
+ * @param condition what lies on thread and face; friction holds for it alone
+ * @param stack height of the nut and its washer; null if they are not stated, then the grip is not looked at
  * @param prevailing prevailing torque of a self-locking nut as measured while it is run down, over 0; 0 for all others
  */
 public record Nut(
@@ -40,12 +42,15 @@ public record Nut(
     Length engaged,
     Stress shearStrength,
     NutLocking locking,
+    ThreadCondition condition,
+    NutStack stack,
     Torque prevailing)
     implements Serializable {
 
   // Refuses at once a torque or an error that no wrench has, a face that is no ring and friction that is no band.
   public Nut {
     Objects.requireNonNull(prevailing, "prevailing");
+    Objects.requireNonNull(condition, "condition");
     Objects.requireNonNull(faceOuter, "faceOuter");
     Objects.requireNonNull(faceInner, "faceInner");
     Objects.requireNonNull(torque, "torque");
@@ -69,30 +74,6 @@ public record Nut(
       throw new InputException("tightening torque", torque.toString(), "with the wrench at its least, over the prevailing torque "
           + prevailing, "the prevailing torque pulls nothing");
     }
-  }
-
-  /**
-   * A nut whose thread is not looked at.
-   *
-   * @param faceOuter outer diameter of the face on which the nut turns
-   * @param faceInner inner diameter of that face
-   * @param leastFriction least coefficient of friction in thread and face, over 0
-   * @param greatestFriction greatest coefficient of friction, not below the least
-   * @param torque torque to which the wrench is set, over 0
-   * @param wrenchError greatest error of the wrench as a share of its setting, 0 to 0.5
-   * @param reserve factor on the preload that keeps the joint closed, 1 or more
-   */
-  public Nut(
-      Length faceOuter,
-      Length faceInner,
-      double leastFriction,
-      double greatestFriction,
-      Torque torque,
-      double wrenchError,
-      double reserve) {
-    this(Objects.requireNonNull(faceOuter, "faceOuter"), Objects.requireNonNull(faceInner, "faceInner"), leastFriction,
-        greatestFriction, Objects.requireNonNull(torque, "torque"), wrenchError, reserve, null, null, NutLocking.NONE,
-        new Torque(0));
   }
 
   /**
@@ -167,6 +148,8 @@ public record Nut(
     private Length engaged;
     private Stress shearStrength;
     private NutLocking locking = NutLocking.NONE;
+    private ThreadCondition condition;
+    private NutStack stack;
     private Torque prevailing = new Torque(0);
 
     private Builder(Length outer, Length inner) {
@@ -175,13 +158,15 @@ public record Nut(
     }
 
     /**
-     * States the friction.
+     * States what lies on thread and face while the nut is tightened, and the friction that goes with it.
      *
+     * @param threadAndFace the condition, which the sheet prints beside the torque
      * @param least least coefficient in thread and face
      * @param greatest greatest coefficient
      * @return this builder
      */
-    public Builder friction(double least, double greatest) {
+    public Builder friction(ThreadCondition threadAndFace, double least, double greatest) {
+      this.condition = Objects.requireNonNull(threadAndFace, "threadAndFace");
       this.leastFriction = least;
       this.greatestFriction = greatest;
       return this;
@@ -225,6 +210,18 @@ public record Nut(
     }
 
     /**
+     * States what the nut takes of the stud's length, so that the grip is looked at. Optional.
+     *
+     * @param height height of the nut, both nuts if there are two
+     * @param washer thickness of the washers under it; 0 mm without washer
+     * @return this builder
+     */
+    public Builder stack(Length height, Length washer) {
+      this.stack = new NutStack(height, washer);
+      return this;
+    }
+
+    /**
      * States what keeps the nut from working loose. Optional: nothing but its preload if it is not stated.
      *
      * @param means the means, other than a self-locking nut
@@ -262,7 +259,7 @@ public record Nut(
     Nut make() {
       return new Nut(
           outer, inner, leastFriction, greatestFriction, torque, wrenchError, reserve, engaged, shearStrength,
-          locking, prevailing);
+          locking, condition, stack, prevailing);
     }
 
     /**

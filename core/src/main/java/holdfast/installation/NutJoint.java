@@ -6,6 +6,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.Stress;
 import holdfast.quantity.TemperatureDifference;
+import holdfast.quantity.Torque;
 import holdfast.seats.Material;
 import holdfast.threads.Embedding;
 import holdfast.threads.Joint;
@@ -18,6 +19,7 @@ import holdfast.threads.ThreadEngagement;
 import holdfast.threads.Tightening;
 import holdfast.threads.TorqueWindow;
 import holdfast.threads.WindowRules;
+import java.util.Optional;
 
 /** The nut, the flange and the member between them: what the preload must do and may do. */
 final class NutJoint {
@@ -26,6 +28,7 @@ final class NutJoint {
   private final Nut nut;
   private final Duty duty;
   private final Tightening tightening;
+  private final Optional<Grip> grip;
 
   private NutJoint(InstallationPlan plan) {
     this.roller = plan.roller();
@@ -33,19 +36,32 @@ final class NutJoint {
     this.nut = plan.nut();
     this.duty = plan.duty();
     this.tightening = plan.tightening();
+    this.grip = Grip.of(plan);
   }
 
+  /** The bore carries load and moment; the preload outlasts settling and temperature. */
   static TorqueWindow window(InstallationPlan plan) {
-    return new NutJoint(plan).window();
+    NutJoint joint = new NutJoint(plan);
+    return joint.window(joint.bearing().changes(joint.embeddingLoss(), joint.thermalChange()));
   }
 
-  private TorqueWindow window() {
+  /** Least set torque at which the flange stays closed all round without the bore, once the second tightening has been done. */
+  static Torque faceClosedFrom(InstallationPlan plan) {
+    NutJoint joint = new NutJoint(plan);
+    StudRoller roller = plan.roller();
     double arm = roller.ringWidth().mm() / 2 + roller.ringGap().mm();
     JointDemand demand =
-        JointDemand.ofClamp(new Force(0))
-            .moment(duty.load().times(new Length(arm)), roller.flangeDiameter(), roller.studDiameter())
-            .reserve(nut.reserve())
-            .changes(embeddingLoss(), thermalChange());
+        joint.bearing()
+            .moment(plan.duty().load().times(new Length(arm)), roller.flangeDiameter(), roller.studDiameter())
+            .changes(new Force(0), joint.thermalChange());
+    return joint.window(demand).lowest();
+  }
+
+  private JointDemand bearing() {
+    return JointDemand.ofClamp(new Force(0)).reserve(nut.reserve());
+  }
+
+  private TorqueWindow window(JointDemand demand) {
     WindowRules rules = WindowRules.usual();
     if (roller.statedTorque().isPresent()) {
       rules = rules.makersMaximum(roller.statedTorque().get());
@@ -69,14 +85,20 @@ final class NutJoint {
         "material of the stud", roller.material().name(), "one with a stated yield strength", "it limits the torque");
   }
 
-  /** The flange, the member and the nut as a joint: the shank over the seat length carries the preload. */
+  /** The flange, the member and the nut as a joint: shank and free thread in the grip carry the preload. */
   private Joint joint() {
     StudSection shank = new StudSection("shank", roller.studDiameter(), roller.greaseBore(), new Length(0));
+    Length clamped = grip.map(Grip::clamped).orElse(member.seatLength());
+    Length plain = grip.map(Grip::shankClamped).orElse(clamped);
+    Length threaded = clamped.minus(plain);
     // Material beyond the pressure cone carries nothing, so an endless member counts as far as the cone can reach.
-    double reach = nut.faceOuter().mm() + 2 * member.seatLength().mm();
+    double reach = nut.faceOuter().mm() + 2 * clamped.mm();
     double outside = Math.min(member.body().shape().equivalentDiameter(roller.studDiameter()), reach);
-    return Joint.of(tightening, member.seatLength(), new Length(outside), roller.studDiameter())
-        .pieces(new Joint.Piece(shank, member.seatLength()))
+    Joint.Piece plainPiece = new Joint.Piece(shank, plain);
+    Joint joint = Joint.of(tightening, clamped, new Length(outside), roller.studDiameter());
+    StudSection core =
+        new StudSection("core of the thread", tightening.thread().rootDiameter(), tightening.bore(), new Length(0));
+    return (threaded.mm() > 0 ? joint.pieces(plainPiece, new Joint.Piece(core, threaded)) : joint.pieces(plainPiece))
         .moduli(roller.material().elasticModulus(), member.body().material().elasticModulus());
   }
 

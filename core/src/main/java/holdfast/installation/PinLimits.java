@@ -29,6 +29,7 @@ final class PinLimits {
     PinStrength strength = plan.strength();
     yields(limits, "pin, bending and shear", strength.equivalent(), plan.pin().material(), strength.sources());
     yields(limits, "pressure of the pin in the ears", strength.earPressure(), plan.fork().ear().material(), strength.sources());
+    plan.ear().ifPresent(ear -> SeatLimits.add(limits, ear, plan.duty().workingTemperature(), "pin", "ear"));
     fatigue(limits, plan);
     limits.speedAndTemperature();
     clearance(limits, plan);

@@ -50,7 +50,7 @@ final class PinSection {
   private static void slip(Section.Builder section) {
     section.notice(Block.Weight.CAUTION,
         "Oil lightly and push the pin in by hand. Never hammer on pin or ring: hardened steel chips.",
-        Cautions.about("drive", 2).get(0).source());
+        Cautions.of("no-steel-on-steel").get(0).source());
   }
 
   private static void press(Section.Builder section, YokePlan plan, InterferenceFit ear) {
@@ -72,6 +72,7 @@ final class PinSection {
             heat.advice("pin", "fork"), heat.sources())
         .entry("At work, " + u.text(plan.duty().workingTemperature()),
             "joint pressure " + SeatSection.band(work.pressure(), u), work.sources());
+    SeatLimits.plastic(ear).ifPresent(plastic -> section.entry("The ears yield", plastic.toString(), plastic.sources()));
     work.lossTemperature()
         .ifPresent(loss -> section.entry("The loosest pair lets go at", u.text(loss) + ", both parts alike", work.sources()));
     section
@@ -81,8 +82,7 @@ final class PinSection {
         .warnings(work.warnings())
         .warnings(SeatSection.onTheWay(heat))
         .cautions(heat.benchCautions())
-        .cautions(Cautions.about("press", 2, 3, 4, 5))
-        .cautions(Cautions.about("drive", 2))
+        .cautions(Cautions.of("push-pin-end", "press-straight", "clear-of-ram", "force-rating", "no-steel-on-steel"))
         .blank("H2  Released for pressing by", "")
         .blank("Greatest press force seen", u.forceUnit());
   }

@@ -8,6 +8,7 @@ import holdfast.lubrication.FirstFill;
 import holdfast.lubrication.GreaseQuantity;
 import holdfast.lubrication.GreaseSchedule;
 import holdfast.quantity.Check;
+import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Quantity;
 import holdfast.quantity.Unit;
@@ -109,7 +110,9 @@ public record PlanSummary(
     PlanLimits limits = plan.allLimits();
     List<String> warnings = new ArrayList<>();
     limits.warnings().stream().map(Warning::message).forEach(warnings::add);
-    plan.modifiedLife().warnings().stream().map(Warning::message).forEach(warnings::add);
+    plan.atWork().knownModifiedLife().ifPresentOrElse(
+        life -> life.warnings().stream().map(Warning::message).forEach(warnings::add),
+        () -> warnings.add("no modified life: " + plan.atWork().noModifiedLife()));
     plan.roller().ratingsFrom().warnings().stream().map(Warning::message).forEach(warnings::add);
     List<String> stops = plan.stops();
     TableSet tables = TableSet.bundled();
@@ -176,16 +179,28 @@ public record PlanSummary(
 
   private static void life(List<Value> values, MountingPlan plan) {
     add(values, "life.basic-l10", plan.life().at(Reliability.L10).hours(plan.duty().speed()), KnownUnits.H);
+    if (plan.atWork().knownModifiedLife().isPresent()) {
+      replacement(values, plan);
+    }
+  }
+
+  private static void replacement(List<Value> values, MountingPlan plan) {
     add(values, "life.replace-after", plan.replaceAfter(), KnownUnits.H);
     plan.atWork().hoursOfBendingRing().ifPresent(hours -> {
       add(values, "life.bending-ring.least", hours.get(0), KnownUnits.H);
       add(values, "life.bending-ring.greatest", hours.get(1), KnownUnits.H);
     });
-    if (plan.fleet() != null) {
+    if (plan.fleet() == null) {
+      return;
+    }
+    try {
       FleetCare care = FleetCare.of(plan);
       values.add(new Value("fleet.interval", care.together().hours(), KnownUnits.H.symbol()));
       values.add(new Value("fleet.due-now", care.due().size(), ""));
       values.add(new Value("fleet.rollers-at-hand", care.rollersAtHand(), ""));
+    } catch (InputException outside) {
+      // Places whose age the survival function does not reach have no common interval; the sheet says so.
+      return;
     }
   }
 

@@ -12,6 +12,7 @@ import holdfast.bearings.RatedLife;
 import holdfast.bearings.RatingLife;
 import holdfast.bearings.TrackRoller;
 import holdfast.quantity.Force;
+import holdfast.quantity.InputException;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
 import holdfast.rollers.SpeedLimit;
@@ -137,6 +138,29 @@ public record RollerAtWork(MountedRoller roller, Duty duty) implements Serializa
     }
     LoadSpectrum.Step step = duty.spectrum().steps().get(0);
     return RatingLife.modified(ratings, step.load(), duty.reliability(), lubrication(), contamination);
+  }
+
+  /**
+   * Modified rating life where it is defined: below κ = 0.1 ISO 281 has no factor, and a slow roller is there soon.
+   *
+   * @return the life; empty if the method does not cover the duty
+   */
+  public Optional<RatedLife> knownModifiedLife() {
+    try {
+      return Optional.of(modifiedLife());
+    } catch (InputException outside) {
+      return Optional.empty();
+    }
+  }
+
+  /** Why there is no modified life; empty if there is one. */
+  String noModifiedLife() {
+    try {
+      modifiedLife();
+      return "";
+    } catch (InputException outside) {
+      return outside.getMessage();
+    }
   }
 
   /**

@@ -4,6 +4,7 @@ package holdfast.installation;
 import holdfast.sheet.Block;
 import holdfast.sheet.Section;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Cautions;
 
 /** What to look at before the machine is handed back, and after its first hours. */
 final class RunInSection {
@@ -36,6 +37,7 @@ final class RunInSection {
 
   private static Section.Builder turn(MountingPlan plan) {
     return Section.of("Run in")
+        .cautions(Cautions.of("before-energy-returns"))
         .notice(Block.Weight.ADVICE,
             "Turn the roller by hand a full circle: it turns freely and has no feel of notches. Then let the machine go through"
                 + " its whole stroke slowly: nothing touches, the roller never stops turning.", RUN_IN)

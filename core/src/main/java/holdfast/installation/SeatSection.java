@@ -61,6 +61,7 @@ final class SeatSection {
     if (plan.fit().kind() == FitKind.TRANSITION) {
       section.entry("Tilt that the loosest pair allows", "up to " + plan.tilt().byClearance(), plan.tilt().sources());
     }
+    SeatLimits.plastic(seat).ifPresent(plastic -> section.entry("The member yields", plastic.toString(), plastic.sources()));
     ServiceState work = plan.seatAtWork().orElseThrow();
     section.entry(
         "At work, " + u.text(plan.duty().workingTemperature()), "joint pressure " + band(work.pressure(), u), work.sources());
@@ -72,8 +73,8 @@ final class SeatSection {
         .warnings(work.warnings())
         .warnings(onTheWay(heat))
         .cautions(heat.benchCautions())
-        .cautions(Cautions.about("press", 2, 3, 4, 5))
-        .cautions(Cautions.about("drive", 2))
+        .cautions(Cautions.of("push-stud-middle", "support-member", "press-straight", "clear-of-ram", "force-rating",
+            "soft-drift-on-stud", "no-steel-on-steel", "feeler-at-shoulder"))
         .blank("H2  Released for pressing by", "")
         .blank("Greatest press force seen", u.forceUnit())
         .build();

@@ -22,6 +22,7 @@ final class StudLimits {
   static PlanLimits of(InstallationPlan plan) {
     LimitList limits = new LimitList(plan.atWork()).loads();
     strength(limits, plan);
+    plan.seat().ifPresent(seat -> SeatLimits.add(limits, seat, plan.duty().workingTemperature(), "stud", "member"));
     fatigue(limits, plan);
     limits.speedAndTemperature();
     boolean known = plan.member().statedRunOut().isPresent() || plan.seat().isPresent();

@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param studDiameter nominal diameter d1 of the stud, over 0 and below D
  * @param studTolerance tolerance class of the stud such as {@code "h7"}, or its limit deviations such as
  *     {@code "+0.001/0 in"}
+ * @param lengths lengths of stud and thread; null if they are not stated, then the grip is not looked at
  * @param thread designation of the stud's thread, for example {@code "M18x1.5"}
  * @param greaseBore diameter of the axial grease bore through the stud; 0 for a solid stud, else below d1
  * @param material material of the stud, with the yield strength that its core has
@@ -46,6 +47,7 @@ public record StudRoller(
     Length ringGap,
     Length studDiameter,
     String studTolerance,
+    StudLengths lengths,
     String thread,
     Length greaseBore,
     Material material,

@@ -19,6 +19,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
   private Length ringGap;
   private Length studDiameter;
   private String studTolerance;
+  private StudLengths lengths;
   private String thread;
   private RollerSize tabulated;
   private Length tabulatedCrown;
@@ -81,6 +82,9 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
       boolean inch = tabulated.series().system() == MeasureSystem.INCH;
       stud(tabulated.stud().diameter(), inch ? "+0.001/0 in" : "h7");
     }
+    if (lengths == null) {
+      lengths(tabulated.stud().length(), tabulated.stud().threadLength());
+    }
     if (thread == null) {
       thread(tabulated.stud().threads().get(0));
     }
@@ -110,6 +114,20 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
   public StudRollerBuilder stud(Length diameter, String tolerance) {
     this.studDiameter = Objects.requireNonNull(diameter, "diameter");
     this.studTolerance = Objects.requireNonNull(tolerance, "tolerance");
+    return this;
+  }
+
+  /**
+   * States how long stud and thread are, so that the grip is looked at. Optional.
+   *
+   * @param length length from the clamped face of the flange to the end of the stud
+   * @param threadLength length of the thread, run-out included
+   * @return this builder
+   * @throws InputException if they leave no plain shank
+   */
+  public StudRollerBuilder lengths(Length length, Length threadLength) {
+    this.lengths =
+        new StudLengths(Objects.requireNonNull(length, "length"), Objects.requireNonNull(threadLength, "threadLength"));
     return this;
   }
 
@@ -254,6 +272,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
         ringGap,
         studDiameter,
         studTolerance,
+        lengths,
         thread,
         greaseBore,
         material,

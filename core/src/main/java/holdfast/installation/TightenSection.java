@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.fits.FitKind;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
@@ -14,6 +15,7 @@ import holdfast.threads.PrevailingTorques;
 import holdfast.threads.ScrewThread;
 import holdfast.threads.TighteningState;
 import holdfast.threads.TorqueWindow;
+import holdfast.threads.WindowChange;
 import holdfast.trace.Message;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,12 +30,15 @@ final class TightenSection {
   private static final SourceRef WRENCH = SourceRef.commonPractice("error of the wrench as a share of its setting");
 
   private static final SourceRef CHANGE = SourceRef.derived("the window computed again with this change alone");
+  private static final SourceRef FLANGE =
+      SourceRef.derived("a ring that is pressed together and bent opens where bending equals pressure; the bore not counted");
   private static final SourceRef HOLD =
       SourceRef.derived("torque of pitch and thread friction, less what the friction of the loosest seat holds");
 
   private TightenSection() {}
 
-  static Section of(InstallationPlan plan) {
+  /** Without release there is nothing to set a wrench to. */
+  static Section of(InstallationPlan plan, boolean released) {
     SheetUnits u = plan.units();
     Nut nut = plan.nut();
     PreloadBand low = plan.loosest();
@@ -44,23 +49,54 @@ final class TightenSection {
         Section.of("Tighten", plan.units())
             .entry("Torque window", window(window, u), window.sources())
             .entry("Lower end", window.lowLimit().content(), List.of(window.lowLimit().source()))
-            .entry("Upper end", window.highLimit().content(), List.of(window.highLimit().source()));
-    window.changes().forEach(change ->
+            .entry("Upper end", window.highLimit().content(), List.of(window.highLimit().source()))
+            .entry("Flange closed all round from", u.text(plan.faceClosedFrom()), FLANGE);
+    openFlange(section, plan);
+    // A window whose upper end does not even overcome the prevailing torque is opened by no single change.
+    boolean pulls = window.highest().times(1 - nut.wrenchError()).compareTo(nut.prevailing()) > 0;
+    (pulls ? window.changes() : List.<WindowChange>of()).forEach(change ->
         section.notice(Block.Weight.ADVICE, Message.of("To open the window: ", change.words()), CHANGE));
+    if (released) {
+      section
+          .picture(WindowPicture.of(window, nut.torque(), u))
+          .entry("Wrench setting",
+              u.text(nut.torque()) + "; it may give " + u.span(nut.leastTorque(), nut.greatestTorque()), WRENCH);
+    }
     section
-        .picture(WindowPicture.of(window, nut.torque(), u))
-        .entry("Wrench setting",
-            u.text(nut.torque()) + "; it may give " + u.span(nut.leastTorque(), nut.greatestTorque()), WRENCH)
+        .entry("Thread and face while tightening", nut.condition() + "; friction " + nut.leastFriction() + " … "
+            + nut.greatestFriction(), GIVEN)
         .entry("Nut locked by", locked(plan), GIVEN)
-        .entry("Friction in thread and face", nut.leastFriction() + " … " + nut.greatestFriction(), GIVEN)
         .entry("Preload, loosest … tightest", u.span(low.leastPreload(), high.greatestPreload()), high.sources())
         .entry("Stress in the drilled stud, at most", stress(plan, hardest), sources(plan, hardest))
         .entry("Hold at the head of the stud", held(plan), HOLD)
         .warnings(window.warnings())
         .cautions(window.cautions())
-        .cautions(Cautions.about("tighten", 2, 4, 9));
+        .cautions(Cautions.of("calibration", "pull-smoothly", "stand-balanced", "torque-bends-stud"));
     locking(section, plan);
+    grip(section, plan);
     return section.blank("H3  Torque reached, wrench number", u.torqueUnit()).build();
+  }
+
+  /** Catalogues permit loads under which the flange opens: the bore then carries the moment. */
+  private static void openFlange(Section.Builder section, InstallationPlan plan) {
+    if (!plan.faceStaysClosed()) {
+      section.notice(Block.Weight.WARNING, "At this torque the flange opens on one side under the greatest load and the bore"
+          + " carries the moment" + (plan.fit().kind() == FitKind.INTERFERENCE
+              ? "; the press fit holds the stud"
+              : ": the stud moves in its clearance, which the tilt counts in full. A tighter bore or more torque keeps it still"),
+          FLANGE);
+    }
+  }
+
+  private static void grip(Section.Builder section, InstallationPlan plan) {
+    Grip.of(plan).ifPresentOrElse(
+        grip -> {
+          section.entry("Grip", grip.text(plan.units()), Grip.sources());
+          grip.warnings(plan.units()).forEach(text -> section.notice(Block.Weight.WARNING, text, Grip.STACK));
+        },
+        () -> section.notice(Block.Weight.WARNING, "The grip is not looked at: lengths of stud and thread, thickness of the"
+            + " member, or height of nut and washer are not stated. Try before tightening: the nut must not reach the plain"
+            + " shank, and two pitches of thread must show.", Grip.STACK));
   }
 
   private static String locked(InstallationPlan plan) {
@@ -71,9 +107,11 @@ final class TightenSection {
 
   private static void locking(Section.Builder section, InstallationPlan plan) {
     Nut nut = plan.nut();
-    if (plan.duty().surroundings().shaken() && nut.locking() == NutLocking.NONE) {
-      section.notice(Block.Weight.WARNING, "the place vibrates and nothing but the preload locks the nut: take double thin nuts,"
-          + " a spring washer, a lock washer or a self-locking nut", LOCKING);
+    if (nut.locking() == NutLocking.NONE) {
+      section.notice(Block.Weight.WARNING, (plan.duty().surroundings().shaken()
+          ? "the place vibrates and" : "a track roller shakes:")
+          + " nothing but the preload locks the nut: take double thin nuts, a spring washer, a lock washer or a self-locking nut",
+          LOCKING);
     }
     if (nut.locking() == NutLocking.THREAD_LOCKER) {
       section.notice(Block.Weight.ADVICE, "Take the friction of the thread locker from its own data; without them treat the"
@@ -82,7 +120,7 @@ final class TightenSection {
     if (!nut.locking().prevailing()) {
       return;
     }
-    section.cautions(Cautions.about("tighten", 5, 7));
+    section.cautions(Cautions.of("add-running-torque", "worn-locking-nut"));
     for (PrevailingTorques.Entry least : PrevailingTorques.of(ScrewThread.of(plan.roller().thread()))) {
       boolean worn = least.kind().startsWith("prevailing") && nut.prevailing().compareTo(least.least()) < 0;
       section.entry("Locking nut, least torque", least.kind() + " " + plan.units().text(least.least())

@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
-import holdfast.fits.FitKind;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Torque;
-import holdfast.seats.FitLimits;
-import holdfast.seats.YieldRule;
 import holdfast.sheet.SheetUnits;
 import holdfast.threads.TighteningState;
 import holdfast.threads.TorqueWindow;
@@ -21,10 +18,10 @@ final class Verdict {
 
   static List<String> stops(InstallationPlan plan) {
     List<String> stops = new ArrayList<>();
+    Grip.of(plan).ifPresent(grip -> stops.addAll(grip.stops(plan.units())));
     closedWindow(plan).ifPresent(stops::add);
     overTorque(plan).ifPresent(stops::add);
     overstressedStud(plan).ifPresent(stops::add);
-    brokenHousing(plan).ifPresent(stops::add);
     shortLife(plan).ifPresent(stops::add);
     new DirtReading(plan.roller(), plan.duty()).contradiction().ifPresent(stops::add);
     exceededLimits(plan, stops);
@@ -51,12 +48,25 @@ final class Verdict {
 
   static Optional<String> shortLife(MountingPlan plan) {
     Duty duty = plan.duty();
+    if (plan.atWork().knownModifiedLife().isEmpty()) {
+      return shortBasicLife(plan);
+    }
     OperatingTime life = plan.atWork().fatigueHours();
     return life.compareTo(duty.wantedLife()) >= 0
         ? Optional.empty()
         : Optional.of(
             "the modified life with " + duty.reliability() + " reliability is " + life + ", less than the " + duty.wantedLife()
                 + " wanted: take a larger roller, a lower load, a thicker or cleaner lubricant, or a shorter interval");
+  }
+
+  /** Where no modified life is defined the basic one must do, and the sheet says that wear may end the roller first. */
+  private static Optional<String> shortBasicLife(MountingPlan plan) {
+    Duty duty = plan.duty();
+    OperatingTime life = plan.life().hours(duty.speed());
+    return life.compareTo(duty.wantedLife()) >= 0
+        ? Optional.empty()
+        : Optional.of("the basic life with " + duty.reliability() + " reliability is " + life + ", less than the "
+            + duty.wantedLife() + " wanted: take a larger roller or a lower load");
   }
 
   private static Optional<String> closedWindow(InstallationPlan plan) {
@@ -95,15 +105,5 @@ final class Verdict {
                 "the drilled stud is stressed to " + plan.units().text(stress) + " while it is tightened, above its"
                     + " yield strength of "
                     + plan.units().text(yield));
-  }
-
-  private static Optional<String> brokenHousing(InstallationPlan plan) {
-    if (plan.fit().kind() == FitKind.CLEARANCE) {
-      return Optional.empty();
-    }
-    FitLimits limits = plan.seat().orElseThrow().limits(YieldRule.VON_MISES);
-    return limits.housing().brittle() && limits.housing().exceeded()
-        ? Optional.of("the press fit cracks the " + plan.member().name() + ": " + plan.units().text(limits.housing().words()))
-        : Optional.empty();
   }
 }

@@ -36,7 +36,7 @@ final class YokeAcceptanceSection {
     entries.fit(parts.plan().roller().innerRing() ? "Roller on the pin" : "Internal clearance", parts.ring());
     parts.pressForce().ifPresent(force ->
         section.entry("Press force, both ears", SeatSection.band(force, units) + ", friction "
-            + parts.plan().fork().pressingFriction(), BOTH).cautions(Cautions.about("press", 5)));
+            + parts.plan().fork().pressingFriction(), BOTH).cautions(Cautions.of("force-rating")));
     section.entry("Lean of the roller, these parts", "up to " + parts.tilt(), LEAN);
     parts.price().ifPresent(price -> section.entry("Life ratio of that lean",
         Numbers.significant(price.lifeRatio(), 2) + " of the aligned life", price.sources()));

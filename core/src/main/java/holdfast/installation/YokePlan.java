@@ -41,7 +41,8 @@ public record YokePlan(
     implements MountingPlan {
 
   // Refuses a plan with a part left out and a roller that does not go between the ears.
-  public YokePlan {
+  public YokePlan(
+      String job, YokeRoller roller, Pin pin, Fork fork, Duty duty, FleetDuty fleet, SheetUnits units) {
     new Missing("yoke plan")
         .need(job, "job")
         .need(roller, "roller")
@@ -57,6 +58,18 @@ public record YokePlan(
       throw new InputException(
           "grease bore", pin.greaseBore().toString(), "below d = " + roller.bore(), "the bore is in the pin");
     }
+    this.job = job;
+    this.roller = roller;
+    this.pin = pin;
+    this.fork = fork;
+    this.duty = duty;
+    this.fleet = fleet;
+    this.units = units;
+    // Classes of bore and pin, holes and thickness of the ears meet here for the first time.
+    ear().ifPresent(ear -> ear.atWork(duty.workingTemperature(), duty.workingTemperature()));
+    rollerFit();
+    strength();
+    tilt();
   }
 
   private static void goesBetween(String name, Length width, Length gap) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
-import holdfast.sheet.Block;
 import holdfast.sheet.Section;
 import holdfast.sheet.Sheet;
 import java.util.ArrayList;
@@ -14,14 +13,10 @@ final class YokeSheet {
   static Sheet of(YokePlan plan) {
     List<Section> sections = new ArrayList<>();
     List<String> stops = plan.stops();
-    if (!stops.isEmpty()) {
-      Section.Builder stop = Section.of("Do not install");
-      stops.forEach(reason -> stop.notice(Block.Weight.STOP, reason));
-      sections.add(stop.build());
-    }
     sections.add(InstallationSheet.isolate());
     sections.add(YokePartsSection.of(plan));
     sections.add(YokePartsSection.measure(plan));
+    sections.add(PrepareSection.of(plan));
     sections.add(PinSection.of(plan));
     sections.add(LubricateSection.of(plan));
     // What must not be installed is neither run in nor signed for.
@@ -32,7 +27,6 @@ final class YokeSheet {
     sections.add(LimitsSection.of(plan));
     sections.add(PriceSection.of(plan));
     WatchSection.of(plan).ifPresent(sections::add);
-    sections.add(stops.isEmpty() ? InstallationSheet.signOff() : InstallationSheet.change());
-    return InstallationSheet.sheet(plan, sections);
+    return InstallationSheet.sheet(plan, stops, sections);
   }
 }

@@ -3,8 +3,6 @@ package holdfast.installation;
 
 import holdfast.fits.FitKind;
 import holdfast.quantity.Numbers;
-import holdfast.seats.FitLimits;
-import holdfast.seats.YieldRule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +18,6 @@ final class YokeVerdict {
   static List<String> stops(YokePlan plan) {
     List<String> stops = new ArrayList<>();
     nothingHolds(plan).ifPresent(stops::add);
-    crackedEar(plan).ifPresent(stops::add);
     softRaceway(plan).ifPresent(stops::add);
     boundNeedles(plan).ifPresent(stops::add);
     Verdict.shortLife(plan).ifPresent(stops::add);
@@ -38,14 +35,6 @@ final class YokeVerdict {
         ? Optional.of("nothing holds the pin: the loosest pair of pin and ear slips, and the press fit alone was to secure it;"
             + " take a tighter bore, or secure the pin otherwise")
         : Optional.empty();
-  }
-
-  private static Optional<String> crackedEar(YokePlan plan) {
-    return plan.ear()
-        .map(ear -> ear.limits(YieldRule.VON_MISES).housing())
-        .filter(FitLimits.PartLimit::brittle)
-        .filter(FitLimits.PartLimit::exceeded)
-        .map(limit -> "the press fit cracks the ears: " + plan.units().text(limit.words()));
   }
 
   private static Optional<String> softRaceway(YokePlan plan) {

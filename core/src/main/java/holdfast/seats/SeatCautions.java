@@ -35,10 +35,10 @@ final class SeatCautions {
   static List<Caution> bench(boolean heats, boolean cools) {
     List<Caution> cautions = new ArrayList<>();
     if (heats) {
-      cautions.addAll(Cautions.about("heat", 1, 3, 4));
+      cautions.addAll(Cautions.of("no-flame", "seal-limit", "hot-parts"));
     }
     if (cools) {
-      cautions.addAll(Cautions.about("cool", 2, 3, 4));
+      cautions.addAll(Cautions.of("chilled-fastener", "cold-burns", "frost"));
       cautions.add(BRITTLE);
     }
     return List.copyOf(cautions);

@@ -212,7 +212,7 @@ public record TorqueWindow(
             "Tighten with a calibrated hand tool and steady pull; a stud that breaks or a wrench that slips throws the hand.",
             SourceRef.commonPractice("safe use of hand tools")),
         new Caution(
-            "Friction other than stated changes the preload: do not oil threads that were computed dry, or the reverse.",
+            "The torque holds for the stated condition of thread and face alone: wash off or add nothing else.",
             SourceRef.commonPractice("lubrication belongs to the torque")));
   }
 

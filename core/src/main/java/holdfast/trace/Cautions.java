@@ -33,12 +33,11 @@ public final class Cautions {
    * The cautions on a topic.
    *
    * @param topic one of {@link #topics()}
-   * @param numbers which of them, counted from 1; all if none is given
    * @return the cautions in the order of the table
-   * @throws InputException if the table has no such topic or number
+   * @throws InputException if the table has no such topic
    */
-  public static List<Caution> about(String topic, int... numbers) {
-    Objects.requireNonNull(numbers, "numbers");
+  public static List<Caution> about(String topic) {
+    Objects.requireNonNull(topic, "topic");
     Table table = table();
     List<Caution> all = new ArrayList<>();
     for (int row = 0; row < table.size(); row++) {
@@ -49,17 +48,37 @@ public final class Cautions {
     if (all.isEmpty()) {
       throw new InputException("topic", "'" + topic + "'", "one of " + topics(), "these are the topics of the table of cautions");
     }
-    if (numbers.length == 0) {
-      return List.copyOf(all);
-    }
+    return List.copyOf(all);
+  }
+
+  /**
+   * The cautions with these ids. An id stays with its caution wherever the table puts its row.
+   *
+   * @param ids for example {@code "personal-lock"}
+   * @return the cautions in the order of the ids
+   * @throws InputException if the table has no such id
+   */
+  public static List<Caution> of(String... ids) {
+    Objects.requireNonNull(ids, "ids");
+    Table table = table();
     List<Caution> chosen = new ArrayList<>();
-    for (int number : numbers) {
-      if (number < 1 || number > all.size()) {
-        throw new InputException("number", "" + number, "from 1 to " + all.size(), "cautions on '" + topic + "'");
-      }
-      chosen.add(all.get(number - 1));
+    for (String id : ids) {
+      int row = row(table, Objects.requireNonNull(id, "ids"));
+      chosen.add(caution(table, row));
     }
     return List.copyOf(chosen);
+  }
+
+  private static int row(Table table, String id) {
+    List<String> known = new ArrayList<>();
+    for (int row = 0; row < table.size(); row++) {
+      known.add(table.text(row, "id"));
+    }
+    int row = known.indexOf(id);
+    if (row < 0) {
+      throw new InputException("id of a caution", "'" + id + "'", "one of " + known, "cautions are addressed by id");
+    }
+    return row;
   }
 
   private static Caution caution(Table table, int row) {

@@ -58,7 +58,7 @@ class InchStudsTest {
                 .body(OuterPart.ring(Material.of("C45+N"), mm(3 * d)))
                 .bore("H7", mm(0.8 * shank))
                 .pressingFriction(FrictionBand.general()))
-        .nut(nut.friction(0.10, 0.16).wrench(new Torque(12 * d * d * d), 0.04).reserve(1.2))
+        .nut(nut.friction(ThreadCondition.OILED, 0.10, 0.16).wrench(new Torque(12 * d * d * d), 0.04).reserve(1.2))
         .duty(
             Duty.of(new Force(4 * d * d), rpm(100))
                 .life(hours(5000), Reliability.ofPercent(90))
@@ -111,7 +111,7 @@ class InchStudsTest {
   @Test
   void aPlanWithANutThatDoesNotFitIsRefusedAtTheDoor() {
     InstallationPlan good = ExampleJobs.inchSlipFit();
-    Nut bad = Nut.onFace(inch("0.68"), inch("0.46")).friction(0.10, 0.16).wrench(inLbf(380), 0.04).reserve(1.2).build();
+    Nut bad = Nut.onFace(inch("0.68"), inch("0.46")).friction(ThreadCondition.OILED, 0.10, 0.16).wrench(inLbf(380), 0.04).reserve(1.2).build();
     InputException e =
         assertThrows(
             InputException.class, () -> new InstallationPlan(good.job(), good.roller(), good.member(), bad, good.duty()));

@@ -91,7 +91,7 @@ class InstallationPlanTest {
 
   @Test
   void aWrenchThatMayExceedTheMakersTorqueStopsTheWork() {
-    Nut hard = new Nut(mm(24.8), mm(19), 0.10, 0.16, Nm(84), 0.04, 1.5);
+    Nut hard = Nut.onFace(mm(24.8), mm(19)).friction(ThreadCondition.OILED, 0.10, 0.16).wrench(Nm(84), 0.04).reserve(1.5).build();
     String text = with(example.member(), hard, example.duty()).sheet().text();
     assertTrue(text.contains("DO NOT INSTALL"), text);
     assertTrue(text.replaceAll("\\s+", " ").contains("may give 87.36 N·m, more than the 85 N·m"), text);
@@ -159,7 +159,7 @@ class InstallationPlanTest {
     PlanBuilder job =
         InstallationPlan.of(StudRoller.named("r").thread("M18x1.5"))
             .member(MachineMember.named("lever").bore("H7", mm(-1)))
-            .nut(Nut.onFace(mm(24), mm(19)).friction(0.1, 0.2).wrench(Nm(-5), 0.04).reserve(1.2))
+            .nut(Nut.onFace(mm(24), mm(19)).friction(ThreadCondition.OILED, 0.1, 0.2).wrench(Nm(-5), 0.04).reserve(1.2))
             .duty(Duty.of(kN(1), rpm(100)).staticSafety(2));
     String message = assertThrows(InputException.class, job::build).getMessage();
     for (String part : new String[] {
@@ -190,11 +190,11 @@ class InstallationPlanTest {
 
   @Test
   void cautionsNameTheirTopics() {
-    assertEquals(2, Cautions.about("press", 1, 3).size());
+    assertEquals(2, Cautions.of("press-first", "press-straight").size());
     InputException topic = assertThrows(InputException.class, () -> Cautions.about("juggle"));
     assertTrue(topic.getMessage().contains("isolate"), topic.getMessage());
-    InputException number = assertThrows(InputException.class, () -> Cautions.about("press", 99));
-    assertEquals("99", number.value());
+    InputException id = assertThrows(InputException.class, () -> Cautions.of("press-99"));
+    assertEquals("'press-99'", id.value());
     Cautions.topics().forEach(name -> assertFalse(Cautions.about(name).isEmpty()));
   }
 }

@@ -62,7 +62,7 @@ class PlanRefusalsTest {
 
   @Test
   void theLeastOfTheWrenchExceedsThePrevailingTorque() {
-    Nut.Builder nut = Nut.onFace(mm(24.8), mm(19)).friction(0.1, 0.16).reserve(1.5);
+    Nut.Builder nut = Nut.onFace(mm(24.8), mm(19)).friction(ThreadCondition.OILED, 0.1, 0.16).reserve(1.5);
     refused("tightening torque", () -> nut.wrench(Nm(10), 0).selfLocking(Nm(10)).build());
     assertEquals(Nm(9.9), nut.wrench(Nm(10), 0).selfLocking(Nm(9.9)).build().prevailing());
   }

@@ -26,7 +26,7 @@ class StudAtWorkTest {
     StudRoller r = example.roller();
     StudRoller roller =
         new StudRoller(r.name(), r.outsideDiameter(), r.ringWidth(), r.crownRadius(), r.flangeDiameter(), r.ringGap(),
-            r.studDiameter(), r.studTolerance(), r.thread(), r.greaseBore(), r.material(), r.seatRoughness(), r.build(),
+            r.studDiameter(), r.studTolerance(), r.lengths(), r.thread(), r.greaseBore(), r.material(), r.seatRoughness(), r.build(),
             r.ratings(), r.ratingsFrom(), r.limits(), r.interior(), endurance);
     Duty d = example.duty();
     Duty duty =
@@ -65,9 +65,9 @@ class StudAtWorkTest {
 
   @Test
   void aSelfLockingNutTakesItsTorqueFirst() {
-    Nut.Builder plain = Nut.onFace(mm(24.8), mm(19)).friction(0.10, 0.16).wrench(Nm(75), 0.04).reserve(1.5);
+    Nut.Builder plain = Nut.onFace(mm(24.8), mm(19)).friction(ThreadCondition.OILED, 0.10, 0.16).wrench(Nm(75), 0.04).reserve(1.5);
     Nut.Builder locking =
-        Nut.onFace(mm(24.8), mm(19)).friction(0.10, 0.16).wrench(Nm(83), 0.0).reserve(1.5).selfLocking(Nm(8));
+        Nut.onFace(mm(24.8), mm(19)).friction(ThreadCondition.OILED, 0.10, 0.16).wrench(Nm(83), 0.0).reserve(1.5).selfLocking(Nm(8));
     InstallationPlan free = new InstallationPlan("a", example.roller(), example.member(), plain.build(), example.duty());
     InstallationPlan held = new InstallationPlan("b", example.roller(), example.member(), locking.build(), example.duty());
     // 83 N·m less 8 N·m pull as 75 N·m do.
@@ -79,13 +79,13 @@ class StudAtWorkTest {
 
   @Test
   void nutsThatCannotBeAreRefused() {
-    Nut.Builder nut = Nut.onFace(mm(24.8), mm(19)).friction(0.10, 0.16).wrench(Nm(20), 0.04).reserve(1.5);
+    Nut.Builder nut = Nut.onFace(mm(24.8), mm(19)).friction(ThreadCondition.OILED, 0.10, 0.16).wrench(Nm(20), 0.04).reserve(1.5);
     assertThrows(InputException.class, () -> nut.selfLocking(Nm(0)).build());
     InputException all = assertThrows(InputException.class, () -> nut.selfLocking(Nm(20)).build());
     assertTrue(all.getMessage().contains("pulls nothing"), all.getMessage());
     assertThrows(InputException.class, () -> nut.locking(NutLocking.SELF_LOCKING).build());
     assertThrows(InputException.class,
-        () -> new Nut(mm(24.8), mm(19), 0.1, 0.16, Nm(75), 0.04, 1.5, null, null, NutLocking.LOCK_WASHER, Nm(3)));
+        () -> new Nut(mm(24.8), mm(19), 0.1, 0.16, Nm(75), 0.04, 1.5, null, null, NutLocking.LOCK_WASHER, ThreadCondition.OILED, null, Nm(3)));
   }
 
   @Test
@@ -93,7 +93,7 @@ class StudAtWorkTest {
     InstallationPlan inch = ExampleJobs.inchSlipFit();
     assertTrue(inch.sheet().text().contains("a lock washer"));
     Nut.Builder bare =
-        Nut.onFace(inch("0.876"), inch("0.656")).friction(0.10, 0.16).wrench(inLbf(380), 0.04).reserve(1.2);
+        Nut.onFace(inch("0.876"), inch("0.656")).friction(ThreadCondition.OILED, 0.10, 0.16).wrench(inLbf(380), 0.04).reserve(1.2);
     assertTrue(nut(inch, bare.build()).sheet().text().replaceAll("\\s+", " ").contains("the place vibrates"));
     assertEquals(6, inch.duty().surroundings().vibration().value() * 10, 1e-9);
     assertEquals(Surroundings.clean().vibration(mmPerS(6)).vibration(), inch.duty().surroundings().vibration());

@@ -133,7 +133,7 @@ class YokePlanTest {
   @Test
   void overloadsAndBrittleEarsStop() {
     stopped(plan(roller(), pin(), fork().ears(OuterPart.ring(Material.of("EN-GJL-250"), mm(24)), mm(12), mm(26)).bore("X7"),
-        duty()), "cracks the ears");
+        duty()), "press fit, ear, half of its fracture");
     Fork.Builder wide = fork().ears(OuterPart.ring(Material.of("C45+N"), mm(46)), mm(12), mm(900));
     stopped(plan(roller(), pin(), wide, duty()), "pin, bending and shear");
     stopped(plan(roller(), pin(), fork(), duty().life(hours(8_000_000), Reliability.ofPercent(90))), "modified life");

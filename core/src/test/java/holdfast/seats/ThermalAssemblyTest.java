@@ -59,12 +59,12 @@ class ThermalAssemblyTest {
     ThermalAssembly warm = fit(60, 50, STEEL).thermalAssembly().build();
     assertTrue(warm.heats() && !warm.cools());
     assertEquals(Optional.of(warm), warm.workable());
-    assertEquals(Cautions.about("heat", 1, 3, 4), warm.benchCautions());
+    assertEquals(Cautions.of("no-flame", "seal-limit", "hot-parts"), warm.benchCautions());
 
     TemperatureCeiling low = TemperatureCeiling.sealedOrGreasedBearing();
     ThermalAssembly cold = fit(60, 50, STEEL).thermalAssembly().ceiling(low).build().workable().orElseThrow();
     assertTrue(cold.cools() && !cold.heats(), cold.toString());
-    assertTrue(cold.benchCautions().containsAll(Cautions.about("cool", 2, 3, 4)));
+    assertTrue(cold.benchCautions().containsAll(Cautions.of("chilled-fastener", "cold-burns", "frost")));
     assertEquals(4, cold.benchCautions().size());
     assertEquals(List.of("deep-cold"), cold.warnings().stream().map(Warning::code).toList());
 

@@ -9,6 +9,7 @@ import holdfast.installation.ExampleJobs;
 import holdfast.installation.InstallationPlan;
 import holdfast.installation.MountingPlan;
 import holdfast.installation.Nut;
+import holdfast.installation.ThreadCondition;
 import holdfast.installation.PlanSummary;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Torque;
@@ -41,7 +42,7 @@ final class PaperSuites {
   /** The bundled press fit with another wrench, nothing else between torque and preload. */
   private static InstallationPlan plan(Torque setting, double error) {
     InstallationPlan plan = InstallationPlan.example();
-    Nut nut = Nut.onFace(mm(24.8), mm(19)).friction(0.10, 0.16).wrench(setting, error).reserve(1.5).build();
+    Nut nut = Nut.onFace(mm(24.8), mm(19)).friction(ThreadCondition.OILED, 0.10, 0.16).wrench(setting, error).reserve(1.5).build();
     return new InstallationPlan(plan.job(), plan.roller(), plan.member(), nut, plan.duty());
   }
 
