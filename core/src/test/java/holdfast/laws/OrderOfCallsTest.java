@@ -229,7 +229,7 @@ class OrderOfCallsTest {
         b -> b.rows(2, mm(13)));
     anyOrder(
         () -> Nut.onFace(mm(24.8), mm(19)), Nut.Builder::build,
-        b -> b.friction(0.1, 0.16), b -> b.wrench(Nm(75), 0.04), b -> b.reserve(1.5), b -> b.engaged(mm(15), MPa(300)),
+        b -> b.friction(holdfast.installation.ThreadCondition.OILED, 0.1, 0.16), b -> b.wrench(Nm(75), 0.04), b -> b.reserve(1.5), b -> b.engaged(mm(15), MPa(300)),
         b -> b.selfLocking(Nm(8)));
     anyOrder(
         () -> MachineMember.named("lever"), MachineMember.Builder::build,
