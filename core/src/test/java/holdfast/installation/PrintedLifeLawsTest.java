@@ -104,7 +104,7 @@ class PrintedLifeLawsTest {
                   .bore(LOOSER.get(bore), mm(16))
                   .pressingFriction(FrictionBand.of(0.08, 0.20))
                   .faceRunOut(um(runOut)))
-          .nut(Nut.onFace(mm(24.8), mm(19.2)).friction(0.10, 0.16).wrench(Nm(60), 0.04).reserve(1.2))
+          .nut(Nut.onFace(mm(24.8), mm(19.2)).friction(ThreadCondition.OILED, 0.10, 0.16).wrench(Nm(60), 0.04).reserve(1.2))
           .duty(
               Duty.of(kN(load), rpm(speed))
                   .life(hours(10000), Reliability.ofPercent(reliability))
