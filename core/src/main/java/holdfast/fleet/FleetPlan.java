@@ -7,6 +7,8 @@ import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.SourceRef;
+import java.io.InvalidObjectException;
+import java.io.ObjectStreamException;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,6 +38,13 @@ public final class FleetPlan implements Serializable {
   private FleetPlan(Survival survival, List<FleetPosition> positions) {
     this.survival = survival;
     this.positions = positions;
+  }
+
+  private Object readResolve() throws ObjectStreamException {
+    if (survival == null || positions == null || positions.isEmpty()) {
+      throw new InvalidObjectException("fleet: survival and places are wanted");
+    }
+    return new FleetPlan(survival, List.copyOf(positions));
   }
 
   /**

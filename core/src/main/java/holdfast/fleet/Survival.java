@@ -4,7 +4,10 @@ package holdfast.fleet;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
+import java.io.InvalidObjectException;
+import java.io.ObjectStreamException;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /** A caller's survival function, checked wherever it is evaluated. */
@@ -18,6 +21,14 @@ final class Survival implements Serializable {
     double atStart = at(0);
     if (atStart != 1) {
       throw new InputException("survival at 0 h", Numbers.shortest(atStart), "1", "a new part has not failed");
+    }
+  }
+
+  private Object readResolve() throws ObjectStreamException {
+    try {
+      return new Survival(Objects.requireNonNull(function, "function"));
+    } catch (InputException | NullPointerException e) {
+      throw new InvalidObjectException("survival: " + e.getMessage());
     }
   }
 

@@ -8,6 +8,8 @@ import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
 import holdfast.quantity.Temperature;
 import holdfast.tables.SourceRef;
+import java.io.InvalidObjectException;
+import java.io.ObjectStreamException;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,6 +52,22 @@ public final class Relubrication implements Serializable {
     this.empirical = empirical;
     this.corrections = corrections;
     this.celsius = celsius;
+  }
+
+  /** Begun anew, and every correction put on again: none twice, none without effect. */
+  private Object readResolve() throws ObjectStreamException {
+    try {
+      Check.positive(base, "interval", "h", "it is a time");
+      Relubrication anew = new Relubrication(base, Objects.requireNonNull(expression, "expression"),
+          Objects.requireNonNull(source, "source"), List.copyOf(inputs), empirical, List.of(), celsius);
+      for (Correction c : corrections) {
+        Check.positive(c.factor(), "correction " + c.symbol(), "", "it is a factor");
+        anew = anew.with(c, celsius);
+      }
+      return anew;
+    } catch (InputException | NullPointerException e) {
+      throw new InvalidObjectException("relubrication: " + e.getMessage());
+    }
   }
 
   /**

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.io.InvalidObjectException;
+import java.io.ObjectStreamException;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -89,7 +91,9 @@ public final class Unit<Q extends Quantity<Q>> implements Serializable {
   /** The symbol and all other names under which the unit is read. */
   List<String> names() {
     List<String> names = new ArrayList<>(aliases);
-    names.add(symbol);
+    if (!names.contains(symbol)) {
+      names.add(symbol);
+    }
     return names;
   }
 
@@ -105,6 +109,11 @@ public final class Unit<Q extends Quantity<Q>> implements Serializable {
   /** Units are constants: a stream holds the place of one, so that what is read is the constant itself. */
   private Object writeReplace() {
     return new Place(KnownUnits.kindOf(this), symbol);
+  }
+
+  /** A unit itself is never in a stream. */
+  private Object readResolve() throws ObjectStreamException {
+    throw new InvalidObjectException("unit: a stream holds the place of a unit");
   }
 
   private record Place(int kind, String symbol) implements Serializable {

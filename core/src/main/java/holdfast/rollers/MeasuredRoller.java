@@ -5,6 +5,8 @@ import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
+import java.io.InvalidObjectException;
+import java.io.ObjectStreamException;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,6 +38,21 @@ public final class MeasuredRoller implements Serializable {
 
   private MeasuredRoller(Map<String, Length> measured) {
     this.measured = measured;
+  }
+
+  private Object readResolve() throws ObjectStreamException {
+    try {
+      MeasuredRoller anew = new MeasuredRoller(Map.of());
+      for (Map.Entry<String, Length> dimension : measured.entrySet()) {
+        if (!DIMENSIONS.containsKey(dimension.getKey())) {
+          throw new InvalidObjectException("measured roller: no dimension is called " + dimension.getKey());
+        }
+        anew = anew.with(dimension.getKey(), dimension.getValue());
+      }
+      return anew;
+    } catch (InputException | NullPointerException e) {
+      throw new InvalidObjectException("measured roller: " + e.getMessage());
+    }
   }
 
   /**

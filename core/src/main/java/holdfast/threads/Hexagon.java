@@ -3,6 +3,7 @@ package holdfast.threads;
 
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
+import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
@@ -52,7 +53,7 @@ public final class Hexagon {
     double d = thread.majorDiameter().mm() / 25.4;
     for (int row = 0; row < NUTS.size(); row++) {
       if (!NUTS.text(row, "nut").startsWith("heavy") && ThreadSeries.same(NUTS.number(row, "d"), d)) {
-        return new Length(25.4 * NUTS.number(row, "width"));
+        return KnownUnits.INCH.of(NUTS.number(row, "width"));
       }
     }
     throw missing(thread, "width across flats");
@@ -71,7 +72,7 @@ public final class Hexagon {
     double d = thread.majorDiameter().mm() / 25.4;
     for (int row = 0; thread.system() == ThreadSystem.UNIFIED && row < NUTS.size(); row++) {
       if (NUTS.text(row, "nut").startsWith("heavy") && ThreadSeries.same(NUTS.number(row, "d"), d)) {
-        return new Length(25.4 * NUTS.number(row, "width"));
+        return KnownUnits.INCH.of(NUTS.number(row, "width"));
       }
     }
     throw missing(thread, "heavy width across flats");
@@ -125,7 +126,7 @@ public final class Hexagon {
     }
     String column = jam ? "jam_height_" : "height_";
     return new Height(
-        new Length(25.4 * NUT_LIMITS.number(row, column + "min")), new Length(25.4 * NUT_LIMITS.number(row, column + "max")));
+        KnownUnits.INCH.of(NUT_LIMITS.number(row, column + "min")), KnownUnits.INCH.of(NUT_LIMITS.number(row, column + "max")));
   }
 
   /**
@@ -203,7 +204,7 @@ public final class Hexagon {
       String series = WASHERS.text(row, "series");
       if ((series.endsWith("narrow") || series.equals("type A plain"))
           && ThreadSeries.same(WASHERS.number(row, "d"), thread.majorDiameter().mm() / 25.4)) {
-        return Optional.of(new Length(25.4 * WASHERS.number(row, "inside")));
+        return Optional.of(KnownUnits.INCH.of(WASHERS.number(row, "inside")));
       }
     }
     return Optional.empty();

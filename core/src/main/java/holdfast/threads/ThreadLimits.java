@@ -2,6 +2,7 @@
 package holdfast.threads;
 
 import holdfast.quantity.InputException;
+import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
@@ -167,7 +168,7 @@ public record ThreadLimits(
   }
 
   private static Length inch(double value) {
-    return new Length(25.4 * rounded(value, 5));
+    return KnownUnits.INCH.of(rounded(value, 5));
   }
 
   /** How the limits follow; the last step is the least pitch diameter. */

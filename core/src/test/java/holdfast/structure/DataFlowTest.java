@@ -71,6 +71,16 @@ class DataFlowTest {
           .dependOnClassesThat()
           .resideInAnyPackage("holdfast.installation..", "holdfast.shell..");
 
+  /** A solver throws errors of its own where it finds no root; one door turns them into ours. */
+  @ArchTest
+  static final ArchRule solversAreAskedThroughOneDoor =
+      noClasses()
+          .that()
+          .doNotHaveFullyQualifiedName("holdfast.quantity.Root")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.apache.commons.math3.analysis.solvers..", "org.apache.commons.math3.optim..");
+
   @ArchTest
   static final ArchRule noCycles = slices().matching("holdfast.(*)..").should().beFreeOfCycles();
 

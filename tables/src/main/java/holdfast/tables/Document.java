@@ -184,7 +184,7 @@ public record Document(
   public List<String> missing() {
     List<String> missing = new ArrayList<>();
     if (!kind.publication()) {
-      return missing;
+      return List.copyOf(missing);
     }
     boolean fixed = known(year) || known(edition) || known(number);
     if (!known(authors) && !known(publisher)) {
@@ -197,7 +197,7 @@ public record Document(
     if (copy && !fixed && !known(address)) {
       missing.add("the copy that was read");
     }
-    return missing;
+    return List.copyOf(missing);
   }
 
   /**
