@@ -87,7 +87,8 @@ public record EquivalentLoad(LoadedBearing bearing, Force radial, Force axial, d
           : EquivalentLoadKernel.radialBallYLow(bearing.rows(), alpha, relativeAxialLoad);
       boolean perRow = bearing.type() == BearingType.ANGULAR_CONTACT_BALL;
       steps.step(ratio(), "relative axial load", perRow ? "i f0 Fa / C0r, one row carries Fa" : "f0 Fa / C0r", relativeAxialLoad,
-          "", BearingSources.XY, "i = " + bearing.rows(), "f0 = " + Numbers.significant(bearing.f0(), 4), fa, "C0r = " + bearing.ratings().staticRating());
+          "", BearingSources.XY, "i = " + bearing.rows(), "f0 = " + Numbers.significant(bearing.f0(), 4), fa,
+          "C0r = " + bearing.ratings().staticRating());
     } else {
       x = EquivalentLoadKernel.angleX(bearing.type(), bearing.rows(), alpha, above);
       y = EquivalentLoadKernel.angleY(bearing.type(), bearing.rows(), alpha, above);

@@ -89,7 +89,8 @@ public final class LimitDeviationsKernel {
    * @param hole code of the class of the hole
    * @param shaft code of the class of the shaft
    * @param deviations receives ES, EI, es, ei, µm; at least four places
-   * @throws InputException if the size is outside the tables, a class not defined for it or of the other feature, or the array too short
+   * @throws InputException if the size is outside the tables, a class not defined for it or of the other
+   *     feature, or the array too short
    */
   public static void fit(double nominalSize, int hole, int shaft, double[] deviations) {
     Objects.requireNonNull(deviations, "deviations");

@@ -234,7 +234,8 @@ public record PartAcceptance(
         .step("o", "out of round, as seen", "greatest difference of the diameters of one station",
             outOfRound().in(KnownUnits.UM), "µm", FORM)
         .step("t", "taper, as seen", "greatest difference of the means of stations", taper().in(KnownUnits.UM), "µm", FORM)
-        .step("m", "margin of the worst reading; conforming from " + FitText.amount(guardBand(), false) + " on (" + scheme.rule() + "), not conforming below the same amount outside",
+        .step("m", "margin of the worst reading; conforming from " + FitText.amount(guardBand(), false) + " on ("
+                + scheme.rule() + "), not conforming below the same amount outside",
             "min(D_min - lower limit, upper limit - D_max)", margin().in(KnownUnits.UM), "µm", scheme.rule().source(),
             "lower limit = " + FitText.size(limits.lower()), "upper limit = " + FitText.size(limits.upper()))
         .build();

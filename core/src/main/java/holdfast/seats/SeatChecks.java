@@ -28,12 +28,14 @@ final class SeatChecks {
 
   /** A coefficient of thermal expansion that may be zero, in 1/K. */
   static double expansion(double perKelvin, String parameter) {
-    return Check.within(perKelvin, 0, ThermalExpansion.GREATEST, parameter, "1/K", "parts grow when warmed, steel by 11.5e-6 1/K");
+    return Check.within(
+        perKelvin, 0, ThermalExpansion.GREATEST, parameter, "1/K", "parts grow when warmed, steel by 11.5e-6 1/K");
   }
 
   /** A coefficient of thermal expansion that must do something, in 1/K. */
   static double workingExpansion(double perKelvin, String parameter) {
     return Check.within(
-        perKelvin, 1e-9, ThermalExpansion.GREATEST, parameter, "1/K", "without expansion heat opens nothing; steel has 11.5e-6 1/K");
+        perKelvin, 1e-9, ThermalExpansion.GREATEST, parameter, "1/K",
+        "without expansion heat opens nothing; steel has 11.5e-6 1/K");
   }
 }

@@ -151,9 +151,9 @@ final class TiltedLifeNotes {
     if (t.loading().byMoment() || arm <= halfWidth(t.bearing())) {
       return Optional.empty();
     }
-    return Optional.of(new Warning("tilt-not-held", "to hold this tilt takes a moment of " + moment + " between the rings; the load "
-        + t.loading().radial() + " would have to act " + new Length(arm) + " beside the middle, outside the rolling elements: unless"
-        + " something else holds the rings, they do not keep this tilt", GEOMETRY));
+    return Optional.of(new Warning("tilt-not-held", Message.of("to hold this tilt takes a moment of ", moment,
+        " between the rings; the load ", t.loading().radial(), " would have to act ", new Length(arm), " beside the middle,",
+        " outside the rolling elements: unless something else holds the rings, they do not keep this tilt"), GEOMETRY));
   }
 
   private static double halfWidth(TiltedBearing bearing) {
