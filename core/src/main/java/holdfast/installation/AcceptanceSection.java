@@ -58,14 +58,13 @@ final class AcceptanceSection {
     Holding holding = seat.holding().orElseThrow();
     ServiceState work = seat.pressAtWork().orElseThrow();
     section
-        .entry("Joint pressure, this pair", SeatSection.band(press.pressure(), units), press.sources())
-        .entry("Press force, this pair", SeatSection.band(pressing.pressIn(), units) + ", friction " + pressing.friction(),
-            pressing.sources())
-        .entry("Limits, this pair", pressed(press)
+        .entry("Joint pressure, this pair", SeatSection.pressure(press, units), press.sources())
+        .entry("Press force, this pair", SeatSection.force(pressing, units), pressing.sources())
+        .entry("Stress, this pair", pressed(press)
             ? SeatSection.limits(limits, units, "stud", "member") : "none: smoothing takes the interference",
             press.sources())
-        .entry("Seat holds", SeatSection.band(holding.torque(), units), holding.sources())
-        .entry("At work, this pair", "joint pressure " + SeatSection.band(work.pressure(), units), work.sources());
+        .entry("Seat holds", SeatSection.held(press.validity(), SeatSection.band(holding.torque(), units)), holding.sources())
+        .entry("At work, this pair", "joint pressure " + SeatSection.atWork(work, units), work.sources());
     held();
     if (seat.clearance().greatest().mm() > 0) {
       tilt();

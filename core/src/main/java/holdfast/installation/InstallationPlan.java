@@ -2,15 +2,19 @@
 package holdfast.installation;
 
 import holdfast.fits.Fit;
+import holdfast.fits.FitAtTemperature;
 import holdfast.fits.FitKind;
 import holdfast.fits.MeasuredPart;
 import holdfast.fits.TolerancedSize;
+import holdfast.quantity.Angle;
 import holdfast.quantity.InputException;
 import holdfast.quantity.PlainText;
+import holdfast.quantity.Length;
 import holdfast.quantity.Stress;
 import holdfast.quantity.Temperature;
 import holdfast.quantity.Torque;
 import holdfast.seats.InnerPart;
+import holdfast.seats.InterferenceBand;
 import holdfast.seats.InterferenceFit;
 import holdfast.seats.SeatTilt;
 import holdfast.seats.ServiceState;
@@ -19,6 +23,7 @@ import holdfast.seats.StudDeflection;
 import holdfast.seats.StudFatigue;
 import holdfast.seats.StudFatigueCriterion;
 import holdfast.seats.StudLoad;
+import holdfast.seats.StudNotchKernel;
 import holdfast.seats.StudStrength;
 import holdfast.sheet.Sheet;
 import holdfast.sheet.SheetUnits;
@@ -163,8 +168,7 @@ public record InstallationPlan(
     if (fit.kind() == FitKind.CLEARANCE) {
       return Optional.empty();
     }
-    InnerPart stud = InnerPart.hollow(roller.material(), roller.greaseBore()).withRoughness(roller.seatRoughness());
-    return Optional.of(InterferenceFit.of(stud, member.body(), fit, member.seatLength()));
+    return Optional.of(InterferenceFit.of(inner(), member.body(), fit, member.seatLength()));
   }
 
   /**
@@ -265,7 +269,8 @@ public record InstallationPlan(
   }
 
   /**
-   * The stud under load, preload and the torque still in it.
+   * The stud under load, preload, the torque still in it, the faces that bend it and the pressure of the tightest pair, in
+   * the shop or at work, whichever presses more.
    *
    * @return bending, tension and equivalent stress at the mouth of the seat
    */
@@ -273,8 +278,57 @@ public record InstallationPlan(
     StudLoad load =
         StudLoad.radial(duty.load(), roller.ringWidth(), roller.ringGap())
             .tightened(tightest().greatestPreload(), torqueThroughStud());
-    Stress pressure = seat().map(seat -> seat.pressure().greatest()).orElse(new Stress(0));
-    return new StudStrength(shank(), load, pressure);
+    return StudStrength.of(shank(), load)
+        .pressed(greatestPressure())
+        .bentByFaces(forcedLean(), roller.material().elasticModulus(), member.seatLength());
+  }
+
+  private Stress greatestPressure() {
+    Stress inShop = seat().map(seat -> seat.attainedPressure().greatest()).orElse(new Stress(0));
+    Stress atWork = seatAtWork().map(work -> work.pressure().greatest()).orElseGet(this::pressureOfWarmStud);
+    return inShop.compareTo(atWork) >= 0 ? inShop : atWork;
+  }
+
+  /** A stud that grows more than its bore can press at work though it slips in. */
+  private Stress pressureOfWarmStud() {
+    Length tightest = fitAtWork().minimumClearance().negated();
+    if (tightest.mm() <= 0) {
+      return new Stress(0);
+    }
+    InterferenceBand band =
+        InterferenceBand.of(roller.studDiameter(), fitAtWork().maximumClearance().negated(), tightest);
+    return InterferenceFit.of(inner(), member.body(), band, member.seatLength()).attainedPressure().greatest();
+  }
+
+  private InnerPart inner() {
+    return InnerPart.hollow(roller.material(), roller.greaseBore()).withRoughness(roller.seatRoughness());
+  }
+
+  /**
+   * Fit of the stud in the bore at the temperature of the work, both parts free to grow.
+   *
+   * @return the fit at work
+   */
+  public FitAtTemperature fitAtWork() {
+    return FitAtTemperature.uniform(
+        fit(), member.body().material().thermalExpansion(), roller.material().thermalExpansion(),
+        duty.workingTemperature());
+  }
+
+  /** Clearance of the loosest pair in the shop or at work, whichever is greater: a machine starts cold. */
+  Length greatestClearance() {
+    Length inShop = fit().maximumClearance();
+    Length atWork = fitAtWork().maximumClearance();
+    return inShop.compareTo(atWork) >= 0 ? inShop : atWork;
+  }
+
+  /** The tightest pair leaves the faces the least play. */
+  private Angle forcedLean() {
+    SeatTilt.Builder tightest = SeatTilt.of(fit().minimumClearance(), roller.studDiameter(), member.seatLength());
+    return member.statedRunOut()
+        .map(runOut -> tightest.clampedFace(runOut, roller.flangeDiameter()).build())
+        .map(tilt -> new Angle(Math.max(0, tilt.byFaces().radian() - tilt.byClearance().radian())))
+        .orElse(new Angle(0));
   }
 
   /**
@@ -289,14 +343,20 @@ public record InstallationPlan(
 
   /**
    * Fatigue of the stud by the straight line of Goodman, if the duty states how the load changes and the roller what its
-   * stud endures.
+   * stud endures. In a seat that interferes the notch factor is at least that of a press fit.
    *
    * @return the margins; empty if one of them is not stated
    */
   public Optional<StudFatigue> studFatigue() {
     return duty.statedLoadChange()
         .flatMap(change -> roller.knownEndurance().map(known ->
-            stud().fatigue(change, known.notchFactor(), known.material(), StudFatigueCriterion.GOODMAN)));
+            stud().fatigue(change, notchFactor(known), known.material(), StudFatigueCriterion.GOODMAN)));
+  }
+
+  private double notchFactor(StudEndurance known) {
+    return seat().isEmpty()
+        ? known.notchFactor()
+        : Math.max(known.notchFactor(), StudNotchKernel.pressFit(known.material().tensile().megapascal()));
   }
 
   private ShankSection shank() {
@@ -305,13 +365,17 @@ public record InstallationPlan(
 
   /**
    * How far the stud can lean: the clamped face if its run-out is stated and the nut keeps it closed, else the clearance of
-   * the loosest pair; and bending under the load.
+   * the loosest pair, in the shop or at work; and bending under the load.
    *
    * @return the tilt of the stud in its seat
    */
   public SeatTilt tilt() {
+    return tilt(greatestClearance());
+  }
+
+  private SeatTilt tilt(Length clearance) {
     SeatTilt.Builder tilt =
-        SeatTilt.of(fit().maximumClearance(), roller.studDiameter(), member.seatLength()).bending(deflection().tilt());
+        SeatTilt.of(clearance, roller.studDiameter(), member.seatLength()).bending(deflection().tilt());
     member.statedRunOut().filter(stated -> faceStaysClosed())
         .ifPresent(runOut -> tilt.clampedFace(runOut, roller.flangeDiameter()));
     return tilt.build();

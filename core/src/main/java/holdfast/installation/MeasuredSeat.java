@@ -120,13 +120,15 @@ public record MeasuredSeat(InstallationPlan plan, MeasuredFit fit) implements Se
   }
 
   /**
-   * How far the stud can lean: the greatest clearance of this pair in place of that of the tolerances, the rest as planned.
+   * How far the stud can lean: the greatest clearance of this pair, in the shop or at work, in place of that of the tolerances, the rest as planned.
    *
    * @return the tilt
    */
   public SeatTilt tilt() {
     SeatTilt planned = plan.tilt();
-    Length greatest = clearance().greatest();
+    Length inShop = clearance().greatest();
+    Length atWork = clearanceAtWork().greatest();
+    Length greatest = inShop.compareTo(atWork) >= 0 ? inShop : atWork;
     SeatTilt tilt = SeatTilt.of(greatest, planned.stud(), planned.engagement()).bending(planned.byBending()).build();
     return new SeatTilt(tilt.clearance(), tilt.stud(), tilt.engagement(), planned.clamped(), tilt.byClearance(),
         planned.byFaces(), tilt.byBending());

@@ -20,7 +20,8 @@ final class PinSection {
       SourceRef.published("Cam followers catalogue 2008", "mounting of yoke rollers: pin, end plates, side rails");
   private static final SourceRef ORIENT =
       SourceRef.published("Rolling bearings catalogue 17000 EN", "cam followers, mounting: the mark of the grease hole");
-  private static final SourceRef BOTH = SourceRef.derived("the pin is tight in both ears at the end of the stroke");
+  private static final SourceRef BOTH =
+      SourceRef.derived("the pin is tight in both ears, and in the inner ring, at the end of the stroke");
   private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
 
   private PinSection() {}
@@ -30,7 +31,7 @@ final class PinSection {
         Section.of("Fit and secure the pin", plan.units())
             .notice(Block.Weight.ADVICE, "A hole in the raceway belongs beside the load: turn the inner ring and the cross hole"
                 + " of the pin so. Break the edge of the first ear, or give the pin a lead-in chamfer.", ORIENT, MOUNT);
-    plan.ear().ifPresentOrElse(ear -> press(section, plan, ear), () -> slip(section));
+    plan.ear().ifPresentOrElse(ear -> press(section, plan, ear), () -> slip(section, plan));
     return section
         .entry("Side of the roller", plan.fork().ringClamped()
             ? "the inner ring is clamped between ears or spacers" : "guide the ring by end plates or closely fitting side rails",
@@ -47,7 +48,21 @@ final class PinSection {
     return securing + (loose && !securing.againstTurning() ? "; a loose pin may still turn and wear the ears: lock it" : "");
   }
 
-  private static void slip(Section.Builder section) {
+  private static String atTheEnd(YokePlan plan) {
+    return (plan.ear().isPresent() ? "both ears" : "")
+        + (plan.ringSeat().isPresent() ? (plan.ear().isPresent() ? " and " : "") + "the inner ring" : "") + ": "
+        + SeatSection.held(plan.pressValidity(), SeatSection.band(plan.pressForce().orElseThrow(), plan.units())
+            + ", friction " + plan.fork().pressingFriction());
+  }
+
+  private static void slip(Section.Builder section, YokePlan plan) {
+    if (plan.ringSeat().isPresent()) {
+      section.entry("Press force at the end of the stroke", atTheEnd(plan), BOTH)
+          .notice(Block.Weight.CAUTION, "The tightest pair of pin and inner ring interferes: press the pin through the ring,"
+              + " square and supported; never hammer on pin or ring: hardened steel chips.",
+              Cautions.of("no-steel-on-steel").get(0).source());
+      return;
+    }
     section.notice(Block.Weight.CAUTION,
         "Oil lightly and push the pin in by hand. Never hammer on pin or ring: hardened steel chips.",
         Cautions.of("no-steel-on-steel").get(0).source());
@@ -63,15 +78,15 @@ final class PinSection {
             .build();
     ServiceState work = ear.atWork(plan.duty().workingTemperature(), plan.duty().workingTemperature());
     section
-        .entry("Joint pressure in each ear", SeatSection.band(ear.pressure(), u), ear.sources())
-        .entry("Press force, one ear … both", u.span(one.pressIn().least(), one.pressIn().greatest().times(2))
-            + ", friction " + one.friction(), BOTH)
-        .entry("Limits under the tightest pair",
+        .entry("Joint pressure in each ear", SeatSection.pressure(ear, u), ear.sources())
+        .entry("Press force, in the first ear alone", SeatSection.force(one, u), one.sources())
+        .entry("Press force at the end of the stroke", atTheEnd(plan), BOTH)
+        .entry("Stress by the tightest pair",
             SeatSection.limits(ear.limits(YieldRule.VON_MISES), u, "pin", "ear"), ear.sources())
         .entry("Heating the fork for a cold pin",
             heat.advice("pin", "fork"), heat.sources())
         .entry("At work, " + u.text(plan.duty().workingTemperature()),
-            "joint pressure " + SeatSection.band(work.pressure(), u), work.sources());
+            "joint pressure " + SeatSection.atWork(work, u), work.sources());
     SeatLimits.plastic(ear).ifPresent(plastic -> section.entry("The ears yield", plastic.toString(), plastic.sources()));
     work.lossTemperature()
         .ifPresent(loss -> section.entry("The loosest pair lets go at", u.text(loss) + ", both parts alike", work.sources()));

@@ -168,10 +168,11 @@ public record PlanSummary(
 
   private static void press(
       List<Value> values, String name, Optional<InterferenceFit> seat, FrictionBand friction) {
-    if (seat.isPresent()) {
+    // Beyond what elastic and elastic-plastic methods cover there is no figure.
+    if (seat.isPresent() && seat.get().validity() != InterferenceFit.Validity.BEYOND) {
       Pressing pressing = seat.get().pressing(friction);
-      add(values, name + ".pressure.least", seat.get().pressure().least(), KnownUnits.MPA);
-      add(values, name + ".pressure.greatest", seat.get().pressure().greatest(), KnownUnits.MPA);
+      add(values, name + ".pressure.least", seat.get().attainedPressure().least(), KnownUnits.MPA);
+      add(values, name + ".pressure.greatest", seat.get().attainedPressure().greatest(), KnownUnits.MPA);
       add(values, name + ".force.least", pressing.pressIn().least(), KnownUnits.N);
       add(values, name + ".force.greatest", pressing.pressIn().greatest(), KnownUnits.N);
     }

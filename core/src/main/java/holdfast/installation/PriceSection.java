@@ -101,7 +101,7 @@ final class PriceSection {
   private static String option(InstallationPlan plan) {
     SheetUnits u = plan.units();
     Fit fit = plan.fit();
-    return PartsSection.span(fit, u) + "; " + lean(fit, plan.tilt())
+    return PartsSection.span(fit, u) + "; " + lean(plan.tilt())
         + ratio(price(plan).map(SeatPrice::lifeRatio)) + "; "
         + plan.seat().map(seat -> pressed(seat, plan.member().pressingFriction(), "member", u)).orElse("slips in")
         + "; " + hold(plan.torqueToBeHeld(), u);
@@ -114,7 +114,7 @@ final class PriceSection {
   private static String option(YokePlan plan) {
     SheetUnits u = plan.units();
     Fit fit = plan.earFit();
-    return PartsSection.span(fit, u) + "; " + lean(fit, plan.pinTilt())
+    return PartsSection.span(fit, u) + "; " + lean(plan.pinTilt())
         + ratio(price(plan).map(LeanPrice::lifeRatio)) + "; "
         + plan.ear().map(ear -> "each ear: " + pressed(ear, plan.fork().pressingFriction(), "ear", u)).orElse("slips in");
   }
@@ -127,8 +127,8 @@ final class PriceSection {
     }
   }
 
-  private static String lean(Fit fit, SeatTilt tilt) {
-    return fit.maximumClearance().mm() > 0 ? "leans up to " + tilt.byClearance() : "does not lean";
+  private static String lean(SeatTilt tilt) {
+    return tilt.byClearance().radian() > 0 ? "leans up to " + tilt.byClearance() : "does not lean";
   }
 
   private static String ratio(Optional<Double> lifeRatio) {
@@ -137,7 +137,7 @@ final class PriceSection {
 
   private static String pressed(InterferenceFit seat, FrictionBand friction, String outer, SheetUnits u) {
     FitLimits.PartLimit limit = seat.limits(YieldRule.VON_MISES).housing();
-    return "press " + SeatSection.band(seat.pressing(friction).pressIn(), u)
-        + (limit.pressure().isEmpty() ? "" : " (" + outer + SeatSection.safety(limit) + ")");
+    return "press " + SeatSection.held(seat.validity(), SeatSection.band(seat.pressing(friction).pressIn(), u))
+        + (limit.knownStrength().isEmpty() ? "" : " (" + outer + SeatSection.safety(limit) + ")");
   }
 }

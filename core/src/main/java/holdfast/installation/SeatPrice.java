@@ -90,7 +90,7 @@ public record SeatPrice(
   }
 
   /**
-   * Starts with all that a plan knows: fit at 20 °C, seat, load, speed, ring, the slope of the stud by bending, and the
+   * Starts with all that a plan knows: fit at 20 °C or at work, whichever is looser, seat, load, speed, ring, the slope of the stud by bending, and the
    * squareness of the face if it is stated. A duty of several steps is taken at its mean load; a stated misalignment of the
    * track is not in the price.
    *
@@ -106,8 +106,14 @@ public record SeatPrice(
         .duty(plan.duty().constant() ? plan.duty().load() : plan.meanLoad(), plan.duty().speed())
         .seat(roller.studDiameter(), plan.member().seatLength())
         .ring(roller.outsideDiameter(), roller.crownRadius())
-        .bending(plan.deflection().tilt())
-        .fit(plan.fit());
+        .bending(plan.deflection().tilt());
+    // The looser of both: a machine starts at the temperature of the shop.
+    boolean looserAtWork = plan.fitAtWork().maximumClearance().compareTo(plan.fit().maximumClearance()) > 0;
+    if (looserAtWork) {
+      price.fit(plan.fitAtWork());
+    } else {
+      price.fit(plan.fit());
+    }
     plan.member().statedRunOut().ifPresent(runOut -> price.face(runOut, roller.flangeDiameter()));
     return price;
   }

@@ -5,6 +5,7 @@ import holdfast.fits.FitKind;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Quantity;
 import holdfast.seats.Band;
+import holdfast.seats.CriticalStress;
 import holdfast.seats.FitLimits;
 import holdfast.seats.InterferenceFit;
 import holdfast.seats.Pressing;
@@ -25,6 +26,9 @@ final class SeatSection {
   private static final SourceRef MAKER = SourceRef.commonPractice("as stated by the maker of the roller");
   private static final SourceRef ORIENT =
       SourceRef.published("Rolling bearings catalogue 17000 EN", "cam followers, mounting: the mark of the grease hole");
+
+  private static final String NO_FIGURE =
+      "no figure: a part is beyond its limit, and no method at hand covers what it does then";
 
   private SeatSection() {}
 
@@ -52,10 +56,9 @@ final class SeatSection {
             .build();
     Section.Builder section =
         orient(Section.of("Press or heat", plan.units()))
-            .entry("Joint pressure", band(seat.pressure(), u), seat.sources())
-            .entry("Press force at the end of the stroke", band(pressing.pressIn(), u) + ", friction " + pressing.friction(),
-                pressing.sources())
-            .entry("Limits under the tightest pair",
+            .entry("Joint pressure", pressure(seat, u), seat.sources())
+            .entry("Press force at the end of the stroke", force(pressing, u), pressing.sources())
+            .entry("Stress by the tightest pair",
                 limits(seat.limits(YieldRule.VON_MISES), u, "stud", "member"), seat.sources())
             .entry("Heating the member for a cold stud", heat.advice("stud", "member"), heat.sources());
     if (plan.fit().kind() == FitKind.TRANSITION) {
@@ -64,7 +67,7 @@ final class SeatSection {
     SeatLimits.plastic(seat).ifPresent(plastic -> section.entry("The member yields", plastic.toString(), plastic.sources()));
     ServiceState work = plan.seatAtWork().orElseThrow();
     section.entry(
-        "At work, " + u.text(plan.duty().workingTemperature()), "joint pressure " + band(work.pressure(), u), work.sources());
+        "At work, " + u.text(plan.duty().workingTemperature()), "joint pressure " + atWork(work, u), work.sources());
     work.lossTemperature()
         .ifPresent(loss ->
             section.entry("The loosest pair lets go at", u.text(loss) + ", both parts alike", work.sources()));
@@ -96,6 +99,27 @@ final class SeatSection {
     return u.span(band.least(), band.greatest());
   }
 
+  /** No elastic figure is printed beyond yield: the elastic-plastic one, or none. */
+  static String pressure(InterferenceFit seat, SheetUnits u) {
+    return held(seat.validity(), band(seat.attainedPressure(), u));
+  }
+
+  static String force(Pressing pressing, SheetUnits u) {
+    return held(pressing.fit().validity(), band(pressing.pressIn(), u) + ", friction " + pressing.friction());
+  }
+
+  static String atWork(ServiceState work, SheetUnits u) {
+    return held(work.validity(), band(work.pressure(), u));
+  }
+
+  static String held(InterferenceFit.Validity validity, String figure) {
+    return switch (validity) {
+      case ELASTIC -> figure;
+      case ELASTIC_PLASTIC -> figure + ", the outer part yields: elastic-plastic figure";
+      case BEYOND -> NO_FIGURE;
+    };
+  }
+
   static String limits(FitLimits limits, SheetUnits u, String inner, String outer) {
     return inner + " " + part(limits.stud(), u) + "; " + outer + " " + part(limits.housing(), u);
   }
@@ -105,10 +129,21 @@ final class SeatSection {
     return limit.safety().isPresent() ? ", safety " + Numbers.significant(limit.safety().getAsDouble(), 3) : "";
   }
 
+  private static String place(CriticalStress.Place place) {
+    return switch (place) {
+      case STUD_AXIS -> "on its axis";
+      case HOLE_WALL -> "at the wall of its hole";
+      case STUD_JOINT -> "at its surface";
+      case HOUSING_BORE -> "at its bore";
+      case HOUSING_OUTSIDE -> "at its outside";
+    };
+  }
+
   private static String part(FitLimits.PartLimit limit, SheetUnits u) {
-    return limit.pressure().isEmpty()
-        ? limit.criterion()
-        : "up to " + u.text(limit.limitPressure()) + " (" + limit.criterion() + ")"
-            + safety(limit);
+    String stress = u.text(limit.stress()) + " " + place(limit.place()) + " (" + limit.measure() + ")";
+    return limit.knownStrength()
+        .map(strength -> (limit.exceeded() ? "would have " : "") + stress + ", " + limit.strengthName() + " "
+            + u.text(strength) + safety(limit) + (limit.exceeded() ? " — EXCEEDED, elastic figure" : ""))
+        .orElse(stress + ", " + limit.criterion());
   }
 }

@@ -15,6 +15,8 @@ import java.util.Optional;
 final class StudLimits {
   private static final SourceRef CATALOGUE =
       SourceRef.published("Needle roller bearings catalogue 2300/E", "section 11.3, strength of the stud");
+  private static final SourceRef PRESS_FIT =
+      SourceRef.memory("DIN 743-2", "fatigue notch factors of press fits in bending");
   private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
 
   private StudLimits() {}
@@ -46,7 +48,7 @@ final class StudLimits {
             });
   }
 
-  /** The published allowable is for the studs of one catalogue and so informs; what the roller's own stud endures forbids. */
+  /** The published allowable is for the studs of one catalogue and so is told; what the roller's own stud endures forbids. */
   private static void fatigue(LimitList limits, InstallationPlan plan) {
     Optional<StudDuty> change = plan.duty().statedLoadChange();
     if (change.isEmpty()) {
@@ -54,8 +56,20 @@ final class StudLimits {
           "how the load on the stud changes is not stated: its fatigue is not looked at", GIVEN);
       return;
     }
-    limits.add("stud, " + change.get() + " load, catalogue", plan.stud().tension(), Bound.AT_MOST,
-        StudStrength.catalogueAllowable(change.get()), Consequence.WARNING, Margin.STUD_BENDING, List.of(CATALOGUE));
-    plan.studFatigue().ifPresent(fatigue -> limits.fatigue("stud, fatigue (Goodman)", fatigue));
+    limits.unknown("catalogue-stud-stress",
+        "one catalogue permits " + StudStrength.catalogueAllowable(change.get()) + " of nominal bending plus preload under "
+            + change.get() + " load for its own case-hardened studs; this stud has " + plan.stud().tension()
+            + ". That is a rule for those studs and no check of this one: it lies above the yield of many cores", CATALOGUE);
+    if (change.get() == StudDuty.STATIC) {
+      return;
+    }
+    plan.studFatigue()
+        .ifPresentOrElse(
+            fatigue -> limits.fatigue("stud, fatigue (Goodman)", fatigue),
+            () -> limits.unknown("stud-fatigue-not-rated",
+                "the fatigue of the stud is not rated: what the finished stud endures is not stated. "
+                    + (plan.seat().isPresent()
+                        ? "The mouth of a press fit takes a plain stud's endurance down to about a half to a third"
+                        : "Its notches are not known") + "; ask the maker", PRESS_FIT));
   }
 }

@@ -188,8 +188,7 @@ public record YokeAcceptance(
    *     counted
    */
   public List<Optional<InterferenceFit>> presses() {
-    InnerPart inner =
-        InnerPart.hollow(plan.pin().material(), plan.pin().greaseBore()).withRoughness(plan.pin().roughness());
+    InnerPart inner = plan.shaft();
     return ears().stream()
         .map(ear -> least(ear.fit()).mm() >= 0
             ? Optional.<InterferenceFit>empty()
@@ -198,14 +197,25 @@ public record YokeAcceptance(
         .toList();
   }
 
+  /** Both ears and the inner ring, as far as they interfere. */
+  List<InterferenceFit> pressed() {
+    return Stream.concat(presses().stream(), Stream.of(ringPress())).flatMap(Optional::stream).toList();
+  }
+
+  private Optional<InterferenceFit> ringPress() {
+    return least(ring().fit()).mm() >= 0 || !plan.roller().innerRing()
+        ? Optional.empty()
+        : Optional.of(InterferenceFit.of(
+            plan.shaft(), plan.ringPart(), InterferenceBand.of(ring().fit()), plan.roller().seatWidth()));
+  }
+
   /**
-   * Force that presses the pin into both ears at the end of the stroke.
+   * Force that presses the pin into both ears and the inner ring at the end of the stroke.
    *
-   * @return the sum of both; empty without interference in any
+   * @return the sum of all; empty without interference in any
    */
   public Optional<Band<Force>> pressForce() {
-    return presses().stream()
-        .flatMap(Optional::stream)
+    return pressed().stream()
         .map(ear -> ear.pressing(plan.fork().pressingFriction()).pressIn())
         .reduce((one, other) -> new Band<>(one.least().plus(other.least()), one.greatest().plus(other.greatest())));
   }

@@ -35,7 +35,7 @@ final class YokeAcceptanceSection {
     }
     entries.fit(parts.plan().roller().innerRing() ? "Roller on the pin" : "Internal clearance", parts.ring());
     parts.pressForce().ifPresent(force ->
-        section.entry("Press force, both ears", SeatSection.band(force, units) + ", friction "
+        section.entry("Press force at the end of the stroke, all seats", SeatSection.band(force, units) + ", friction "
             + parts.plan().fork().pressingFriction(), BOTH).cautions(Cautions.of("force-rating")));
     section.entry("Lean of the roller, these parts", "up to " + parts.tilt(), LEAN);
     parts.price().ifPresent(price -> section.entry("Life ratio of that lean",
@@ -47,7 +47,7 @@ final class YokeAcceptanceSection {
 
   private static void press(Section.Builder section, String ear, Optional<InterferenceFit> press, SheetUnits units) {
     press.filter(tight -> tight.pressure().greatest().megapascal() > 0)
-        .ifPresent(tight -> section.entry("Joint pressure, " + ear, SeatSection.band(tight.pressure(), units) + "; "
+        .ifPresent(tight -> section.entry("Joint pressure, " + ear, SeatSection.pressure(tight, units) + "; "
             + SeatSection.limits(tight.limits(YieldRule.VON_MISES), units, "pin", "ear"), tight.sources()));
   }
 }

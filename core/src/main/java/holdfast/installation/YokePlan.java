@@ -9,8 +9,11 @@ import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.PlainText;
+import holdfast.seats.Band;
 import holdfast.seats.InnerPart;
 import holdfast.seats.InterferenceFit;
+import holdfast.seats.Material;
+import holdfast.seats.OuterPart;
 import holdfast.seats.PinStrength;
 import holdfast.seats.SeatTilt;
 import holdfast.seats.ShankSection;
@@ -18,6 +21,8 @@ import holdfast.seats.StudFatigue;
 import holdfast.seats.StudFatigueCriterion;
 import holdfast.sheet.Sheet;
 import holdfast.sheet.SheetUnits;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -128,9 +133,69 @@ public record YokePlan(
     return fit.kind() == FitKind.CLEARANCE
         ? Optional.empty()
         : Optional.of(
-            InterferenceFit.of(
-                InnerPart.hollow(pin.material(), pin.greaseBore()).withRoughness(pin.roughness()), fork.ear(), fit,
-                fork.thickness()));
+            InterferenceFit.of(shaft(), fork.ear(), fit, fork.thickness()));
+  }
+
+  /**
+   * The inner ring on the pin as a press fit. Its wall reaches to the inner raceway; if that is not known the ring counts as
+   * endless, which presses hardest.
+   *
+   * @return the interference fit; empty for a clearance fit and without inner ring
+   */
+  public Optional<InterferenceFit> ringSeat() {
+    Fit fit = rollerFit();
+    return !roller.innerRing() || fit.kind() == FitKind.CLEARANCE
+        ? Optional.empty()
+        : Optional.of(InterferenceFit.of(shaft(), ringPart(), fit, roller.seatWidth()));
+  }
+
+  OuterPart ringPart() {
+    Material steel = Material.of("100Cr6", "through-hardened");
+    return roller.knownInterior()
+        .map(RollerInterior::innerRaceway)
+        .filter(raceway -> raceway.compareTo(roller.bore()) > 0)
+        .map(raceway -> OuterPart.ring(steel, raceway))
+        .orElseGet(() -> OuterPart.wide(steel));
+  }
+
+  InnerPart shaft() {
+    return InnerPart.hollow(pin.material(), pin.greaseBore()).withRoughness(pin.roughness());
+  }
+
+  /**
+   * All seats that hold the pin at the end of the pressing stroke.
+   *
+   * @return both ears and the inner ring, as far as they interfere; empty for a pin that slips in
+   */
+  public List<InterferenceFit> pressed() {
+    List<InterferenceFit> seats = new ArrayList<>();
+    ear().ifPresent(ear -> seats.addAll(List.of(ear, ear)));
+    ringSeat().ifPresent(seats::add);
+    return List.copyOf(seats);
+  }
+
+  /**
+   * Force that presses the pin into all of them at the end of the stroke.
+   *
+   * @return from all at their loosest with the least friction to all at their tightest with the greatest; empty for a pin that
+   *     slips in
+   */
+  public Optional<Band<Force>> pressForce() {
+    return pressed().stream()
+        .map(seat -> seat.pressInForce(fork.pressingFriction()))
+        .reduce((one, other) -> new Band<>(one.least().plus(other.least()), one.greatest().plus(other.greatest())));
+  }
+
+  /**
+   * How far the figures of that force hold.
+   *
+   * @return the worst of all seats
+   */
+  public InterferenceFit.Validity pressValidity() {
+    return pressed().stream()
+        .map(InterferenceFit::validity)
+        .max(Comparator.naturalOrder())
+        .orElse(InterferenceFit.Validity.ELASTIC);
   }
 
   /**

@@ -28,6 +28,15 @@ public sealed interface BentPart extends Traced permits StudStrength, PinStrengt
   Stress axial();
 
   /**
+   * All stress along the surface that rests while the load changes.
+   *
+   * @return tension by the preload, and the bending that leaning faces force on a stud
+   */
+  default Stress resting() {
+    return axial();
+  }
+
+  /**
    * Pressure of a press fit at the section.
    *
    * @return 0 if nothing is pressed on there
@@ -37,9 +46,9 @@ public sealed interface BentPart extends Traced permits StudStrength, PinStrengt
   /**
    * Greatest tension.
    *
-   * @return axial stress and bending stress together
+   * @return resting stress and bending stress together
    */
   default Stress tension() {
-    return axial().plus(bending());
+    return resting().plus(bending());
   }
 }

@@ -41,6 +41,10 @@ public record CriticalStress(Place place, Length radius, Stress radial, Stress h
       this.label = label;
     }
 
+    boolean ofHousing() {
+      return this == HOUSING_BORE || this == HOUSING_OUTSIDE;
+    }
+
     @Override
     public String toString() {
       return label;
@@ -54,6 +58,21 @@ public record CriticalStress(Place place, Length radius, Stress radial, Stress h
    */
   public Stress vonMises() {
     return new Stress(EquivalentStressKernel.vonMises(hoop.base(), radial.base()));
+  }
+
+  /**
+   * Equivalent stress after a theory of yield, to be compared with the yield strength.
+   *
+   * @param rule the theory
+   * @return the stress, 0 or more
+   */
+  public Stress equivalent(YieldRule rule) {
+    Objects.requireNonNull(rule, "rule");
+    return switch (rule) {
+      case VON_MISES -> vonMises();
+      case TRESCA -> tresca();
+      case MODIFIED_SHEAR -> tresca().times(Math.sqrt(3) / 2);
+    };
   }
 
   /**

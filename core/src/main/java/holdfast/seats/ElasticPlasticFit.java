@@ -17,12 +17,14 @@ import java.util.Objects;
 
 /**
  * A fit whose housing may yield round its bore, at the greatest effective interference. The housing is elastic and
- * perfectly plastic and not brittle; the stud stays elastic.
+ * perfectly plastic and not brittle; the stud stays elastic. The plastic zone has a closed solution in a ring and in a wide
+ * plate only: near an edge and in a block the result is elastic up to the limit of {@link InterferenceFit#limits} and
+ * refused beyond it.
  *
  * @param fit the fit
  * @param rule theory of yield: Tresca or modified shear stress
  * @param yieldDifference difference k of hoop and radial stress in the plastic zone
- * @param ratio joint over outside diameter Q of the (equivalent) ring (dimensionless)
+ * @param ratio joint over outside diameter Q of the ring, or of the ring that another outline contains (dimensionless)
  * @param plasticRatio radius of the plastic zone over joint radius ζ (dimensionless); 1 if the housing stays elastic
  * @param pressure joint pressure
  */
@@ -47,7 +49,8 @@ public record ElasticPlasticFit(
    * @param fit the fit
    * @param rule Tresca or modified shear stress
    * @return the result
-   * @throws InputException if the housing is brittle, its yield strength unknown, or the rule von Mises
+   * @throws InputException if the housing is brittle, its yield strength unknown, the rule von Mises, or if a housing that is
+   *     neither ring nor wide plate yields
    */
   public static ElasticPlasticFit of(InterferenceFit fit, YieldRule rule) {
     Objects.requireNonNull(fit, "fit");
@@ -66,20 +69,49 @@ public record ElasticPlasticFit(
                         "yield strength of " + housing.name(), "unknown", "stated", "the plastic zone depends on it"))
             .base();
     double k = PlasticRingKernel.yieldDifference(rule, yield);
-    double joint = fit.interference().joint().mm();
-    double q = joint / fit.housing().shape().pressureDiameter(joint);
-    double zeta =
-        PlasticRingKernel.plasticRatioOfInterference(
-            fit.effectiveInterference().greatest().mm(),
-            q,
-            joint,
-            studCompliance(fit),
-            housing.elasticModulus().base(),
-            housing.poissonRatio(),
-            k);
-    double pressure =
-        zeta > 1 ? PlasticRingKernel.pressure(zeta, q, k) : fit.pressure().greatest().base();
+    HousingShape shape = fit.housing().shape();
+    double q = ratio(fit);
+    double elastic = fit.pressure().greatest().base();
+    if (!closed(shape)) {
+      if (fit.limits(rule).housing().exceeded()) {
+        throw new InputException(
+            "shape of the housing", shape.toString(), "a ring or a wide plate, once it yields",
+            "no closed solution is known beyond " + fit.limits(rule).housing() + "; the ring that the outline contains, "
+                + new Length(2 * shape.outlineRadius()) + ", gives the least pressure");
+      }
+      return new ElasticPlasticFit(fit, rule, new Stress(k), q, 1, new Stress(elastic));
+    }
+    double zeta = plasticRatio(fit, fit.effectiveInterference().greatest().mm(), k);
+    double pressure = zeta > 1 ? PlasticRingKernel.pressure(zeta, q, k) : elastic;
     return new ElasticPlasticFit(fit, rule, new Stress(k), q, zeta, new Stress(pressure));
+  }
+
+  private static double ratio(InterferenceFit fit) {
+    HousingShape shape = fit.housing().shape();
+    return shape.kind() == HousingShape.Kind.WIDE ? 0 : fit.interference().joint().mm() / (2 * shape.outlineRadius());
+  }
+
+  private static boolean closed(HousingShape shape) {
+    return shape.kind() == HousingShape.Kind.RING || shape.kind() == HousingShape.Kind.WIDE;
+  }
+
+  /** Whether the plastic zone of this housing can be computed. */
+  static boolean applies(OuterPart housing) {
+    return closed(housing.shape()) && !housing.material().brittle() && housing.material().yieldStrength().isPresent();
+  }
+
+  /** Pressure in MPa of an effective interference in mm, if the method applies. */
+  static double pressure(InterferenceFit fit, YieldRule rule, double effective) {
+    double k = PlasticRingKernel.yieldDifference(rule, fit.housing().material().yieldStrength().orElseThrow().base());
+    double zeta = plasticRatio(fit, effective, k);
+    return zeta > 1 ? PlasticRingKernel.pressure(zeta, ratio(fit), k) : fit.pressure(effective);
+  }
+
+  private static double plasticRatio(InterferenceFit fit, double effective, double k) {
+    Material housing = fit.housing().material();
+    return PlasticRingKernel.plasticRatioOfInterference(
+        effective, ratio(fit), fit.interference().joint().mm(), studCompliance(fit), housing.elasticModulus().base(),
+        housing.poissonRatio(), k);
   }
 
   /**
@@ -125,6 +157,15 @@ public record ElasticPlasticFit(
    */
   public double safety() {
     return PlasticRingKernel.fullyPlasticPressure(ratio, yieldDifference.base()) / pressure.base();
+  }
+
+  /**
+   * Whether the method covers this fit: usual plastic share, ductile housing, elastic stud.
+   *
+   * @return false if a warning of the method applies
+   */
+  public boolean covered() {
+    return warnings().isEmpty();
   }
 
   @Override
@@ -176,7 +217,7 @@ public record ElasticPlasticFit(
       warnings.add(
           new Warning("exhausted", "the housing carries no more pressure; the interference only enlarges it", METHOD));
     }
-    FitLimits.PartLimit stud = FitLimits.stud(fit, rule, pressure);
+    FitLimits.PartLimit stud = FitLimits.of(fit, rule, pressure, fit.stresses(pressure), true).stud();
     if (stud.exceeded()) {
       warnings.add(new Warning("stud-yields", "the stud yields too (" + stud + "); the method no longer holds", METHOD));
     }

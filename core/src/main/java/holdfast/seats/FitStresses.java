@@ -35,6 +35,31 @@ final class FitStresses {
         stress(Place.HOUSING_OUTSIDE, shape.outlineRadius(), 0, shape.outlineFactor(joint) * pressure));
   }
 
+  /** The same with what the turning of both parts adds, as the ring that stands for the housing. */
+  static List<CriticalStress> turning(InterferenceFit fit, double pressure, double rpm) {
+    if (rpm == 0) {
+      return at(fit, pressure);
+    }
+    double joint = fit.interference().joint().mm();
+    double hole = fit.stud().hole().mm();
+    double outside = fit.housing().shape().pressureDiameter(joint);
+    Material i = fit.stud().material();
+    Material o = fit.housing().material();
+    return at(fit, pressure).stream()
+        .map(stress -> {
+          boolean housing = stress.place().ofHousing();
+          double at = stress.place() == Place.HOUSING_OUTSIDE ? outside : 2 * stress.radius().mm();
+          double inner = housing ? joint : hole;
+          double outer = housing ? outside : joint;
+          Material part = housing ? o : i;
+          double density = ServiceState.density(part);
+          return stress(stress.place(), stress.radius().mm(),
+              stress.radial().base() + RotationKernel.radialStress(at, inner, outer, density, part.poissonRatio(), rpm),
+              stress.hoop().base() + RotationKernel.hoopStress(at, inner, outer, density, part.poissonRatio(), rpm));
+        })
+        .toList();
+  }
+
   private static CriticalStress stress(Place place, double radius, double radial, double hoop) {
     // Refuses at once what no solid carries.
     EquivalentStressKernel.vonMises(hoop, radial);

@@ -2,7 +2,6 @@
 package holdfast.seats;
 
 import holdfast.quantity.Length;
-import holdfast.quantity.Stress;
 import holdfast.seats.FitLimits.PartLimit;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Message;
@@ -19,8 +18,8 @@ final class FitWarnings {
     grip(fit, warnings);
     warnings.addAll(fit.housing().shape().warnings(fit.interference().joint()));
     FitLimits limits = fit.limits(YieldRule.VON_MISES);
-    part("stud", limits.stud(), limits, warnings);
-    part("housing", limits.housing(), limits, warnings);
+    part(fit, "stud", limits.stud(), warnings);
+    part(fit, "housing", limits.housing(), warnings);
     if (fit.stud().material().brittle() || fit.housing().material().brittle()) {
       warnings.add(
           new Warning(
@@ -58,26 +57,25 @@ final class FitWarnings {
     }
   }
 
-  private static void part(String part, PartLimit limit, FitLimits limits, List<Warning> warnings) {
-    if (limit.pressure().isEmpty()) {
+  private static void part(InterferenceFit fit, String part, PartLimit limit, List<Warning> warnings) {
+    if (limit.knownStrength().isEmpty()) {
       warnings.add(
           new Warning(
               part + "-strength-unknown",
               part + ": " + limit.criterion() + ", so its limit was not checked",
               SourceRef.derived("a limit needs a strength")));
     } else if (limit.exceeded()) {
-      Stress pressure = limits.greatestPressure();
-      Message limitText = Message.of(limit.limitPressure(), " (", limit.criterion(), ")");
       warnings.add(
           limit.brittle()
               ? new Warning(
                   part + "-breaks",
-                  Message.of("the ", part, " is brittle and may break: pressure ", pressure, " is above ", limitText),
+                  Message.of("the ", part, " is brittle and may break: ", limit.words()),
                   SourceRef.derived("greatest principal stress at the bore against tensile strength"))
               : new Warning(
                   part + "-yields",
-                  Message.of("the ", part, " yields: pressure ", pressure, " is above ", limitText,
-                      "; the elastic result no longer holds"),
+                  Message.of("the ", part, " yields: ", limit.words(), "; the elastic result no longer holds",
+                      fit.validity() == InterferenceFit.Validity.ELASTIC_PLASTIC
+                          ? ", the forces are those of the elastic-plastic method" : ""),
                   SourceRef.derived("equivalent stress at the critical radius against yield strength")));
     }
   }

@@ -30,6 +30,16 @@ public record InterferenceFit(
     InnerPart stud, OuterPart housing, InterferenceBand interference, Length length, RoughnessRule smoothing)
     implements Traced, Serializable {
 
+  /** How far the elastic figures of a fit hold. */
+  public enum Validity {
+    /** Both parts stay elastic, as far as their strengths are known. */
+    ELASTIC,
+    /** The housing yields round its bore, within the usual limit of the elastic-plastic method; the stud stays elastic. */
+    ELASTIC_PLASTIC,
+    /** A part is beyond its limit and no method here covers it: no figure of the tightest pair holds. */
+    BEYOND
+  }
+
   // Refuses a hole that is not smaller than the stud and a housing that is not larger.
   public InterferenceFit {
     Objects.requireNonNull(stud, "stud");
@@ -108,6 +118,33 @@ public record InterferenceFit(
   public Band<Stress> pressure() {
     Band<Length> u = effectiveInterference();
     return new Band<>(new Stress(pressure(u.least().mm())), new Stress(pressure(u.greatest().mm())));
+  }
+
+  /**
+   * How far the elastic figures hold for the tightest pair.
+   *
+   * @return elastic; with a plastic zone in the housing that the elastic-plastic method covers; or beyond both
+   */
+  public Validity validity() {
+    FitLimits limits = limits(YieldRule.VON_MISES);
+    if (!limits.stud().exceeded() && !limits.housing().exceeded()) {
+      return Validity.ELASTIC;
+    }
+    if (!ElasticPlasticFit.applies(housing)) {
+      return Validity.BEYOND;
+    }
+    return elasticPlastic(YieldRule.MODIFIED_SHEAR).covered() ? Validity.ELASTIC_PLASTIC : Validity.BEYOND;
+  }
+
+  /**
+   * Joint pressure that the parts bring: elastic, and by the elastic-plastic method (modified shear stress) where the housing
+   * yields and the method applies. {@link #validity} tells whether the figure may be used.
+   *
+   * @return the band between the loosest and the tightest pair
+   */
+  public Band<Stress> attainedPressure() {
+    Band<Length> u = effectiveInterference();
+    return new Band<>(new Stress(attained(u.least().mm())), new Stress(attained(u.greatest().mm())));
   }
 
   /**
@@ -199,7 +236,7 @@ public record InterferenceFit(
    * @return forces and torques
    */
   public Holding holding(FrictionBand adhesion) {
-    return new Holding(pressure(), interference.joint(), length, adhesion);
+    return new Holding(attainedPressure(), interference.joint(), length, adhesion);
   }
 
   /**
@@ -288,6 +325,13 @@ public record InterferenceFit(
         i.poissonRatio(),
         o.elasticModulus().base(),
         o.poissonRatio());
+  }
+
+  /** Pressure in MPa of an effective interference in mm, the yielding of the housing counted where that can be computed. */
+  double attained(double effective) {
+    return ElasticPlasticFit.applies(housing)
+        ? ElasticPlasticFit.pressure(this, YieldRule.MODIFIED_SHEAR, effective)
+        : pressure(effective);
   }
 
   /** Effective interference in mm of a pressure in MPa. */

@@ -18,7 +18,8 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Pressing a stud in. The force grows about in proportion to the stroke and is greatest at its end.
+ * Pressing a stud in, with the pressure that the parts bring: a housing that yields presses less than its elastic figure.
+ * Whether a figure holds at all is told by {@link InterferenceFit#validity}. The force grows about in proportion to the stroke and is greatest at its end.
  *
  * @param fit the fit
  * @param friction band of friction while pressing
@@ -37,11 +38,11 @@ public record Pressing(InterferenceFit fit, FrictionBand friction, Band<Force> p
   }
 
   static Pressing of(InterferenceFit fit, FrictionBand friction) {
-    double greatest = force(fit, fit.pressure().greatest().base(), friction.greatest());
+    double greatest = force(fit, fit.attainedPressure().greatest().base(), friction.greatest());
     return new Pressing(
         fit,
         friction,
-        new Band<>(new Force(force(fit, fit.pressure().least().base(), friction.least())), new Force(greatest)),
+        new Band<>(new Force(force(fit, fit.attainedPressure().least().base(), friction.least())), new Force(greatest)),
         new Work(PressForceKernel.pressWork(greatest, fit.length().mm())));
   }
 
@@ -111,7 +112,7 @@ public record Pressing(InterferenceFit fit, FrictionBand friction, Band<Force> p
   @Override
   public Derivation explain() {
     return Derivation.of("Greatest pressing force")
-        .steps(fit.explain())
+        .steps(plastic() ? fit.elasticPlastic(YieldRule.MODIFIED_SHEAR).explain() : fit.explain())
         .step(
             "F",
             "greatest force at the end of the stroke",
@@ -132,6 +133,10 @@ public record Pressing(InterferenceFit fit, FrictionBand friction, Band<Force> p
   @Override
   public String toString() {
     return "press in with " + pressIn + " at the end of the stroke (friction " + friction + ")";
+  }
+
+  private boolean plastic() {
+    return fit.attainedPressure().greatest().base() < fit.pressure().greatest().base();
   }
 
   private static double force(InterferenceFit fit, double pressure, double friction) {

@@ -286,8 +286,9 @@ public record RequiredInterference(
       double resultant = PressForceKernel.resultant(force.base(), torque.base(), joint.mm());
       double required = PressForceKernel.pressureToHold(resultant, joint.mm(), length.mm(), adhesion, safety);
       Stress any = new Stress(required);
+      FitLimits limits = FitLimits.of(one, rule, any, one.stresses(any), true);
       double allowed =
-          Math.min(limit(FitLimits.stud(one, rule, any)), limit(FitLimits.housing(one, rule, any))) / partSafety;
+          Math.min(limit(limits.stud()), limit(limits.housing())) / partSafety;
       double loss = one.smoothingLoss().mm();
       return new RequiredInterference(
           stud,

@@ -4,6 +4,7 @@ package holdfast.seats;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
+import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 
 /**
@@ -78,6 +79,54 @@ public final class RotationKernel {
   }
 
   /**
+   * Radial stress of a turning ring or disc without pressure,
+   * {@code (3+ν)/8·ρω²·(a² + b² - a²b²/r² - r²)} with radii a of the hole and b outside.
+   *
+   * @param diameter where, as a diameter 2r in mm, from hole to outside
+   * @param hole hole 2a in mm, 0 for a disc, less than the outside
+   * @param outside outside diameter 2b in mm, finite
+   * @param density ρ in kg/m³, over 0
+   * @param poisson ν (dimensionless)
+   * @param speed speed in rpm, any sign
+   * @return stress in MPa
+   * @throws InputException if a value is out of range
+   */
+  @Source(document = "derivation", locator = "equilibrium of a turning disc in plane stress", provenance = Provenance.DERIVED)
+  public static double radialStress(
+      double diameter, double hole, double outside, double density, double poisson, double speed) {
+    checkDisc(diameter, hole, outside, poisson);
+    double a = hole / 2;
+    double b = outside / 2;
+    double r = diameter / 2;
+    double ring = a == 0 ? 0 : a * b / r;
+    return rim(density, speed) * (3 + poisson) / 8 * Math.max(0, a * a + b * b - ring * ring - r * r);
+  }
+
+  /**
+   * Hoop stress of a turning ring or disc without pressure,
+   * {@code (3+ν)/8·ρω²·(a² + b² + a²b²/r²) - (1+3ν)/8·ρω²·r²} with radii a of the hole and b outside.
+   *
+   * @param diameter where, as a diameter 2r in mm, from hole to outside
+   * @param hole hole 2a in mm, 0 for a disc, less than the outside
+   * @param outside outside diameter 2b in mm, finite
+   * @param density ρ in kg/m³, over 0
+   * @param poisson ν (dimensionless)
+   * @param speed speed in rpm, any sign
+   * @return stress in MPa
+   * @throws InputException if a value is out of range
+   */
+  @Source(document = "derivation", locator = "equilibrium of a turning disc in plane stress", provenance = Provenance.DERIVED)
+  public static double hoopStress(
+      double diameter, double hole, double outside, double density, double poisson, double speed) {
+    checkDisc(diameter, hole, outside, poisson);
+    double a = hole / 2;
+    double b = outside / 2;
+    double r = diameter / 2;
+    double ring = a == 0 ? 0 : a * b / r;
+    return rim(density, speed) / 8 * ((3 + poisson) * (a * a + b * b + ring * ring) - (1 + 3 * poisson) * r * r);
+  }
+
+  /**
    * Interference lost at speed: growth of the bore less growth of the stud.
    *
    * @param joint joint diameter D in mm
@@ -132,6 +181,13 @@ public final class RotationKernel {
   private static double checked(double modulus, double poisson, String part) {
     ThickRingKernel.checkElastic(modulus, poisson, part);
     return modulus;
+  }
+
+  private static void checkDisc(double diameter, double hole, double outside, double poisson) {
+    SeatChecks.gap(hole, "hole of the turning part", "0 means solid");
+    checkTurning(hole == 0 ? outside / 2 : hole, outside);
+    checked(1, poisson, "turning part");
+    Check.within(diameter, hole, outside, "diameter", "mm", "it lies in the turning part");
   }
 
   private static void checkTurning(double joint, double outside) {

@@ -60,7 +60,52 @@ public record ServiceState(
         speed,
         new Band<>(new Length(least), new Length(greatest)),
         new Band<>(
-            new Stress(fit.pressure(fit.effective(least))), new Stress(fit.pressure(fit.effective(greatest)))));
+            new Stress(pressureAt(fit, fit.interference().least().mm(), least)),
+            new Stress(pressureAt(fit, fit.interference().greatest().mm(), greatest))));
+  }
+
+  /** A housing that has yielded while it was joined, or yields at work, springs back along the elastic line. */
+  private static double pressureAt(InterferenceFit fit, double joined, double atWork) {
+    double first = fit.effective(joined);
+    double now = fit.effective(atWork);
+    return now >= first
+        ? fit.attained(now)
+        : Math.max(0, fit.attained(first) - (fit.pressure(first) - fit.pressure(now)));
+  }
+
+  /**
+   * Stresses of both parts at work, with those of rotation, against their limits.
+   *
+   * @param rule theory of yield for ductile parts
+   * @return stresses and limits; elastic
+   */
+  public FitLimits limits(YieldRule rule) {
+    Objects.requireNonNull(rule, "rule");
+    return FitLimits.of(fit, rule, elastic(), stresses(), speed.rpm() == 0);
+  }
+
+  /**
+   * How far the elastic figures hold for the tightest pair at work.
+   *
+   * @return that of the joined pair, or that of the pair at work if it is worse
+   */
+  public InterferenceFit.Validity validity() {
+    InterferenceFit.Validity joined = fit.validity();
+    FitLimits limits = limits(YieldRule.VON_MISES);
+    if (!limits.stud().exceeded() && !limits.housing().exceeded()) {
+      return joined;
+    }
+    if (speed.rpm() != 0) {
+      return InterferenceFit.Validity.BEYOND;
+    }
+    InterferenceBand band = new InterferenceBand(fit.interference().joint(), interference.least(), interference.greatest());
+    InterferenceFit.Validity now =
+        new InterferenceFit(fit.stud(), fit.housing(), band, fit.length(), fit.smoothing()).validity();
+    return now.compareTo(joined) >= 0 ? now : joined;
+  }
+
+  private Stress elastic() {
+    return new Stress(fit.pressure(fit.effective(interference.greatest().mm())));
   }
 
   /**
@@ -84,18 +129,18 @@ public record ServiceState(
   }
 
   /**
-   * Stresses at every critical radius at the greatest pressure, without those of rotation itself.
+   * Stresses at every critical radius at the greatest interference, with those of rotation; elastic.
    *
    * @return the places from the axis outwards
    */
   public List<CriticalStress> stresses() {
-    return FitStresses.at(fit, pressure.greatest().base());
+    return FitStresses.turning(fit, elastic().base(), speed.rpm());
   }
 
   /**
    * Hoop stress at the housing bore by rotation alone.
    *
-   * @return stress to be added to that of the pressure; 0 at standstill
+   * @return stress that {@link #stresses} holds beside that of the pressure; 0 at standstill
    */
   public Stress rotationHoop() {
     if (speed.rpm() == 0) {
@@ -161,10 +206,14 @@ public record ServiceState(
     } else if (pressure.least().base() == 0) {
       warnings.add(new Warning("loosest-pair-loose-at-work", "the loosest pair has no grip at work", THERMAL));
     }
-    FitLimits.PartLimit limit = FitLimits.housing(fit, YieldRule.VON_MISES, pressure.greatest());
-    if (limit.exceeded()) {
-      warnings.add(new Warning("housing-limit-at-work", Message.of("the housing is beyond its limit at work: ", limit.words()),
-          THERMAL));
+    FitLimits limits = limits(YieldRule.VON_MISES);
+    if (limits.stud().exceeded()) {
+      warnings.add(new Warning("stud-limit-at-work",
+          Message.of("the stud is beyond its limit at work: ", limits.stud().words()), THERMAL));
+    }
+    if (limits.housing().exceeded()) {
+      warnings.add(new Warning("housing-limit-at-work",
+          Message.of("the housing is beyond its limit at work: ", limits.housing().words()), THERMAL));
     }
     if (Math.max(studTemperature.celsius(), housingTemperature.celsius()) > WARM) {
       warnings.add(
@@ -215,7 +264,7 @@ public record ServiceState(
         rpm);
   }
 
-  private static double density(Material material) {
+  static double density(Material material) {
     return material
         .density()
         .orElseThrow(

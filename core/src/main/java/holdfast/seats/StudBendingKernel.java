@@ -190,31 +190,91 @@ public final class StudBendingKernel {
   }
 
   /**
-   * Equivalent stress (von Mises) at the seat mouth of a press fit: tension along the stud with the pressure of the fit
-   * around it.
+   * Equivalent stress (von Mises) at the surface of the stud in the mouth of a press fit: stress along the stud and shear,
+   * with the pressure of the fit around it.
    *
-   * @param tension σb + σa along the stud in MPa
+   * @param along stress along the stud in MPa, for example σb + σa
+   * @param shear shear stress across and round the stud in MPa
    * @param pressure pressure p of the fit in MPa, 0 or more
    * @param diameter stud diameter d in mm
    * @param bore bore di in mm, 0 for a solid stud
-   * @return von Mises of (σb + σa, -p, -p (1 + Q²)/(1 - Q²)) with Q = di/d
+   * @return von Mises of (σz, -p, -p (1 + Q²)/(1 - Q²)) and τ, with Q = di/d
    * @throws holdfast.quantity.InputException if an argument is outside its range
    */
   @Source(
       document = "derivation",
-      locator = "Lamé stresses of the stud under the pressure of the fit, with axial tension",
+      locator = "Lamé stresses of the stud under the pressure of the fit, with axial tension and shear",
       provenance = Provenance.DERIVED)
-  public static double atPressedMouth(double tension, double pressure, double diameter, double bore) {
-    Check.finite(tension, "axial tension", "MPa");
+  public static double atPressedMouth(double along, double shear, double pressure, double diameter, double bore) {
+    return mises(
+        Check.finite(along, "stress along the stud", "MPa"), -pressure, surfaceHoop(pressure, diameter, bore),
+        Check.finite(shear, "shear stress", "MPa"));
+  }
+
+  /**
+   * Equivalent stress (von Mises) at the wall of the bore of a stud in the mouth of a press fit.
+   *
+   * @param along stress along the stud at the bore in MPa
+   * @param shear shear stress across and round the stud at the bore in MPa
+   * @param pressure pressure p of the fit in MPa, 0 or more
+   * @param diameter stud diameter d in mm
+   * @param bore bore di in mm, 0 for the axis of a solid stud
+   * @return von Mises of (σz, 0, -2 p/(1 - Q²)) and τ, with Q = di/d; of (σz, -p, -p) and τ on the axis of a solid stud
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(
+      document = "derivation",
+      locator = "Lamé stresses at the bore of the stud under the pressure of the fit, with axial tension and shear",
+      provenance = Provenance.DERIVED)
+  public static double atPressedBore(double along, double shear, double pressure, double diameter, double bore) {
+    double surface = surfaceHoop(pressure, diameter, bore);
+    double radial = bore == 0 ? -pressure : 0;
+    // Radial and hoop stress of a ring add up to the same everywhere.
+    return mises(
+        Check.finite(along, "stress along the stud", "MPa"), radial, surface - pressure - radial,
+        Check.finite(shear, "shear stress", "MPa"));
+  }
+
+  /**
+   * Elastic peak of stress at the mouth of a small cross hole in the surface of the stud.
+   *
+   * @param along stress along the stud in MPa, without the hole
+   * @param pressure pressure p of the fit round the hole in MPa, 0 or more
+   * @param diameter stud diameter d in mm
+   * @param bore bore di in mm, 0 for a solid stud
+   * @return 3 σz - σθ with σθ = -p (1 + Q²)/(1 - Q²)
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "Kirsch 1898", locator = "small hole in a plate under two stresses", provenance = Provenance.MEMORY)
+  public static double holePeak(double along, double pressure, double diameter, double bore) {
+    return StudNotchKernel.CROSS_HOLE * Check.finite(along, "stress along the stud", "MPa")
+        - surfaceHoop(pressure, diameter, bore);
+  }
+
+  /**
+   * Bending stress of a stud that clamped faces bend by an angle over its seat.
+   *
+   * @param angle angle φ in rad, 0 or more: lean of the faces less what the play in the bore leaves free
+   * @param modulus modulus of elasticity E in MPa
+   * @param diameter stud diameter d in mm
+   * @param engaged length L in mm over which it bends, over 0
+   * @return σ = E d φ/(2 L)
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  @Source(document = "derivation", locator = "a stud bent to an arc over its seat", provenance = Provenance.DERIVED)
+  public static double forcedBending(double angle, double modulus, double diameter, double engaged) {
+    Check.notNegative(angle, "angle φ", "rad", "its size, without direction");
+    Check.positive(modulus, "modulus of elasticity E", "MPa", "an elastic body has stiffness");
+    Check.positive(diameter, "stud diameter d", "mm", "size of the stud");
+    Check.positive(engaged, "length L", "mm", "the stud bends over it");
+    return modulus * diameter * angle / (2 * engaged);
+  }
+
+  private static double surfaceHoop(double pressure, double diameter, double bore) {
     Check.notNegative(pressure, "pressure of the fit", "MPa", "a fit only presses");
     StudSectionKernel.check(diameter, bore);
     double q2 = bore * bore / (diameter * diameter);
-    double radial = -pressure;
-    double hoop = -pressure * (1 + q2) / (1 - q2);
-    double a = tension - radial;
-    double b = radial - hoop;
-    double c = hoop - tension;
-    return Math.sqrt(0.5 * (a * a + b * b + c * c));
+    return -pressure * (1 + q2) / (1 - q2);
   }
 
   /**
@@ -251,6 +311,13 @@ public final class StudBendingKernel {
 
   private static double mises(double normal, double shear) {
     return Math.sqrt(normal * normal + 3 * shear * shear);
+  }
+
+  private static double mises(double along, double radial, double hoop, double shear) {
+    double a = along - radial;
+    double b = radial - hoop;
+    double c = hoop - along;
+    return Math.sqrt(0.5 * (a * a + b * b + c * c) + 3 * shear * shear);
   }
 
   private static void checkSeat(double force, double arm, double diameter, double engaged) {

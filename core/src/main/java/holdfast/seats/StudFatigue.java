@@ -28,6 +28,9 @@ public record StudFatigue(
 
   private static final SourceRef CYCLE = SourceRef.derived("amplitude and mean of the bending stress, preload at rest");
 
+  private static final SourceRef PRESS_FIT =
+      SourceRef.memory("DIN 743-2", "fatigue notch factors of press fits in bending, reference diameter 40 mm");
+
   // Refuses notches that lower the stress and studs without load.
   public StudFatigue {
     Objects.requireNonNull(strength, "strength");
@@ -56,7 +59,7 @@ public record StudFatigue(
   /**
    * Mean stress.
    *
-   * @return preload plus what of the bending stress does not alternate
+   * @return preload, what leaning faces force, and what of the bending stress does not alternate
    */
   public Stress mean() {
     double share =
@@ -65,7 +68,7 @@ public record StudFatigue(
           case REPEATED -> 0.5;
           case REVERSED -> 0;
         };
-    return strength.axial().plus(strength.bending().times(share));
+    return strength.resting().plus(strength.bending().times(share));
   }
 
   /**
@@ -105,7 +108,7 @@ public record StudFatigue(
     steps.step(
         "σA", "stress amplitude", "Kf times the alternating share of σb", amplitude().megapascal(), "MPa", CYCLE,
         "Kf = " + Numbers.shortest(notchFactor));
-    steps.step("σm", "mean stress", "σa plus the resting share of σb", mean().megapascal(), "MPa", CYCLE);
+    steps.step("σm", "mean stress", "σa, what the faces force, and the resting share of σb", mean().megapascal(), "MPa", CYCLE);
     steps.step(
         "nH", "margin in the Haigh diagram", expression(), haighMargin(), "", source(),
         "σe = " + material.endurance(), "Rm = " + material.tensile(), "Re = " + material.yield());
@@ -119,13 +122,14 @@ public record StudFatigue(
   @Override
   public List<Warning> warnings() {
     List<Warning> warnings = new ArrayList<>(strength.warnings());
-    if (duty != StudDuty.STATIC && strength.fitPressure().megapascal() > 0 && notchFactor < 2) {
+    if (duty != StudDuty.STATIC && strength.fitPressure().megapascal() > 0 && notchFactor < pressFit()) {
       warnings.add(
           new Warning(
               "fretting-at-mouth",
               "a press fit under alternating bending frets at its mouth: the notch factor there is about 2 to 4, "
-                  + Numbers.shortest(notchFactor) + " was taken",
-              SourceRef.memory("Pilkey 1997", "press fits in bending")));
+                  + Numbers.shortest(notchFactor) + " was taken, " + Numbers.significant(pressFit(), 3)
+                  + " is that of a press fit in this steel",
+              PRESS_FIT));
     }
     return List.copyOf(warnings);
   }
@@ -135,6 +139,11 @@ public record StudFatigue(
   public String toString() {
     return duty + " load: margin " + Numbers.significant(margin(), 3) + " (Haigh " + Numbers.significant(haighMargin(), 3)
         + ", first yield " + Numbers.significant(yieldMargin(), 3) + ")";
+  }
+
+  /** For the warning alone, so the ends of the relation stand for what lies beyond. */
+  private double pressFit() {
+    return StudNotchKernel.pressFit(Math.min(2500, Math.max(300, material.tensile().megapascal())));
   }
 
   private String expression() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.seats;
 
+import holdfast.quantity.Angle;
 import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
@@ -18,14 +19,17 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Strength of a stud at the seat mouth: bending, preload, held torque and the pressure of the fit together. Stresses are
- * nominal; a notch enters through {@link #fatigue} or through the concentration factors of {@link StudNotchKernel}.
+ * Strength of a stud at the seat mouth: bending by the load and by leaning faces, preload, held torque, shear and the
+ * pressure of the fit together, at its surface and at its bore. Stresses are nominal; a notch enters through
+ * {@link #fatigue} or through the concentration factors of {@link StudNotchKernel}.
  *
  * @param section the stud
  * @param load what it carries
  * @param fitPressure pressure of a press fit at the mouth, 0 for a loose fit
+ * @param faceBending bending stress that leaning clamped faces force on the stud, 0 for square faces
  */
-public record StudStrength(ShankSection section, StudLoad load, Stress fitPressure) implements BentPart, Serializable {
+public record StudStrength(ShankSection section, StudLoad load, Stress fitPressure, Stress faceBending)
+    implements BentPart, Serializable {
   static final SourceRef FLEXURE = SourceRef.memory("Gere and Timoshenko 1997", "flexure formula");
   private static final SourceRef MOMENT =
       SourceRef.published("Cam followers catalogue 2008", "technical section, stud strength: M = F (B/2 + gap)");
@@ -37,18 +41,51 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
     Objects.requireNonNull(section, "section");
     Objects.requireNonNull(load, "load");
     Objects.requireNonNull(fitPressure, "fitPressure");
+    Objects.requireNonNull(faceBending, "faceBending");
     Check.notNegative(fitPressure.megapascal(), "pressure of the fit", "MPa", "a fit only presses");
+    Check.notNegative(faceBending.megapascal(), "bending stress by leaning faces", "MPa", "its size, without direction");
   }
 
   /**
-   * A stud in a loose fit.
+   * A stud in a loose fit with square faces.
    *
    * @param section the stud
    * @param load what it carries
    * @return the strength
    */
   public static StudStrength of(ShankSection section, StudLoad load) {
-    return new StudStrength(section, load, new Stress(0));
+    return new StudStrength(section, load, new Stress(0), new Stress(0));
+  }
+
+  /**
+   * The same stud in a press fit.
+   *
+   * @param pressure greatest pressure of the fit at the mouth, at the temperature that raises it most
+   * @return the strength
+   * @throws holdfast.quantity.InputException if the pressure is negative
+   */
+  public StudStrength pressed(Stress pressure) {
+    Objects.requireNonNull(pressure, "pressure");
+    return new StudStrength(section, load, pressure, faceBending);
+  }
+
+  /**
+   * The same stud, bent over its seat by clamped faces that lean.
+   *
+   * @param angle lean of the faces less what the play in the bore leaves free, 0 or more
+   * @param modulus modulus of elasticity of the stud, over 0
+   * @param engaged length of the seat, over 0
+   * @return the strength
+   * @throws holdfast.quantity.InputException if a value is outside its range
+   */
+  public StudStrength bentByFaces(Angle angle, Stress modulus, Length engaged) {
+    Objects.requireNonNull(angle, "angle");
+    Objects.requireNonNull(modulus, "modulus");
+    Objects.requireNonNull(engaged, "engaged");
+    double forced =
+        StudBendingKernel.forcedBending(
+            angle.radian(), modulus.megapascal(), section.diameter().mm(), engaged.mm());
+    return new StudStrength(section, load, fitPressure, new Stress(forced));
   }
 
   /**
@@ -106,19 +143,57 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
         StudBendingKernel.shearStress(load.radial().base(), section.diameter().mm(), section.bore().mm()));
   }
 
+  /** Preload and what leaning faces force. */
+  @Override
+  public Stress resting() {
+    return axial().plus(faceBending);
+  }
+
   /**
-   * Governing equivalent stress (von Mises): the greatest of tension fibre, neutral axis and pressed mouth.
+   * Governing equivalent stress (von Mises), everything acting together: the greatest of tension fibre and neutral axis, at
+   * the surface and at the bore.
    *
    * @return σv
    */
   public Stress equivalent() {
-    double fibre =
-        StudBendingKernel.atTensionFibre(bending().megapascal(), axial().megapascal(), torsion().megapascal());
-    double axis = StudBendingKernel.atNeutralAxis(axial().megapascal(), shear().megapascal(), torsion().megapascal());
-    double mouth =
-        StudBendingKernel.atPressedMouth(
-            tension().megapascal(), fitPressure.megapascal(), section.diameter().mm(), section.bore().mm());
-    return new Stress(Math.max(fibre, Math.max(axis, mouth)));
+    return new Stress(Math.max(atFibre(), Math.max(atAxis(), atBore())));
+  }
+
+  private double atFibre() {
+    return mouth(tension().megapascal(), torsion().megapascal());
+  }
+
+  private double atAxis() {
+    return mouth(axial().megapascal(), shear().megapascal() + torsion().megapascal());
+  }
+
+  private double mouth(double along, double shear) {
+    return StudBendingKernel.atPressedMouth(
+        along, shear, fitPressure.megapascal(), section.diameter().mm(), section.bore().mm());
+  }
+
+  /** Bending and torsion grow with the radius; the shear of the load is taken as even through the wall. */
+  private double atBore() {
+    double m = section.bore().mm() / section.diameter().mm();
+    double bent = axial().megapascal() + m * (bending().megapascal() + faceBending.megapascal());
+    double twisted = m * torsion().megapascal();
+    return Math.max(bore(bent, twisted), bore(axial().megapascal(), shear().megapascal() + twisted));
+  }
+
+  private double bore(double along, double shear) {
+    return StudBendingKernel.atPressedBore(
+        along, shear, fitPressure.megapascal(), section.diameter().mm(), section.bore().mm());
+  }
+
+  /**
+   * Elastic peak at a small cross hole whose mouth lies in the fibre in tension, at the mouth of the seat.
+   *
+   * @return 3σz - σθ; far above the nominal stress, and felt by fatigue
+   */
+  public Stress crossHolePeak() {
+    return new Stress(
+        StudBendingKernel.holePeak(
+            tension().megapascal(), fitPressure.megapascal(), section.diameter().mm(), section.bore().mm()));
   }
 
   /**
@@ -138,12 +213,12 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
    * Radial load at which bending plus preload reaches a limit.
    *
    * @param allowable allowable stress
-   * @return the load, 0 if the preload alone takes it up
+   * @return the load, 0 if preload and leaning faces alone take it up
    * @throws holdfast.quantity.InputException if the load has no arm
    */
   public Force radialLoadAt(Stress allowable) {
     Objects.requireNonNull(allowable, "allowable");
-    double left = allowable.megapascal() - axial().megapascal();
+    double left = allowable.megapascal() - resting().megapascal();
     if (left <= 0) {
       return new Force(0);
     }
@@ -191,9 +266,21 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
         "τ", "shear stress on the neutral axis", "4/3 (d² + d di + di²)/(d² + di²) F/A", shear().megapascal(), "MPa",
         SourceRef.derived("first moment of the half ring over the width of both walls"));
     steps.step(
-        "σv", "greatest equivalent stress (von Mises)",
-        "max of √((σb + σa)² + 3 τt²), √(σa² + 3 (τ + τt)²) and the pressed mouth", equivalent().megapascal(), "MPa", MISES,
-        "p = " + fitPressure);
+        "σf", "bending stress that leaning faces force", "E d φ/(2 L)", faceBending.megapascal(), "MPa",
+        SourceRef.derived("a stud bent to an arc over its seat"));
+    String p = "p = " + fitPressure;
+    String lame = "von Mises of (σz, -p, -p (1 + Q²)/(1 - Q²)) and τ";
+    steps.step(
+        "σv1", "equivalent stress in the tension fibre, surface", lame + ", σz = σb + σf + σa, τ = τt", atFibre(), "MPa",
+        MISES, p);
+    steps.step(
+        "σv2", "equivalent stress on the neutral axis, surface", lame + ", σz = σa, τ = τ + τt", atAxis(), "MPa", MISES, p);
+    steps.step(
+        "σv3", "equivalent stress at the bore or on the axis",
+        section.bore().mm() > 0 ? "von Mises of (σz, 0, -2 p/(1 - Q²)) and τ" : "von Mises of (σz, -p, -p) and τ", atBore(),
+        "MPa", MISES, p);
+    steps.step(
+        "σv", "greatest equivalent stress (von Mises)", "max(σv1, σv2, σv3)", equivalent().megapascal(), "MPa", MISES);
     return steps.build();
   }
 
@@ -214,9 +301,8 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
       warnings.add(
           new Warning(
               "cross-hole",
-              Message.of("the cross hole in the fibre in tension raises the local stress up to ",
-                  Numbers.significant(StudNotchKernel.CROSS_HOLE, 2), " times the ", bending(),
-                  " of the net section: turn it out of the load zone"),
+              Message.of("the cross hole in the fibre in tension raises the local stress up to ", crossHolePeak(),
+                  " (elastic, 3σz - σθ): turn it out of the load zone"),
               KIRSCH));
     }
     return List.copyOf(warnings);

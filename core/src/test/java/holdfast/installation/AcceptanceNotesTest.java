@@ -118,9 +118,9 @@ class AcceptanceNotesTest {
   void aPressedPairStatesPressureForceAndHold() {
     Section section = judged(PLAN, 0.5, 0.5).section();
     assertTrue(labels(section).containsAll(List.of("Verdict", "Bore at 20 °C", "Stud at 20 °C", "Joint pressure, this pair",
-        "Press force, this pair", "Limits, this pair", "Seat holds", "At work, this pair", "Hold at the head of the stud")));
+        "Press force, this pair", "Stress, this pair", "Seat holds", "At work, this pair", "Hold at the head of the stud")));
     assertFalse(labels(section).contains("Tilt that the clearance allows"), "an interfering pair has none");
-    assertTrue(entry(section, "Limits, this pair").matches("stud .*; member .*"));
+    assertTrue(entry(section, "Stress, this pair").matches("stud .*; member .*"));
     assertEquals("nothing: the seat holds the torque", entry(section, "Hold at the head of the stud"));
     assertEquals("", notices(section, Block.Weight.STOP));
     assertTrue(entry(section, "Bore, how measured").startsWith("6 readings with bore gauge, ± 1.0 µm"),
@@ -142,7 +142,7 @@ class AcceptanceNotesTest {
     Section section = touching.section();
     assertTrue(labels(section).containsAll(List.of("Joint pressure, this pair", "Tilt that the clearance allows")));
     // Rz 4 µm and 2 µm smooth away more than 1.4 µm of interference.
-    assertEquals("none: smoothing takes the interference", entry(section, "Limits, this pair"));
+    assertEquals("none: smoothing takes the interference", entry(section, "Stress, this pair"));
   }
 
   @Test

@@ -12,6 +12,7 @@ import holdfast.fits.Fit;
 import holdfast.fits.LimitDeviations;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
+import holdfast.quantity.Stress;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
@@ -186,6 +187,10 @@ class SeatResultsTest {
     return InterferenceFit.of(stud, housing, InterferenceBand.of(mm(30), um(least), um(greatest)), mm(30));
   }
 
+  private static FitLimits.PartLimit part(Stress stress, Stress strength) {
+    return new FitLimits.PartLimit("x", "von Mises", CriticalStress.Place.HOUSING_BORE, stress, strength, strength, false);
+  }
+
   @Test
   void limitsOfTheParts() {
     // Tresca, ring of 2 to 1: 400/(8/3) = 150 MPa, at 2625 MPa/mm 57.14 µm.
@@ -194,7 +199,8 @@ class SeatResultsTest {
     assertEquals(150 / 52.5, limits.housing().safety().orElseThrow(), 1e-12);
     assertEquals(400 / 52.5, limits.stud().safety().orElseThrow(), 1e-12);
     assertFalse(limits.housing().brittle() || limits.stud().brittle());
-    assertEquals("stud Tresca: limit 400.0 MPa, safety 7.62; housing Tresca: limit 150.0 MPa, safety 2.86", limits.toString());
+    assertEquals("stud 52.5 MPa at the axis of the stud (Tresca), yield strength 400.0 MPa, safety 7.62;"
+            + " housing 140.0 MPa at the bore of the housing (Tresca), yield strength 400.0 MPa, safety 2.86", limits.toString());
     // Wide plate: the outline carries nothing. A thick ring: its bore yields first, hoop factor 1.01/0.99.
     assertEquals(
         200,
@@ -212,15 +218,15 @@ class SeatResultsTest {
     assertEquals(100, edge.limits(YieldRule.TRESCA).housing().limitPressure().megapascal(), 1e-12);
     assertEquals("greatest principal stress", edge.limits(YieldRule.TRESCA).housing().criterion());
     assertEquals(List.of("thin-wall", "brittle-part"), codes(edge));
-    FitLimits.PartLimit even = new FitLimits.PartLimit("x", MPa(10), MPa(10), false);
+    FitLimits.PartLimit even = part(MPa(10), MPa(10));
     assertTrue(even.holds() && !even.exceeded());
-    FitLimits.PartLimit over = new FitLimits.PartLimit("x", MPa(10), MPa(10.01), false);
+    FitLimits.PartLimit over = part(MPa(10.01), MPa(10));
     assertTrue(!over.holds() && over.exceeded());
-    FitLimits.PartLimit unknown = new FitLimits.PartLimit("x", null, MPa(10), false);
-    assertEquals("x", unknown.toString());
+    FitLimits.PartLimit unknown = part(MPa(10), null);
+    assertEquals("10.0 MPa at the bore of the housing (von Mises), yield strength of x unknown", unknown.toString());
     assertTrue(!unknown.holds() && !unknown.exceeded() && unknown.safety().isEmpty());
-    FitLimits.PartLimit idle = new FitLimits.PartLimit("x", MPa(10), MPa(0), false);
-    assertEquals("x: limit 10.0 MPa, nothing presses", idle.toString());
+    FitLimits.PartLimit idle = part(MPa(0), MPa(10));
+    assertEquals("0.0 MPa at the bore of the housing (von Mises), yield strength 10.0 MPa, nothing presses", idle.toString());
     assertTrue(idle.holds() && !idle.exceeded() && idle.safety().isEmpty());
     Material brittle = Material.named("hard", INVENTED).kind(MaterialGroup.HARDENED_STEEL, Ductility.BRITTLE)
         .elastic(MPa(210_000), 0.3).expansion(umPerMK(11.5)).build();

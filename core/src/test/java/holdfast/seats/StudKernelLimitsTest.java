@@ -68,11 +68,11 @@ class StudKernelLimitsTest {
     assertEquals(Math.sqrt(9 + 12), StudBendingKernel.atNeutralAxis(3, 1.5, 0.5), 1e-15);
     assertEquals(Math.sqrt(25 + 12), StudBendingKernel.atTensionFibre(3, 2, 2), 1e-15);
     // Solid, no tension: -1, -1, 0. Bore half the diameter: hoop -5/3, radial -1, tension 1.
-    assertEquals(1, StudBendingKernel.atPressedMouth(0, 1, 2, 0), 1e-15);
-    assertEquals(Math.sqrt(52) / 3, StudBendingKernel.atPressedMouth(1, 1, 2, 1), 1e-15);
-    assertEquals(Math.sqrt(52) / 3, StudBendingKernel.atPressedMouth(1, 1, 4, 2), 1e-15);
+    assertEquals(1, StudBendingKernel.atPressedMouth(0, 0, 1, 2, 0), 1e-15);
+    assertEquals(Math.sqrt(52) / 3, StudBendingKernel.atPressedMouth(1, 0, 1, 2, 1), 1e-15);
+    assertEquals(Math.sqrt(52) / 3, StudBendingKernel.atPressedMouth(1, 0, 1, 4, 2), 1e-15);
     refused("load width B beside the gap g", "over 0 mm", () -> StudBendingKernel.moment(1, 1e-14, 1000));
-    refused("stud bore di", "from 0 mm", () -> StudBendingKernel.atPressedMouth(1, 1, 2, 2));
+    refused("stud bore di", "from 0 mm", () -> StudBendingKernel.atPressedMouth(1, 0, 1, 2, 2));
     // Rigid pin: F/(dL) (4 + 6a/L) and F/(dL) (2 + 6a/L).
     assertEquals(3.5, StudBendingKernel.mouthPressure(100, 10, 10, 20), 1e-15);
     assertEquals(2.5, StudBendingKernel.farEndPressure(100, 10, 10, 20), 1e-15);

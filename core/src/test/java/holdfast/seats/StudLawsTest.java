@@ -153,6 +153,6 @@ class StudLawsTest {
     assertTrue(StudBendingKernel.atTensionFibre(bending, axial, torsion) >= fibre * (1 - 1e-14));
     assertEquals(Math.sqrt(3) * torsion, StudBendingKernel.atNeutralAxis(0, 0, torsion), 1e-12 * (1 + torsion));
     // Solid stud: hydrostatic -p across, so the pressure simply adds to the tension.
-    assertEquals(bending + pressure, StudBendingKernel.atPressedMouth(bending, pressure, 16, 0), 1e-11 * (1 + bending + pressure));
+    assertEquals(bending + pressure, StudBendingKernel.atPressedMouth(bending, 0, pressure, 16, 0), 1e-11 * (1 + bending + pressure));
   }
 }

@@ -41,7 +41,7 @@ class StudTest {
     assertTrue(drilled.bending().compareTo(plain.bending()) > 0);
     assertTrue(codes(drilled).contains("cross-hole"));
     assertEquals(Math.PI * 4096 / 32 - 3 * 256 / 6.0, StudSectionKernel.netModulus(16, 0, 3), 1e-9);
-    StudStrength pressed = new StudStrength(section, load, MPa(80));
+    StudStrength pressed = StudStrength.of(section, load).pressed(MPa(80));
     assertTrue(pressed.equivalent().compareTo(plain.equivalent()) > 0);
     assertEquals(pressed.equivalent().megapascal(), pressed.explain().result().value());
   }
@@ -70,7 +70,7 @@ class StudTest {
       assertEquals(fatigue.margin(), fatigue.explain().result().value());
     }
     StudFatigue pressed =
-        new StudStrength(section, load, MPa(80)).fatigue(StudDuty.REVERSED, 1, material, StudFatigueCriterion.SODERBERG);
+        StudStrength.of(section, load).pressed(MPa(80)).fatigue(StudDuty.REVERSED, 1, material, StudFatigueCriterion.SODERBERG);
     assertTrue(codes(pressed).contains("fretting-at-mouth"));
     assertTrue(repeated.toString().startsWith("repeated load: margin "), repeated::toString);
   }
@@ -144,7 +144,7 @@ class StudTest {
     refused("radial load F", "0 N or more", () -> StudLoad.radial(N(-1), mm(10), mm(1)));
     refused("gap g", "from 0 mm", () -> StudLoad.radial(N(1), mm(10), mm(-1)));
     refused("preload FV", "0 N or more", () -> load.tightened(N(-1), Nm(0)));
-    refused("pressure of the fit", "0 MPa or more", () -> new StudStrength(section, load, MPa(-1)));
+    refused("pressure of the fit", "0 MPa or more", () -> StudStrength.of(section, load).pressed(MPa(-1)));
     refused("fatigue notch factor Kf", "1 or more",
         () -> StudStrength.of(section, load)
             .fatigue(StudDuty.STATIC, 0.9, new StudMaterial(MPa(1), MPa(2), MPa(2)), StudFatigueCriterion.GOODMAN));

@@ -35,7 +35,7 @@ final class StudSectionSuite {
           case "area" -> StudSectionKernel.area(d, bore);
           case "section modulus" -> StudSectionKernel.modulus(d, bore);
           case "shear peak" -> StudSectionKernel.shearPeak(d, bore);
-          default -> StudBendingKernel.atPressedMouth(220, cases.number(row, "pressure"), d, bore);
+          default -> StudBendingKernel.atPressedMouth(220, 0, cases.number(row, "pressure"), d, bore);
         };
     double value = cases.number(row, "value");
     result.add(
