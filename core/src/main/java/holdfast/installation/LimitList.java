@@ -13,6 +13,7 @@ import holdfast.quantity.Quantity;
 import holdfast.quantity.Stress;
 import holdfast.seats.StudFatigue;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.util.ArrayList;
 import java.util.List;
@@ -104,6 +105,10 @@ final class LimitList {
   }
 
   LimitList unknown(String id, String message, SourceRef source) {
+    return unknown(id, Message.of(message), source);
+  }
+
+  LimitList unknown(String id, Message message, SourceRef source) {
     notKnown.add(new Warning(id, message, source));
     return this;
   }

@@ -7,6 +7,7 @@ import holdfast.installation.LimitCheck.Consequence;
 import holdfast.seats.StudDuty;
 import holdfast.seats.StudStrength;
 import holdfast.tables.SourceRef;
+import holdfast.trace.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,9 +58,9 @@ final class StudLimits {
       return;
     }
     limits.unknown("catalogue-stud-stress",
-        "one catalogue permits " + StudStrength.catalogueAllowable(change.get()) + " of nominal bending plus preload under "
-            + change.get() + " load for its own case-hardened studs; this stud has " + plan.stud().tension()
-            + ". That is a rule for those studs and no check of this one: it lies above the yield of many cores", CATALOGUE);
+        Message.of("one catalogue permits ", StudStrength.catalogueAllowable(change.get()), " of nominal bending plus preload under ",
+            change.get(), " load for its own case-hardened studs; this stud has ", plan.stud().tension(),
+            ". That is a rule for those studs and no check of this one: it lies above the yield of many cores"), CATALOGUE);
     if (change.get() == StudDuty.STATIC) {
       return;
     }

@@ -66,7 +66,7 @@ class YokeAcceptanceTest {
     assertEquals(1.5e-3, parts.ring().fit().clearance().mm(), 1e-9);
     String text = text(parts);
     assertTrue(text.contains("conforming: accepted for joining") && text.contains("Pin in the second ear, verdict"), text);
-    assertTrue(text.contains("Press force, both ears") && text.contains("Life ratio of that lean"), text);
+    assertTrue(text.contains("Press force at the end of the stroke, all seats") && text.contains("Life ratio of that lean"), text);
     assertFalse(text.contains("not accepted"), text);
     assertEquals(parts.ring().fit().clearance().mm(), parts.explain().result().value() / 1000, 1e-9);
     assertFalse(parts.sources().isEmpty());

@@ -126,17 +126,19 @@ class YokeSheetTest {
   @Test
   void aPinIsPressedOrPushedIn() {
     Section press = section(PRESSED, FIT);
-    assertTrue(labels(press).containsAll(List.of("Joint pressure in each ear", "Press force, one ear … both",
-        "Limits under the tightest pair", "Heating the fork for a cold pin", "At work, 45 °C")));
+    assertTrue(labels(press).containsAll(List.of("Joint pressure in each ear", "Press force, in the first ear alone",
+        "Press force at the end of the stroke", "Stress by the tightest pair", "Heating the fork for a cold pin", "At work, 45 °C")));
     assertTrue(notices(press, Block.Weight.CAUTION).contains("put a spacer into the gap"));
     assertFalse(notices(press, Block.Weight.CAUTION).contains("push the pin in by hand"));
     assertTrue(entry(press, "Side of the roller").contains("is clamped"));
     assertEquals(List.of("H2  Released for pressing by", "Greatest press force seen", "Roller turns freely between the ears",
         "H3  Pin secured by"), blanks(press));
     Section slide = section(SLIDING, FIT);
-    assertEquals(List.of("Side of the roller", "The pin is secured by"), labels(slide));
+    assertEquals(
+        List.of("Press force at the end of the stroke", "Side of the roller", "The pin is secured by"), labels(slide));
+    assertTrue(entry(slide, "Press force at the end of the stroke").startsWith("the inner ring: 0 N … "));
     assertTrue(entry(slide, "Side of the roller").startsWith("guide the ring by end plates"));
-    assertTrue(notices(slide, Block.Weight.CAUTION).contains("push the pin in by hand"));
+    assertTrue(notices(slide, Block.Weight.CAUTION).contains("press the pin through the ring"));
     assertEquals("end plates, clamped", entry(slide, "The pin is secured by"));
     assertEquals(List.of(), blanks(slide), "not released");
     assertEquals(List.of("Roller turns freely between the ears", "H3  Pin secured by"), blanks(PinSection.of(SLIDING)));
