@@ -74,7 +74,7 @@ class InstallationPlanTest {
   @Test
   void inchSheetsKeepMetricOnlyInNamesOfParts() {
     // Names of threads, fittings and drawn deviations, and the reference temperature in the title of a standard.
-    Pattern names = Pattern.compile("6 mm, drive-in|core of about 30 mm section|0/-0\\.010 mm|reference temperature (of )?20 °C");
+    Pattern names = Pattern.compile("6 mm, drive-in|core of about 30 mm section|0/-0\\.010 mm|reference temperature (of )?20 °C|T - 20 °C");
     Pattern metric = Pattern.compile("\\d (mm|µm|kN|N|N·m|MPa|°C)(?![\\w·/²])");
     for (MountingPlan plan : ExampleJobs.all().values()) {
       String text = plan.withUnits(SheetUnits.INCH).sheet().text();
