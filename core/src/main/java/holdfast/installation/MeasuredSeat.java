@@ -120,7 +120,8 @@ public record MeasuredSeat(InstallationPlan plan, MeasuredFit fit) implements Se
   }
 
   /**
-   * How far the stud can lean: the greatest clearance of this pair, in the shop or at work, in place of that of the tolerances, the rest as planned.
+   * How far the stud can lean: the greatest clearance of this pair, in the shop or at work, in place of that of the
+   * tolerances, the rest as planned.
    *
    * @return the tilt
    */

@@ -90,7 +90,8 @@ public record SeatPrice(
   }
 
   /**
-   * Starts with all that a plan knows: fit at 20 °C or at work, whichever is looser, seat, load, speed, ring, the slope of the stud by bending, and the
+   * Starts with all that a plan knows: fit at 20 °C or at work, whichever is looser, seat, load, speed, ring, the slope of
+   * the stud by bending, and the
    * squareness of the face if it is stated. A duty of several steps is taken at its mean load; a stated misalignment of the
    * track is not in the price.
    *

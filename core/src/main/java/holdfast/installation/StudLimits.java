@@ -58,8 +58,9 @@ final class StudLimits {
       return;
     }
     limits.unknown("catalogue-stud-stress",
-        Message.of("one catalogue permits ", StudStrength.catalogueAllowable(change.get()), " of nominal bending plus preload under ",
-            change.get(), " load for its own case-hardened studs; this stud has ", plan.stud().tension(),
+        Message.of("one catalogue permits ", StudStrength.catalogueAllowable(change.get()),
+            " of nominal bending plus preload under ", change.get(),
+            " load for its own case-hardened studs; this stud has ", plan.stud().tension(),
             ". That is a rule for those studs and no check of this one: it lies above the yield of many cores"), CATALOGUE);
     if (change.get() == StudDuty.STATIC) {
       return;

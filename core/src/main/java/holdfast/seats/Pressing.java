@@ -19,7 +19,8 @@ import java.util.Objects;
 
 /**
  * Pressing a stud in, with the pressure that the parts bring: a housing that yields presses less than its elastic figure.
- * Whether a figure holds at all is told by {@link InterferenceFit#validity}. The force grows about in proportion to the stroke and is greatest at its end.
+ * Whether a figure holds at all is told by {@link InterferenceFit#validity}. The force grows about in proportion to the
+ * stroke and is greatest at its end.
  *
  * @param fit the fit
  * @param friction band of friction while pressing

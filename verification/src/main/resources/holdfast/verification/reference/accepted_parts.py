@@ -160,7 +160,8 @@ with open(OUT + "/measured-fits.csv", "w", newline="") as file:
 
 
 # The bundled yoke job: pin 20 h6 (bore 4 mm, E 210 GPa, 0.3) in two ears 20 N7 (outside 46 mm, 12 mm thick, E 210 GPa, 0.3),
-# 26 mm apart, roller bore 0/-10 um, Rz 2 um and 4 um of which 40 % is smoothed, friction up to 0.2. All at 20 degC.
+# 26 mm apart, roller bore 0/-10 um, Rz 2 um and 4 um of which 40 % is smoothed, friction up to 0.2. All at 20 degC. The inner
+# ring (25 mm long, raceway 28 - 3 mm, E 203.4 GPa, 0.3, Rz not known) holds the pin as well where it interferes.
 EARS, PIN, RING = (F(-28), F(-7)), (F(-13), F(0)), (F(-10), F(0))
 # name, readings of first ear, second ear, pin and roller bore, U um of every gauge
 YOKES = [
@@ -213,6 +214,9 @@ with open(OUT + "/accepted-yokes.csv", "w", newline="") as file:
             pressure(max(max(pin) - min(holes) + both - F(24, 10000), 0), "20", "4", "46", "210000", "0.3", "210000", "0.3")
             * F(math.pi) * 20 * 12 * F(2, 10)
             for holes in (one, two))
+        force += (
+            pressure(max(max(pin) - min(ring) + both - F(8, 10000), 0), "20", "4", "25", "210000", "0.3", "203400", "0.3")
+            * F(math.pi) * 20 * 25 * F(2, 10))
         # A round pin of size s suits if every fit with it would be conforming.
         suits = [F(19900000 + 10 * i, 1000000) for i in range(20000)
                  if all(fits(holes, [F(19900000 + 10 * i, 1000000)], band, both) == "conforming" for holes, band in pairs)]
