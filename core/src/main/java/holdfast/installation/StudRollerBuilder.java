@@ -79,8 +79,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
       flange(tabulated.faceDiameter(), tabulated.stud().overhang());
     }
     if (studDiameter == null) {
-      boolean inch = tabulated.series().system() == MeasureSystem.INCH;
-      stud(tabulated.stud().diameter(), inch ? "+0.001/0 in" : "h7");
+      stud(tabulated.stud().diameter(), usualStudTolerance(tabulated.series().system()));
     }
     if (lengths == null) {
       lengths(tabulated.stud().length(), tabulated.stud().threadLength());
@@ -88,6 +87,16 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
     if (thread == null) {
       thread(tabulated.stud().threads().get(0));
     }
+  }
+
+  /**
+   * The tolerance that the printed series give their studs.
+   *
+   * @param system metric or inch
+   * @return h7, or +0.001/0 in
+   */
+  public static String usualStudTolerance(MeasureSystem system) {
+    return Objects.requireNonNull(system, "system") == MeasureSystem.INCH ? "+0.001/0 in" : "h7";
   }
 
   /**
