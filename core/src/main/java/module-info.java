@@ -6,6 +6,7 @@ module holdfast.core {
   requires transitive holdfast.tables;
   requires com.samskivert.jmustache;
   requires commons.math3;
+  requires org.snakeyaml.engine.v2;
   // Only the executable jar opens JShell; embedders need not have it.
   requires static jdk.jshell;
 
@@ -16,6 +17,7 @@ module holdfast.core {
   exports holdfast.fits;
   exports holdfast.fleet;
   exports holdfast.installation;
+  exports holdfast.job;
   exports holdfast.lubrication;
   exports holdfast.quantity;
   exports holdfast.rollers;

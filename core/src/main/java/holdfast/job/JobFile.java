@@ -3,6 +3,7 @@ package holdfast.job;
 
 import holdfast.installation.MountingPlan;
 import holdfast.installation.YokePlan;
+import holdfast.quantity.InputException;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,7 +11,11 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A job as a text file: YAML 1.2 (and so JSON) whose values are the trade's own, with their units. The same schema gives
@@ -72,5 +77,92 @@ public final class JobFile {
   public static String text(MountingPlan job) {
     Objects.requireNonNull(job, "job");
     return Writer.text(Extraction.of(job), job instanceof YokePlan, job.roller().system());
+  }
+
+  /**
+   * The same job with some keys of its file changed: what if?
+   *
+   * @param job the job, which stays as it is
+   * @param changes keys and their new values as a file would hold them, for example {@code "member.bore"} and {@code "K7"}
+   * @return the changed job
+   * @throws JobFileException if a key is not known, a value is not accepted, or the changed job contradicts itself
+   */
+  public static MountingPlan with(MountingPlan job, Map<String, String> changes) {
+    Objects.requireNonNull(job, "job");
+    Objects.requireNonNull(changes, "changes");
+    boolean inFork = job instanceof YokePlan;
+    Values values = Extraction.of(job);
+    List<Fault> faults = new ArrayList<>();
+    changes.forEach((path, text) -> change(values, inFork, path, text).ifPresent(faults::add));
+    if (!faults.isEmpty()) {
+      throw new JobFileException("the change", faults);
+    }
+    return parse(Writer.text(values, inFork, job.roller().system()));
+  }
+
+  private static Optional<Fault> change(Values values, boolean inFork, String path, String text) {
+    List<String> keys = Schema.of(inFork).stream().filter(Key.class::isInstance).map(Element::path).toList();
+    for (Element element : Schema.of(inFork)) {
+      if (element instanceof Key<?> key && key.path().equals(path)) {
+        try {
+          values.read(key, text);
+          return Optional.empty();
+        } catch (InputException e) {
+          return Optional.of(new Fault(1, 1, path, text, e.permitted(), e.reason()));
+        }
+      }
+    }
+    return Optional.of(new Fault(1, 1, path, "", "the keys of a job file, such as member.bore=K7",
+        Suggestion.of(path, keys).map(near -> "the key is not known; did you mean '" + near + "'?").orElse("the key is not known")));
+  }
+
+  /**
+   * A job as a text with a comment on every key and the keys that may be left out as comments: to be changed by hand.
+   *
+   * @param job the job whose values stand in the text
+   * @return the text of its file
+   */
+  public static String template(MountingPlan job) {
+    Objects.requireNonNull(job, "job");
+    return Template.text(Extraction.of(job), job instanceof YokePlan, job.roller().system());
+  }
+
+  /**
+   * A template whose roller has the dimensions of a printed series.
+   *
+   * @param job a job with a stud, whose other values stand in the text
+   * @param size series and outside diameter, for example {@code "inch 1-1/2 in"}
+   * @return the text of its file
+   * @throws InputException if the job has no stud, or the series has no such size
+   */
+  public static String template(MountingPlan job, String size) {
+    Objects.requireNonNull(job, "job");
+    Objects.requireNonNull(size, "size");
+    if (job instanceof YokePlan) {
+      throw new InputException("size", size, "left out for a yoke roller", "the printed series are those of stud rollers");
+    }
+    Values values = Extraction.of(job);
+    List.of(Schema.OUTSIDE, Schema.WIDTH, Schema.STUD, Schema.STUD_TOLERANCE, Schema.STUD_THREAD, Schema.FLANGE, Schema.GAP,
+        Schema.MEASURES).forEach(values::remove);
+    values.read(Schema.ROLLER_SIZE, size);
+    return Template.text(values, false, values.get(Schema.ROLLER_SIZE).series().system());
+  }
+
+  /**
+   * The keys of a job file as a page in Markdown.
+   *
+   * @return a table for each way in which a roller is held
+   */
+  public static String reference() {
+    return SchemaText.page();
+  }
+
+  /**
+   * The keys of a job file as JSON Schema (draft 2020-12), for editors that know it.
+   *
+   * @return the schema
+   */
+  public static String jsonSchema() {
+    return SchemaText.json();
   }
 }

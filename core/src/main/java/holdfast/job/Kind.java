@@ -24,12 +24,13 @@ import java.util.regex.Pattern;
  * How values of one kind are written in a job file: reading, and writing so that reading gives the same value again.
  *
  * @param name what the kind is called in the reference
+ * @param measured whether it is a number with a unit, which an example explains better than words
  * @param accepts what is accepted, in words
  * @param words the only texts accepted; empty if there is no such list
  * @param read reads a text; throws InputException
  * @param write writes a value, with inches first if the job is in inches
  */
-record Kind<T>(String name, String accepts, List<String> words, Function<String, T> read, Writer<T> write) {
+record Kind<T>(String name, boolean measured, String accepts, List<String> words, Function<String, T> read, Writer<T> write) {
   /** Writes a value so that reading it gives the same value. */
   @FunctionalInterface
   interface Writer<T> {
@@ -40,24 +41,24 @@ record Kind<T>(String name, String accepts, List<String> words, Function<String,
   record Range<T>(T least, T greatest) {}
 
   static final Kind<String> NAME =
-      new Kind<>("words", "words on one line", List.of(), text -> nonBlank(text), (text, system) -> text);
+      new Kind<>("words", false, "words on one line", List.of(), text -> nonBlank(text), (text, system) -> text);
 
   static final Kind<Boolean> YES_NO = words("yes or no", new LinkedHashMap<>(Map.of("yes", true, "no", false)));
 
-  static final Kind<Integer> COUNT = new Kind<>("whole number", "a whole number such as 16", List.of(), Kind::whole,
+  static final Kind<Integer> COUNT = new Kind<>("whole number", false, "a whole number such as 16", List.of(), Kind::whole,
       (value, system) -> Integer.toString(value));
 
-  static final Kind<Double> NUMBER = new Kind<>("number", "a number such as 1.5 or 3/2", List.of(), Kind::number,
+  static final Kind<Double> NUMBER = new Kind<>("number", false, "a number such as 1.5 or 3/2", List.of(), Kind::number,
       (value, system) -> exact(value));
 
-  static final Kind<Double> PERCENT = new Kind<>("percentage", "a number with %, such as 95 %", List.of(), Kind::percent,
+  static final Kind<Double> PERCENT = new Kind<>("percentage", false, "a number with %, such as 95 %", List.of(), Kind::percent,
       (value, system) -> percentText(value));
 
-  static final Kind<Range<Double>> NUMBER_RANGE = new Kind<>("range of numbers",
+  static final Kind<Range<Double>> NUMBER_RANGE = new Kind<>("range of numbers", false,
       "two numbers such as 0.10 … 0.16 or 0.10..0.16, or one for both ends", List.of(), text -> range(text, Kind::number),
       (range, system) -> exact(range.least()) + " … " + exact(range.greatest()));
 
-  static final Kind<OperatingTime> DURATION = new Kind<>("time", "hours such as 20000 h, or 5 years of 4000 h", List.of(),
+  static final Kind<OperatingTime> DURATION = new Kind<>("time", false, "hours such as 20000 h, or 5 years of 4000 h", List.of(),
       Kind::duration, (value, system) -> quantityText(value, system, List.of(KnownUnits.H), List.of(KnownUnits.H)));
 
   /** Fractions after an inch size are trade usage, also without a unit on the first part: {@code 1-1/2 in}. */
@@ -71,13 +72,13 @@ record Kind<T>(String name, String accepts, List<String> words, Function<String,
 
   static <Q extends Quantity<Q>> Kind<Q> quantity(
       String name, String examples, Function<String, Q> parse, List<Unit<Q>> metric, List<Unit<Q>> inch) {
-    return new Kind<>(name, "a number with its unit, such as " + examples, List.of(), parse,
+    return new Kind<>(name, true, "a number with its unit, such as " + examples, List.of(), parse,
         (value, system) -> quantityText(value, system, metric, inch));
   }
 
   /** A length that may be none: the text {@code none} stands for 0 mm. */
   static Kind<Length> lengthOr(String none) {
-    return new Kind<>("length or '" + none + "'", LENGTH.accepts + ", or " + none, List.of(),
+    return new Kind<>("length or '" + none + "'", false, LENGTH.accepts + ", or " + none, List.of(),
         text -> normal(text).equals(none) ? new Length(0) : positive(Length.parse(text), none),
         (value, system) -> value.mm() == 0 ? none : LENGTH.write.text(value, system));
   }
@@ -90,14 +91,14 @@ record Kind<T>(String name, String accepts, List<String> words, Function<String,
   }
 
   static Kind<Range<Temperature>> temperatures() {
-    return new Kind<>("range of temperatures", "two temperatures such as -20 °C … 110 °C", List.of(),
+    return new Kind<>("range of temperatures", false, "two temperatures such as -20 °C … 110 °C", List.of(),
         text -> range(text, Temperature::parse),
         (range, system) ->
             TEMPERATURE.write.text(range.least(), system) + " … " + TEMPERATURE.write.text(range.greatest(), system));
   }
 
   static Kind<List<Length>> lengths() {
-    return new Kind<>("lengths", "lengths with commas between, such as 0 µm, 2 µm, 0 µm", List.of(),
+    return new Kind<>("lengths", false, "lengths with commas between, such as 0 µm, 2 µm, 0 µm", List.of(),
         text -> {
           List<Length> all = new ArrayList<>();
           for (String part : text.split(",", -1)) {
@@ -111,7 +112,7 @@ record Kind<T>(String name, String accepts, List<String> words, Function<String,
   /** One of the constants, each by its words; capitals do not matter, nor do hyphens in the place of blanks. */
   static <T> Kind<T> words(String name, Map<String, T> meanings) {
     List<String> known = List.copyOf(meanings.keySet());
-    return new Kind<>(name, "one of " + String.join(", ", known), known,
+    return new Kind<>(name, false, "one of " + String.join(", ", known), known,
         text -> {
           for (Map.Entry<String, T> meaning : meanings.entrySet()) {
             if (normal(meaning.getKey()).equals(normal(text))) {

@@ -73,34 +73,39 @@ final class Schema {
       Kind.quantity("thermal expansion", "11.5 µm/(m·K)", ThermalExpansion::parse,
           List.of(KnownUnits.UM_PER_M_K, KnownUnits.PER_K), List.of(KnownUnits.UM_PER_M_K, KnownUnits.PER_K));
   static final Kind<ValueOrigin> ORIGIN = Kind.words("origin", ValueOrigin.values());
-  static final Kind<String> TOLERANCE = new Kind<>("tolerance",
+  static final Kind<String> TOLERANCE = new Kind<>("tolerance", false,
       "a class such as H7, or deviations with their unit such as +0.0005/0 in", List.of(), Schema::tolerance,
       (text, system) -> text);
-  static final Kind<String> THREAD = new Kind<>("thread", "a designation such as M18x1.5 or 5/8-18 UNF", List.of(),
+  static final Kind<String> THREAD = new Kind<>("thread", false, "a designation such as M18x1.5 or 5/8-18 UNF", List.of(),
       text -> {
         ScrewThread.of(text.strip());
         return text.strip();
       }, (text, system) -> text);
-  static final Kind<RollerSize> SIZE = new Kind<>("size of a series",
+  static final Kind<RollerSize> SIZE = new Kind<>("size of a series", false,
       "series and outside diameter, such as metric 40 mm, inch 1-1/2 in, inch heavy stud 1-1/2 in", List.of(), Schema::size,
       (size, system) -> seriesName(size.series()) + " " + Kind.LENGTH.write().text(size.outsideDiameter(), system));
-  static final Kind<HousingShape> SHAPE = new Kind<>("shape",
+  static final Kind<HousingShape> SHAPE = new Kind<>("shape", false,
       "ring 50 mm (outside diameter), wide plate, edge 30 mm (distance of the bore's axis from it), block 60 mm (side)",
       List.of(), Schema::shape, (shape, system) -> shape.kind() == HousingShape.Kind.WIDE
           ? "wide plate"
           : SHAPES.get(shape.kind()) + " " + Kind.LENGTH.write().text(shape.size(), system));
-  static final Kind<ContactSurface> TRACK = new Kind<>("track",
+  static final Kind<ContactSurface> TRACK = new Kind<>("track", false,
       "flat, cam 60 mm (radius), inside 300 mm (radius of a concave track), rail 200 mm (radius of its head)", List.of(),
       Schema::track, Schema::trackText);
-  static final Kind<Material> MATERIAL = new Kind<>("material",
+  static final Kind<Material> MATERIAL = new Kind<>("material", false,
       "a name of the table of materials, with its condition behind a stroke where there are several, such as C45+N or"
           + " 16MnCr5 | core", List.of(),
       text -> {
         String[] parts = text.split("\\|", 2);
-        return parts.length == 1 ? Material.of(parts[0].strip()) : Material.of(parts[0].strip(), parts[1].strip());
+        try {
+          return parts.length == 1 ? Material.of(parts[0].strip()) : Material.of(parts[0].strip(), parts[1].strip());
+        } catch (InputException e) {
+          throw new InputException(e.parameter(), e.value(), e.permitted(),
+              "the table of materials does not hold it; state its values under own-material");
+        }
       },
       (material, system) -> materialName(material).orElseThrow());
-  static final Kind<FrictionBand> PRESSING = new Kind<>("friction of a seat",
+  static final Kind<FrictionBand> PRESSING = new Kind<>("friction of a seat", false,
       Kind.NUMBER_RANGE.accepts() + "; or general, or oiled, for what their documents give", List.of(),
       text -> switch (text.strip()) {
         case "general" -> FrictionBand.general();
@@ -115,7 +120,7 @@ final class Schema {
   static final Kind<Optional<Port>> FEED = feed();
   static final Kind<TradeFactor> DIRT = trade("Fc");
   static final Kind<TradeFactor> MOISTURE = trade("Fm");
-  static final Kind<TradeFactor> VIBRATION = new Kind<>("vibration", "its peak velocity, such as 6 mm/s, or one of "
+  static final Kind<TradeFactor> VIBRATION = new Kind<>("vibration", false, "its peak velocity, such as 6 mm/s, or one of "
       + String.join(", ", conditions("Fv")), List.of(),
       text -> conditions("Fv").contains(text.strip()) || !Character.isDigit(text.strip().charAt(0))
           ? TradeFactor.of("Fv", text.strip())
@@ -554,7 +559,7 @@ final class Schema {
   }
 
   private static Kind<TradeFactor> trade(String factor) {
-    return new Kind<>("condition", "the beginning of just one of: " + String.join("; ", conditions(factor)), List.of(),
+    return new Kind<>("condition", false, "the beginning of just one of: " + String.join("; ", conditions(factor)), List.of(),
         text -> TradeFactor.of(factor, text.strip()), (value, system) -> value.condition());
   }
 

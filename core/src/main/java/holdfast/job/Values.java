@@ -29,6 +29,10 @@ final class Values {
     values.put(repeat.path(), items);
   }
 
+  void remove(Element element) {
+    values.remove(element.path());
+  }
+
   boolean has(Element element) {
     return values.containsKey(element.path());
   }

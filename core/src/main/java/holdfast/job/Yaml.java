@@ -173,7 +173,7 @@ sealed interface Yaml {
     }
   }
 
-  /** Text that YAML reads back as the same text when it stands behind a key. */
+  /** Text that YAML reads back as the same text when it stands behind a key; no mark-up, so that a page can carry it. */
   static String scalar(String text) {
     if (PLAIN.matcher(text).matches() && !text.endsWith(" ") && !RESERVED.contains(text)) {
       return text;
@@ -182,7 +182,7 @@ sealed interface Yaml {
     text.codePoints().forEach(c -> {
       if (c == '"' || c == '\\') {
         quoted.append('\\').appendCodePoint(c);
-      } else if (Character.isISOControl(c) || c == 0x2028 || c == 0x2029 || c == 0xFEFF) {
+      } else if (Character.isISOControl(c) || c == '<' || c == '>' || c == '&' || c == 0x2028 || c == 0x2029 || c == 0xFEFF) {
         quoted.append(String.format("\\u%04x", c));
       } else {
         quoted.appendCodePoint(c);

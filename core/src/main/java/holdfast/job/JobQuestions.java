@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: Apache-2.0
+package holdfast.job;
+
+import holdfast.installation.MountingPlan;
+import holdfast.quantity.InputException;
+import holdfast.rollers.MeasureSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The keys of a job file as questions, one after the other: first what must be known, each value checked at once. Keys that may
+ * be left out are asked with what holds without them. Not thread-safe.
+ */
+public final class JobQuestions {
+  private final Values values = new Values();
+  private final List<Key<?>> keys = new ArrayList<>();
+  private int at;
+
+  /** Begins with what holds the roller. */
+  public JobQuestions() {
+    keys.add(Schema.IN_FORK);
+  }
+
+  /**
+   * A question.
+   *
+   * @param key the key of the file
+   * @param text what is asked
+   * @param accepts what is accepted, in words
+   * @param example an answer
+   * @param otherwise what holds if nothing is answered; empty if an answer is needed
+   */
+  public record Question(String key, String text, String accepts, String example, Optional<String> otherwise) {
+    // Refuses nulls.
+    public Question {
+      Objects.requireNonNull(key, "key");
+      Objects.requireNonNull(text, "text");
+      Objects.requireNonNull(accepts, "accepts");
+      Objects.requireNonNull(example, "example");
+      Objects.requireNonNull(otherwise, "otherwise");
+    }
+  }
+
+  /**
+   * The question that waits for an answer.
+   *
+   * @return the question; empty if all were answered
+   */
+  public Optional<Question> next() {
+    if (at == keys.size()) {
+      return Optional.empty();
+    }
+    Key<?> key = keys.get(at);
+    return Optional.of(new Question(key.path(), key.meaning(), key.kind().accepts(), key.example(),
+        needed(key) ? Optional.empty() : Optional.of(key.otherwise())));
+  }
+
+  /**
+   * Takes an answer.
+   *
+   * @param text the answer; blank for what holds without it
+   * @return why it is not taken; empty if it is
+   */
+  public Optional<String> answer(String text) {
+    Objects.requireNonNull(text, "text");
+    Key<?> key = keys.get(at);
+    if (text.isBlank()) {
+      if (needed(key)) {
+        return Optional.of("an answer is needed: " + key.kind().accepts());
+      }
+    } else {
+      try {
+        values.read(key, text.strip());
+      } catch (InputException e) {
+        return Optional.of(e.reason() + "; accepted: " + key.kind().accepts());
+      }
+    }
+    if (key.equals(Schema.IN_FORK)) {
+      Schema.of(values.get(Schema.IN_FORK)).stream()
+          .filter(Key.class::isInstance).map(element -> (Key<?>) element).filter(other -> !other.equals(Schema.IN_FORK))
+          .filter(other -> !other.path().startsWith("fleet.")).forEach(keys::add);
+    }
+    at++;
+    while (at < keys.size() && idle(keys.get(at))) {
+      at++;
+    }
+    return Optional.empty();
+  }
+
+  /** Not worth asking after the answers so far: the head of its group was left out, or the size of a series tells it. */
+  private boolean idle(Key<?> key) {
+    boolean inFork = values.get(Schema.IN_FORK);
+    String section = key.path().substring(0, key.path().lastIndexOf('.') + 1);
+    boolean headless = Schema.groups(inFork).stream().anyMatch(group -> {
+      Element head = group.keys().get(0);
+      boolean ownSection = section.contains(".own-material.") || section.contains(".internal-geometry.");
+      return !head.equals(key) && !values.has(head) && !key.mustBeThere()
+          && (group.keys().contains(key) || ownSection && head.path().startsWith(section));
+    });
+    boolean told = Schema.choices(inFork).stream().anyMatch(choice -> choice.one().equals(Schema.ROLLER_SIZE)
+        ? choice.others().contains(key) && values.has(choice.one())
+        : choice.one().equals(key) && choice.others().stream().allMatch(values::has));
+    return (headless || told) && !key.equals(Schema.LOAD);
+  }
+
+  /** Needed alone, because of what was answered before, or in the place of what was not. */
+  private boolean needed(Key<?> key) {
+    if (key.mustBeThere() || key.equals(Schema.LOAD)) {
+      return true;
+    }
+    boolean inFork = values.get(Schema.IN_FORK);
+    boolean together = Schema.groups(inFork).stream()
+        .anyMatch(group -> group.keys().contains(key) && group.keys().stream().anyMatch(values::has));
+    boolean instead = Schema.choices(inFork).stream()
+        .anyMatch(choice -> choice.others().contains(key) && !values.has(choice.one()) && asked(choice.one())
+            || choice.one().equals(key) && choice.others().stream().allMatch(this::asked)
+                && choice.others().stream().noneMatch(values::has) && !key.equals(Schema.ROLLER_SIZE));
+    return together || instead;
+  }
+
+  private boolean asked(Element element) {
+    return keys.subList(0, at).stream().anyMatch(element::equals);
+  }
+
+  /**
+   * The job of the answers.
+   *
+   * @return the job
+   * @throws JobFileException if the answers contradict each other
+   */
+  public MountingPlan job() {
+    return JobFile.parse(Writer.text(values, values.get(Schema.IN_FORK), MeasureSystem.METRIC));
+  }
+}
