@@ -92,7 +92,8 @@ final class Extraction {
     } else if (profile instanceof RollerProfile.Given given) {
       values.put(Schema.PROFILE, Schema.ProfileKind.GIVEN).put(Schema.PROFILE_DROPS, given.drops());
     } else {
-      values.put(Schema.PROFILE, profile instanceof RollerProfile.Flat ? Schema.ProfileKind.STRAIGHT : Schema.ProfileKind.LOGARITHMIC);
+      values.put(Schema.PROFILE, profile instanceof RollerProfile.Flat ? Schema.ProfileKind.STRAIGHT
+          : Schema.ProfileKind.LOGARITHMIC);
     }
   }
 

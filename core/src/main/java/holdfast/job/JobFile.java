@@ -113,7 +113,8 @@ public final class JobFile {
       }
     }
     return Optional.of(new Fault(1, 1, path, "", "the keys of a job file, such as member.bore=K7",
-        Suggestion.of(path, keys).map(near -> "the key is not known; did you mean '" + near + "'?").orElse("the key is not known")));
+        Suggestion.of(path, keys).map(near -> "the key is not known; did you mean '" + near
+            + "'?").orElse("the key is not known")));
   }
 
   /**

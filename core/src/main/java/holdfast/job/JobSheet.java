@@ -25,7 +25,8 @@ public final class JobSheet {
   public static String html(MountingPlan job) {
     Objects.requireNonNull(job, "job");
     TableSet tables = TableSet.bundled();
-    String block = OPEN + "\n# tables " + tables.version() + ", SHA-256 " + tables.digest() + "\n" + JobFile.text(job) + "</script>\n";
+    String block = OPEN + "\n# tables " + tables.version() + ", SHA-256 " + tables.digest() + "\n" + JobFile.text(job)
+        + "</script>\n";
     String page = job.sheet().html();
     int end = page.lastIndexOf("</body>");
     return page.substring(0, end) + block + page.substring(end);
@@ -57,7 +58,8 @@ public final class JobSheet {
     Objects.requireNonNull(page, "page");
     Matcher block = BLOCK.matcher(page);
     if (!block.find()) {
-      throw new JobFileException("the page", List.of(new Fault(1, 1, "", "", "a page that this program wrote", "it carries no job")));
+      throw new JobFileException("the page", List.of(new Fault(1, 1, "", "", "a page that this program wrote",
+          "it carries no job")));
     }
     return differences(page.lines().toList(), html(JobFile.parse(block.group(1))).lines().toList());
   }

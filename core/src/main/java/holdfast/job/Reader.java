@@ -116,7 +116,8 @@ final class Reader {
     }
     try {
       if (text.text().isBlank()) {
-        throw new InputException(key.path(), "", key.kind().accepts(), "the value is missing; leave the key out if nothing is stated");
+        throw new InputException(key.path(), "", key.kind().accepts(),
+            "the value is missing; leave the key out if nothing is stated");
       }
       into.read(key, text.text());
     } catch (InputException e) {

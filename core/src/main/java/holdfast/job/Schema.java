@@ -141,10 +141,12 @@ final class Schema {
   static final Key<String> ROLLER = required("roller.name", Kind.NAME, "what the papers call the roller",
       "stud roller 40 x 20 (invented)");
   static final Key<RollerSize> ROLLER_SIZE = optional("roller.size", SIZE,
-      "size of a printed series: gives ring, flange, stud and thread where they are not stated", "each is stated", "metric 40 mm");
+      "size of a printed series: gives ring, flange, stud and thread where they are not stated", "each is stated",
+          "metric 40 mm");
   static final Key<Length> OUTSIDE = optional("roller.outside-diameter", Kind.LENGTH, "outside diameter D of the outer ring",
       "that of the size", "40 mm");
-  static final Key<Length> WIDTH = optional("roller.ring-width", Kind.LENGTH, "width of the outer ring", "that of the size", "20 mm");
+  static final Key<Length> WIDTH = optional("roller.ring-width", Kind.LENGTH, "width of the outer ring", "that of the size",
+      "20 mm");
   static final Key<Length> CROWN = optional("roller.crown-radius", Kind.lengthOr("flat"), "radius of the crown of the outer ring",
       "flat, the harder case for a misaligned ring", "500 mm");
   static final Key<RollerKind> ELEMENTS = required("roller.rolling-elements",
@@ -155,8 +157,10 @@ final class Schema {
       "whether the roller has contact seals", "none");
   static final Key<MeasureSystem> MEASURES = optional("roller.measures", Kind.words("measures", MeasureSystem.values()),
       "system of measures of fittings and ports", "that of the size, or metric", "metric");
-  static final Key<Force> DYNAMIC = required("roller.ratings.dynamic", FORCE, "basic dynamic load rating C by the maker", "14.2 kN");
-  static final Key<Force> STATIC = required("roller.ratings.static", FORCE, "basic static load rating C0 by the maker", "17.5 kN");
+  static final Key<Force> DYNAMIC = required("roller.ratings.dynamic", FORCE, "basic dynamic load rating C by the maker",
+      "14.2 kN");
+  static final Key<Force> STATIC = required("roller.ratings.static", FORCE, "basic static load rating C0 by the maker",
+      "17.5 kN");
   static final Key<OuterRing> RING = required("roller.ratings.outer-ring",
       Kind.words("outer ring", ordered("rigid", OuterRing.RIGID, "deflecting", OuterRing.DEFLECTING)),
       "whether the ratings hold for a rigid outer ring or for one that deflects on its track: it matters which", "deflecting");
@@ -170,7 +174,8 @@ final class Schema {
       "not limited by it", "8.4 kN");
   static final Key<Force> STANDING = optional("roller.limits.load-standing", FORCE, "greatest radial load at standstill",
       "not limited by it", "13 kN");
-  static final Key<Force> HOLDER = optional("roller.limits.load-on-stud", FORCE, "greatest radial load of the stud, or of the pin",
+  static final Key<Force> HOLDER = optional("roller.limits.load-on-stud", FORCE,
+      "greatest radial load of the stud, or of the pin",
       "only its stresses limit it", "9 kN");
   static final Key<Force> TRACK_CAPACITY = optional("roller.limits.track-load-40-hrc", FORCE,
       "load that a flat track of 40 HRC bears", "only the contact pressure is looked at", "4.2 kN");
@@ -197,7 +202,8 @@ final class Schema {
       "with the number of rollers", "20 µm");
   static final Key<ValueOrigin> CLEARANCE_FROM = optional("roller.internal-geometry.clearance-origin", ORIGIN,
       "where the clearance comes from", "with the number of rollers", "estimated");
-  static final Key<ProfileKind> PROFILE = optional("roller.internal-geometry.profile", Kind.words("profile", ProfileKind.values()),
+  static final Key<ProfileKind> PROFILE = optional("roller.internal-geometry.profile", Kind.words("profile",
+      ProfileKind.values()),
       "profile of the rollers", "with the number of rollers", "logarithmic");
   static final Key<Length> PROFILE_RADIUS = optional("roller.internal-geometry.profile-radius", Kind.LENGTH,
       "radius of crowned rollers", "with the profile crowned", "2000 mm");
@@ -210,7 +216,8 @@ final class Schema {
   enum ProfileKind { LOGARITHMIC, STRAIGHT, CROWNED, GIVEN }
 
   // ---- the stud ----
-  static final Key<Length> STUD = optional("stud.diameter", Kind.LENGTH, "nominal diameter d1 of the stud", "that of the size", "18 mm");
+  static final Key<Length> STUD = optional("stud.diameter", Kind.LENGTH, "nominal diameter d1 of the stud", "that of the size",
+      "18 mm");
   static final Key<String> STUD_TOLERANCE = optional("stud.tolerance", TOLERANCE, "tolerance of the stud",
       "with a size h7 for metric and +0.001/0 in for inch studs, as the series print them", "h7");
   static final Key<String> STUD_THREAD = optional("stud.thread", THREAD, "thread of the stud", "that of the size", "M18x1.5");
@@ -242,7 +249,8 @@ final class Schema {
   // ---- the member ----
   static final Key<String> MEMBER = required("member.name", Kind.NAME, "what the papers call the machine member", "guide lever");
   static final Materials MEMBER_MATERIAL = new Materials("member", "member", "C45+N");
-  static final Key<HousingShape> MEMBER_SHAPE = required("member.shape", SHAPE, "shape of the member round the bore", "ring 50 mm");
+  static final Key<HousingShape> MEMBER_SHAPE = required("member.shape", SHAPE, "shape of the member round the bore",
+      "ring 50 mm");
   static final Key<Length> MEMBER_ROUGHNESS = optional("member.roughness", Kind.LENGTH, "roughness Rz of the bore",
       "not known: no interference is lost to smoothing", "4 µm");
   static final Key<String> BORE = required("member.bore", TOLERANCE, "tolerance of the bore", "H7");
@@ -257,7 +265,8 @@ final class Schema {
       "whether a feed hole in the member meets the radial hole of the stud", "no", "no");
 
   // ---- the nut ----
-  static final Key<Length> FACE_OUTER = required("nut.face-outer", Kind.LENGTH, "outer diameter of the face on which the nut turns",
+  static final Key<Length> FACE_OUTER = required("nut.face-outer", Kind.LENGTH,
+      "outer diameter of the face on which the nut turns",
       "24.8 mm");
   static final Key<Length> FACE_INNER = required("nut.face-inner", Kind.LENGTH,
       "inner diameter of that face: bore, chamfer or washer bore, the largest", "19 mm");
@@ -287,11 +296,13 @@ final class Schema {
       "whether the inner ring has a grease hole", "no", "yes");
   static final Key<String> PIN_TOLERANCE = required("pin.tolerance", TOLERANCE, "tolerance of the pin", "h6");
   static final Materials PIN_MATERIAL = new Materials("pin", "pin", "16MnCr5");
-  static final Key<Length> PIN_BORE = optional("pin.grease-bore", Kind.lengthOr("none"), "diameter of the bore along the pin", "none",
+  static final Key<Length> PIN_BORE = optional("pin.grease-bore", Kind.lengthOr("none"), "diameter of the bore along the pin",
+      "none",
       "4 mm");
   static final Key<Length> PIN_CROSS = optional("pin.cross-hole", Kind.lengthOr("none"), "diameter of the hole across the pin",
       "none", "3 mm");
-  static final Key<Boolean> PIN_THROUGH = optional("pin.bore-through", Kind.YES_NO, "whether the bore opens at both ends", "no", "no");
+  static final Key<Boolean> PIN_THROUGH = optional("pin.bore-through", Kind.YES_NO, "whether the bore opens at both ends",
+      "no", "no");
   static final Key<Length> PIN_ROUGHNESS = optional("pin.roughness", Kind.LENGTH, "roughness Rz of the pin",
       "not known: no interference is lost to smoothing", "2 µm");
   static final Key<Double> PIN_HARDNESS = optional("pin.surface-hardness-hrc", Kind.NUMBER, "surface hardness of the pin in HRC",
@@ -311,7 +322,8 @@ final class Schema {
       "coefficient of friction while the pin is pressed in", "0.08 … 0.20");
   static final Key<Boolean> CLAMPED = optional("fork.ring-clamped", Kind.YES_NO,
       "whether the inner ring is clamped between the ears", "no", "yes");
-  static final Key<Boolean> EAR_FEED = optional("fork.feed-hole", Kind.YES_NO, "whether a feed hole in an ear meets the pin", "no", "no");
+  static final Key<Boolean> EAR_FEED = optional("fork.feed-hole", Kind.YES_NO, "whether a feed hole in an ear meets the pin",
+      "no", "no");
 
   // ---- the duty ----
   static final Key<Force> LOAD = optional("duty.load", FORCE, "radial load on the roller", "it stands in the steps", "2.1 kN");
@@ -336,7 +348,8 @@ final class Schema {
       Kind.words("cleanliness", ContaminationLevel.values()), "how clean the lubricant stays (ISO 281:2007, Table 13)",
       "slight contamination");
   static final Key<ContactSurface> TRACK_SHAPE = required("duty.track", TRACK, "surface on which the roller runs", "flat");
-  static final Key<Double> TRACK_HARDNESS = required("duty.track-hardness-hrc", Kind.NUMBER, "hardness of the track in HRC, 20 to 58",
+  static final Key<Double> TRACK_HARDNESS = required("duty.track-hardness-hrc", Kind.NUMBER,
+      "hardness of the track in HRC, 20 to 58",
       "45");
   static final Key<Angle> TRACK_ANGLE = optional("duty.track-misalignment", ANGLE,
       "angle between track and roller that the structure holds", "not stated: the seat alone is looked at", "0.5 mrad");
@@ -353,7 +366,8 @@ final class Schema {
   // ---- the fleet ----
   static final Key<String> PLACE = required("name", Kind.NAME, "what the place is called", "strander 1");
   static final Key<Double> PLACE_HOURS = required("hours-per-year", Kind.NUMBER, "hours that it runs in a year", "4000");
-  static final Key<holdfast.quantity.OperatingTime> PLACE_AGE = optional("age", Kind.DURATION, "age of the roller there", "0 h, a new one",
+  static final Key<holdfast.quantity.OperatingTime> PLACE_AGE = optional("age", Kind.DURATION, "age of the roller there",
+      "0 h, a new one",
       "1200 h");
   static final Element.Repeat PLACES = new Element.Repeat("fleet.places", "places that run this roller", "a single roller",
       List.of(PLACE, PLACE_HOURS, PLACE_AGE));
@@ -361,7 +375,8 @@ final class Schema {
       "reliability wanted of the whole group until it is replaced", "with the places", "50 %");
   static final Key<Double> LEAD_YEARS = optional("fleet.lead-time-years", Kind.NUMBER, "years until ordered spares arrive",
       "with the places", "0.25");
-  static final Key<Double> SERVICE = optional("fleet.service-level", Kind.PERCENT, "probability that a spare is there when it is needed",
+  static final Key<Double> SERVICE = optional("fleet.service-level", Kind.PERCENT,
+      "probability that a spare is there when it is needed",
       "with the places", "95 %");
 
   private Schema() {}
@@ -597,7 +612,8 @@ final class Schema {
     }
 
     Key<ThermalExpansion> expansion() {
-      return optional(section + ".own-material.thermal-expansion", EXPANSION, "coefficient of thermal expansion α", "with its name",
+      return optional(section + ".own-material.thermal-expansion", EXPANSION, "coefficient of thermal expansion α",
+          "with its name",
           "11.5 µm/(m·K)");
     }
 
@@ -627,7 +643,8 @@ final class Schema {
     }
 
     List<Element> keys() {
-      return List.of(name(), ownName(), ownCondition(), group(), ductility(), modulus(), poisson(), expansion(), density(), yieldStrength(),
+      return List.of(name(), ownName(), ownCondition(), group(), ductility(), modulus(), poisson(), expansion(), density(),
+          yieldStrength(),
           tensile(), source());
     }
   }
@@ -640,7 +657,8 @@ final class Schema {
     }
 
     Key<Stress> tensile() {
-      return optional(section + ".endurance.tensile-strength", STRESS, "its tensile strength", "with the endurance limit", "900 MPa");
+      return optional(section + ".endurance.tensile-strength", STRESS, "its tensile strength", "with the endurance limit",
+          "900 MPa");
     }
 
     Key<Stress> yieldStrength() {

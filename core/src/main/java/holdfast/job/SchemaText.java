@@ -74,7 +74,8 @@ final class SchemaText {
       } else if (content instanceof Element.Repeat repeat) {
         Map<String, Object> item = new LinkedHashMap<>();
         repeat.keys().forEach(key -> item.put(key.path(), key));
-        properties.add(inner + quote(name) + ": {\"type\": \"array\", \"minItems\": 1, \"description\": " + quote(repeat.meaning())
+        properties.add(inner + quote(name) + ": {\"type\": \"array\", \"minItems\": 1, \"description\": "
+            + quote(repeat.meaning())
             + ", \"items\":\n" + object(item, inner) + "}");
       } else {
         Map<String, Object> deeper = (Map<String, Object>) content;
@@ -85,7 +86,8 @@ final class SchemaText {
       }
     });
     return indent + "{\"type\": \"object\", \"additionalProperties\": false,\n" + indent + "\"required\": ["
-        + String.join(", ", required) + "],\n" + indent + "\"properties\": {\n" + String.join(",\n", properties) + "\n" + indent + "}}";
+        + String.join(", ", required) + "],\n" + indent + "\"properties\": {\n" + String.join(",\n", properties) + "\n"
+            + indent + "}}";
   }
 
   @SuppressWarnings("unchecked")

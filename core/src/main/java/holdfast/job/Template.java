@@ -61,7 +61,8 @@ final class Template {
   }
 
   private static String sentence(Key<?> key) {
-    return key.meaning() + (key.kind().measured() ? "" : " [" + key.kind().accepts() + "]") + (key.mustBeThere() ? "" : "; without it: " + key.otherwise());
+    return key.meaning() + (key.kind().measured() ? "" : " [" + key.kind().accepts() + "]") + (key.mustBeThere() ? ""
+        : "; without it: " + key.otherwise());
   }
 
   private static String last(String path) {

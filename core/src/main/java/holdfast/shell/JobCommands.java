@@ -38,7 +38,8 @@ final class JobCommands {
   /** {@code new KIND [FILE] [--size SIZE]}. */
   int create(Arguments given) throws IOException {
     given.options(Set.of("size"));
-    List<String> words = given.words(1, 2, "new KIND [FILE] [--size SIZE]; KIND is one of " + String.join(", ", kinds().keySet()));
+    List<String> words = given.words(1, 2, "new KIND [FILE] [--size SIZE]; KIND is one of " + String.join(", ",
+        kinds().keySet()));
     MountingPlan job = kinds().get(words.get(0));
     if (job == null) {
       throw new IllegalArgumentException("no kind '" + words.get(0) + "': one of " + String.join(", ", kinds().keySet()));
@@ -148,7 +149,8 @@ final class JobCommands {
     String name = given.words(1, 1, "recompute SHEET.html").get(0);
     List<JobSheet.Difference> differences = JobSheet.recompute(text(name));
     for (JobSheet.Difference difference : differences) {
-      out.println("line " + difference.line() + "\n  stands:   " + difference.stands() + "\n  computed: " + difference.computed());
+      out.println("line " + difference.line() + "\n  stands:   " + difference.stands() + "\n  computed: "
+          + difference.computed());
     }
     out.println(differences.isEmpty() ? "the page is as computed from its job" : differences.size() + " lines differ");
     return differences.isEmpty() ? 0 : 1;
