@@ -26,4 +26,15 @@ record Key<T>(String path, Kind<T> kind, Need need, String meaning, String other
   boolean mustBeThere() {
     return need == Need.REQUIRED;
   }
+
+  /** A key is known by its path. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Key<?> key && path.equals(key.path);
+  }
+
+  @Override
+  public int hashCode() {
+    return path.hashCode();
+  }
 }

@@ -5,14 +5,15 @@ import holdfast.installation.ExampleJobs;
 import holdfast.installation.MountingPlan;
 import holdfast.installation.PlanSummary;
 import holdfast.job.JobFile;
-import holdfast.job.JobFileException;
 import holdfast.job.JobSheet;
 import holdfast.sheet.SheetUnits;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -173,10 +174,15 @@ final class JobCommands {
       return JobFile.read(in, "standard input");
     }
     MountingPlan bundled = ExampleJobs.all().get(name);
-    if (bundled != null && !Files.exists(Path.of(name))) {
+    if (bundled != null) {
       return bundled;
     }
-    return JobFile.read(Path.of(name));
+    Path file = Path.of(name);
+    if (name.isEmpty() || !Files.exists(file)) {
+      throw new IllegalArgumentException(
+          "no job '" + name + "': neither a file nor one of " + String.join(", ", ExampleJobs.all().keySet()));
+    }
+    return JobFile.read(file);
   }
 
   private String text(String name) throws IOException {
@@ -244,12 +250,14 @@ final class JobCommands {
         case "schema" -> commands.schema(given);
         default -> throw new IllegalArgumentException("no command '" + command + "'");
       };
-    } catch (JobFileException e) {
-      err.println(e.getMessage());
+    } catch (InvalidPathException e) {
+      err.println("'" + e.getInput() + "' is no name of a file: " + e.getReason());
     } catch (IllegalArgumentException e) {
       err.println(e.getMessage());
+    } catch (FileSystemException e) {
+      err.println("'" + e.getFile() + "': " + Texts.reason(e));
     } catch (IOException e) {
-      err.println(Problems.of(e));
+      err.println(Texts.reason(e));
     }
     return 2;
   }

@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Entry of the executable jar. */
 public final class Main {
@@ -23,15 +24,24 @@ public final class Main {
       Holdfast
         java -jar holdfast.jar                      open JShell with the vocabulary imported
         java -jar holdfast.jar SCRIPT               run a script of JShell lines and end
-        java -jar holdfast.jar sheet [JOB] [HTML]   print the installation sheet of a bundled example job (press-fit,
-                                                    slip-fit, yoke, impossible) and write its HTML to FILE.html
-        java -jar holdfast.jar tables diff A B      what changes from one edition of the table set to another; each a
+      on a job, which is a text file, '-' for standard input, or one of the bundled invented jobs press-fit, slip-fit,
+      yoke, impossible:
+        … new KIND [FILE] [--size SIZE]             a commented job to be changed by hand: stud-metric, stud-inch, yoke
+        … ask [FILE]                                asks for a job, one question after the other
+        … check JOB                                 all faults of the file, or whether the job may be installed
+        … sheet [JOB] [--html F] [--text F] [--units metric|both]
+        … compare JOB JOB…                          side by side
+        … what-if JOB key=value… [--to FILE]        for example member.bore=K7
+        … recompute SHEET.html                      computes a page again from the job in it, and compares
+        … schema page|json                          all keys of a job file
+      on the tables:
+        … tables diff A B                           what changes from one edition of the table set to another; each a
                                                     folder, a jar, or 'bundled'
-        java -jar holdfast.jar version              versions of the code and of the table set
+        … version                                   versions of the code and of the table set
       Lines piped in are run like a script.
       java -Dholdfast.tables=EDITION -jar … computes with the tables of that folder or jar.
-      Exit status: 0 it ran; 1 an error in a script, or differences; 2 the command line, a file or the tables cannot be
-      used; 3 the output cannot be written any longer.""";
+      Exit status: 0 it ran; 1 an error in a script, differences, or a job that must not be installed; 2 the command
+      line, a file or the tables cannot be used; 3 the output cannot be written any longer.""";
 
   private Main() {}
 
@@ -76,8 +86,8 @@ public final class Main {
       return script(System.in.readAllBytes(), "standard input", out, err);
     }
     switch (args[0]) {
-      case "sheet" -> {
-        return SheetCommand.run(args, out, err);
+      case "new", "ask", "check", "sheet", "compare", "what-if", "recompute", "schema" -> {
+        return JobCommands.run(args[0], List.of(args).subList(1, args.length), out, err, System.in);
       }
       case "tables" -> {
         return TablesCommand.run(args, out, err);

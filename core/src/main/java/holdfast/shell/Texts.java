@@ -25,8 +25,8 @@ final class Texts {
       return "there is no such file or folder";
     } else if (e instanceof AccessDeniedException) {
       return "that is not permitted";
-    } else if (e instanceof FileAlreadyExistsException) {
-      return "a file is in the way";
+    } else if (e instanceof FileAlreadyExistsException there) {
+      return "a file is in the way" + (there.getReason() == null ? "" : ": " + there.getReason());
     } else if (e instanceof CharacterCodingException) {
       return "it is not written in UTF-8";
     }

@@ -2,6 +2,7 @@
 package holdfast.shell;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
@@ -11,20 +12,26 @@ import java.nio.file.StandardCopyOption;
 
 /** Writes files whole or not at all, and never over a file that this program did not write. */
 final class Written {
-  /** Stands in every file that may be written over. */
-  static final String MARK = "holdfast-paper";
+  /** Stands in the head of every page. */
+  private static final String MARK = "<meta name=\"generator\" content=\"Holdfast\">";
 
   private Written() {}
 
   /** Writes a paper; a paper written before is replaced. */
   static void paper(Path file, String text) throws IOException {
-    if (Files.exists(file) && !Files.isRegularFile(file)) {
-      throw new FileAlreadyExistsException(file.toString(), null, "it is no plain file");
-    }
-    if (Files.exists(file) && !Files.readString(file, StandardCharsets.ISO_8859_1).contains(MARK)) {
-      throw new FileAlreadyExistsException(file.toString(), null, "it was not written by this program; choose another name");
+    if (Files.exists(file) && !isPage(file)) {
+      throw new FileAlreadyExistsException(file.toString(), null, "it is no page of this program, so it is not written over");
     }
     write(file, text);
+  }
+
+  private static boolean isPage(Path file) throws IOException {
+    if (!Files.isRegularFile(file)) {
+      return false;
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return new String(in.readNBytes(1000), StandardCharsets.UTF_8).contains(MARK);
+    }
   }
 
   /** Writes a file that is not there yet. */

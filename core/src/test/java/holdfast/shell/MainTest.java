@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.installation.ExampleJobs;
 import holdfast.installation.InstallationPlan;
+import holdfast.job.JobFile;
+import holdfast.job.JobQuestions;
+import holdfast.job.JobSheet;
 import holdfast.tables.TableSet;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -15,7 +18,9 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -46,8 +51,8 @@ class MainTest {
   void helpIsPrintedWhenAsked() throws Exception {
     for (String word : List.of("help", "-h", "--help")) {
       assertEquals(0, run(word));
-      for (String command : List.of("SCRIPT", "sheet [JOB] [HTML]", "tables diff A B", "version")) {
-        assertTrue(out().contains("java -jar holdfast.jar " + command), out());
+      for (String command : List.of("SCRIPT", "new KIND", "sheet [JOB]", "tables diff A B", "version")) {
+        assertTrue(out().contains(" " + command), out());
       }
       assertEquals("", err());
     }
@@ -109,63 +114,110 @@ class MainTest {
     assertEquals(InstallationPlan.example().sheet().text(), out());
     assertTrue(ExampleJobs.all().keySet().containsAll(List.of("press-fit", "slip-fit", "impossible")));
     for (String job : ExampleJobs.all().keySet()) {
-      assertEquals(0, run("sheet", job));
+      assertEquals(ExampleJobs.all().get(job).stops().isEmpty() ? 0 : 1, run("sheet", job));
       assertEquals(ExampleJobs.all().get(job).sheet().text(), out());
     }
   }
 
   @Test
-  void theSheetIsWrittenToAFile() throws Exception {
+  void theSheetIsWrittenToAFileWithItsJobAndIsReplacedByAnother() throws Exception {
     Path file = folder.resolve("sheet.html");
-    assertEquals(0, run("sheet", file.toString()));
+    assertEquals(0, run("sheet", "--html", file.toString()));
     assertEquals(InstallationPlan.example().sheet().text() + "HTML written to " + file + "\n", out());
-    assertEquals(InstallationPlan.example().sheet().html(), Files.readString(file));
-    assertEquals(0, run("sheet", "slip-fit", file.toString()));
-    assertEquals(ExampleJobs.all().get("slip-fit").sheet().html(), Files.readString(file));
+    assertEquals(0, run("recompute", file.toString()));
+    run("sheet", "slip-fit", "--html=" + file);
+    assertEquals(JobSheet.html(ExampleJobs.inchSlipFit()), Files.readString(file));
+    Files.writeString(file, Files.readString(file).replace("DO NOT", "D0 NOT").replace("380", "381"));
+    assertEquals(1, run("recompute", file.toString()));
   }
 
   @Test
-  void oneJobAndOneFileAtATime() throws Exception {
-    assertEquals(2, run("sheet", "slip-fit", "a.html", "b.html"));
-    assertTrue(err().contains("\nsheet takes a job (") && err().contains("slip-fit"), err());
-    assertEquals(2, run("sheet", "no-job", "b.html"));
-    assertEquals("", out());
-  }
-
-  @Test
-  void aWordThatIsNoJobPrintsNoOtherJobAndWritesNoFile() throws Exception {
-    for (String word : List.of("nosuchjob", "my-job.jsh", "slip-fit.txt", "")) {
-      Path file = folder.resolve(word.isEmpty() ? "x" : word);
-      Files.writeString(file, "mine");
-      assertEquals(2, run("sheet", word.isEmpty() ? word : file.toString()));
-      assertTrue(err().startsWith("no job '") && err().contains("sheet takes a job (press-fit, "), err());
-      assertEquals(2, run("sheet", "yoke", file.toString()));
-      assertTrue(err().startsWith("not one file FILE.html: "), err());
+  void whatIsNoJobPrintsNoOtherJobAndWritesNoFile() throws Exception {
+    for (String word : List.of("nosuchjob", "my-job.jsh", "slip-fit.txt")) {
+      Path page = folder.resolve(word + ".html");
+      assertEquals(2, run("sheet", word, "--html", page.toString()));
+      assertTrue(err().contains("press-fit, slip-fit") && err().contains(word), err());
+      assertEquals("", out());
+      Path file = Files.writeString(folder.resolve(word), "mine");
+      assertEquals(2, run("sheet", file.toString(), "--html", page.toString()));
       assertEquals("", out());
       assertEquals("mine", Files.readString(file));
+      assertFalse(Files.exists(page));
     }
+    assertEquals(2, run("sheet", "yoke", "slip-fit"));
+    assertEquals(2, run("sheet", "yoke", "--htm", "x.html"));
+    assertEquals(2, run("sheet", ""));
+    assertEquals(2, run("sheet", folder.toString()));
+    assertEquals("", out());
   }
 
   @Test
-  void aPageOfTheUsersOwnIsNeverOverwritten() throws Exception {
+  void aFileOfTheUsersOwnIsNeverOverwritten() throws Exception {
     Path page = Files.writeString(folder.resolve("mine.html"), "<!DOCTYPE html>\n<p>mine");
-    assertEquals(2, run("sheet", page.toString()));
-    assertEquals("'" + page + "' is there already and is no sheet of Holdfast; it is not overwritten\n", err());
-    assertEquals("", out());
-    assertEquals("<!DOCTYPE html>\n<p>mine", Files.readString(page));
     Path directory = Files.createDirectory(folder.resolve("folder.html"));
-    assertEquals(2, run("sheet", directory.toString()));
-    assertTrue(err().contains("is there already"), err());
+    for (Path there : List.of(page, directory)) {
+      assertEquals(2, run("sheet", "--html", there.toString()));
+      assertTrue(err().startsWith("'" + there + "': a file is in the way"), err());
+    }
+    assertEquals(2, run("new", "stud-metric", page.toString()));
+    assertEquals(2, run("sheet", "--text", page.toString()));
+    assertEquals(2, run("what-if", "press-fit", "member.bore=K7", "--to", page.toString()));
+    assertEquals("<!DOCTYPE html>\n<p>mine", Files.readString(page));
+    try (var files = Files.list(folder)) {
+      assertEquals(2, files.count());
+    }
   }
 
   @Test
   void whereASheetCannotBeWrittenIsSaidInALine() throws Exception {
     String nowhere = folder.resolve("nowhere").resolve("sheet.html").toString();
-    assertEquals(2, run("sheet", nowhere));
-    assertEquals("'" + nowhere + "' cannot be written: there is no such file or folder\n", err());
-    assertEquals(2, run("sheet", "a\0.html"));
-    assertTrue(err().startsWith("'a\0.html' is no name of a file: "), err());
-    assertEquals("", out());
+    assertEquals(2, run("sheet", "--html", nowhere));
+    assertEquals(1, err().lines().count());
+    assertEquals(2, run("sheet", "--html", "a\0.html"));
+    assertTrue(err().contains("is no name of a file: "), err());
+  }
+
+  @Test
+  void aNewJobIsCheckedPrintedChangedAndCompared() throws Exception {
+    Path file = folder.resolve("lever.yaml");
+    assertEquals(0, run("new", "stud-metric", file.toString()));
+    assertEquals(0, run("check", file.toString()));
+    assertEquals(0, run("sheet", file.toString()));
+    assertEquals(0, run("compare", file.toString(), "slip-fit"));
+    Path other = folder.resolve("k7.yaml");
+    run("what-if", file.toString(), "member.bore=K7", "--to", other.toString());
+    assertEquals("K7", ((InstallationPlan) JobFile.read(other)).member().boreTolerance());
+    assertEquals(2, run("what-if", file.toString(), "member.bor=K7"));
+    assertTrue(err().contains("'member.bore'"), err());
+    Files.writeString(file, Files.readString(file).replace("torque: 75 N·m", "torque: 75"));
+    assertEquals(2, run("check", file.toString()));
+    assertTrue(err().contains("nut.torque") && err().contains("line "), err());
+    assertEquals(0, run("new", "stud-inch", "--size", "inch 1-1/4 in"));
+    assertEquals(0, run("schema", "json"));
+    assertEquals(0, run("schema", "page"));
+  }
+
+  @Test
+  void theQuestionsOfAJobEndInItsFile() throws Exception {
+    InputStream before = System.in;
+    try {
+      List<String> answers = new ArrayList<>();
+      JobQuestions questions = new JobQuestions();
+      while (questions.next().isPresent()) {
+        JobQuestions.Question question = questions.next().get();
+        String answer = question.otherwise().isPresent() ? "" : question.example();
+        answers.add(answer);
+        assertEquals(Optional.empty(), questions.answer(answer), question.key());
+      }
+      System.setIn(new ByteArrayInputStream((String.join("\n", answers) + "\n").getBytes(StandardCharsets.UTF_8)));
+      Path file = folder.resolve("asked.yaml");
+      assertEquals(0, run("ask", file.toString()));
+      assertEquals(questions.job(), JobFile.read(file));
+      System.setIn(new ByteArrayInputStream("stud in a member\n".getBytes(StandardCharsets.UTF_8)));
+      assertEquals(2, run("ask"));
+    } finally {
+      System.setIn(before);
+    }
   }
 
   @Test
