@@ -65,6 +65,9 @@ public final class JobQuestions {
    */
   public Optional<String> answer(String text) {
     Objects.requireNonNull(text, "text");
+    if (at == keys.size()) {
+      return Optional.of("no question waits");
+    }
     Key<?> key = keys.get(at);
     if (text.isBlank()) {
       if (needed(key)) {
@@ -97,7 +100,7 @@ public final class JobQuestions {
       Element head = group.keys().get(0);
       boolean ownSection = section.contains(".own-material.") || section.contains(".internal-geometry.");
       return !head.equals(key) && !values.has(head) && !key.mustBeThere()
-          && (group.keys().contains(key) || ownSection && head.path().startsWith(section));
+          && (group.keys().contains(key) || (ownSection && head.path().startsWith(section)));
     });
     boolean told = Schema.choices(inFork).stream().anyMatch(choice -> choice.one().equals(Schema.ROLLER_SIZE)
         ? choice.others().contains(key) && values.has(choice.one())
@@ -114,9 +117,9 @@ public final class JobQuestions {
     boolean together = Schema.groups(inFork).stream()
         .anyMatch(group -> group.keys().contains(key) && group.keys().stream().anyMatch(values::has));
     boolean instead = Schema.choices(inFork).stream()
-        .anyMatch(choice -> choice.others().contains(key) && !values.has(choice.one()) && asked(choice.one())
-            || choice.one().equals(key) && choice.others().stream().allMatch(this::asked)
-                && choice.others().stream().noneMatch(values::has) && !key.equals(Schema.ROLLER_SIZE));
+        .anyMatch(choice -> (choice.others().contains(key) && !values.has(choice.one()) && asked(choice.one()))
+            || (choice.one().equals(key) && choice.others().stream().allMatch(this::asked)
+                && choice.others().stream().noneMatch(values::has) && !key.equals(Schema.ROLLER_SIZE)));
     return together || instead;
   }
 
@@ -128,9 +131,13 @@ public final class JobQuestions {
    * The job of the answers.
    *
    * @return the job
-   * @throws JobFileException if the answers contradict each other
+   * @throws JobFileException if a question waits, or the answers contradict each other
    */
   public MountingPlan job() {
+    if (next().isPresent()) {
+      throw new JobFileException("the answers", List.of(
+          new Fault(1, 1, next().get().key(), "", next().get().accepts(), "this question waits for its answer")));
+    }
     return JobFile.parse(Writer.text(values, values.get(Schema.IN_FORK), MeasureSystem.METRIC));
   }
 }

@@ -84,7 +84,7 @@ public final class JobSheet {
         j++;
       } else if (both && common[i + 1][j + 1] == common[i][j]) {
         all.add(new Difference(i + 1, plain(page.get(i++)), plain(computed.get(j++))));
-      } else if (j >= computed.size() || i < page.size() && common[i + 1][j] >= common[i][j + 1]) {
+      } else if (j >= computed.size() || (i < page.size() && common[i + 1][j] >= common[i][j + 1])) {
         all.add(new Difference(i + 1, plain(page.get(i++)), ""));
       } else {
         all.add(new Difference(0, "", plain(computed.get(j++))));

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -91,7 +92,7 @@ final class Reader {
   }
 
   private void unknown(Yaml.Text key, String path, String prefix, Map<String, Element> known, Map<String, Element> elsewhere) {
-    TreeSet<String> siblings = children(prefix, known);
+    Set<String> siblings = children(prefix, known);
     boolean other = elsewhere.keySet().stream().anyMatch(p -> p.equals(path) || p.startsWith(path + "."));
     String reason = other
         ? "this key belongs to jobs whose roller is held in the other way (mounting)"
@@ -100,7 +101,7 @@ final class Reader {
     faults.add(new Fault(key.line(), key.column(), path, "", String.join(", ", siblings), reason));
   }
 
-  private static TreeSet<String> children(String prefix, Map<String, Element> known) {
+  private static Set<String> children(String prefix, Map<String, Element> known) {
     return known.keySet().stream()
         .filter(path -> path.startsWith(prefix))
         .map(path -> path.substring(prefix.length()).split("\\.", 2)[0])

@@ -52,7 +52,7 @@ final class SchemaText {
 
   @SuppressWarnings("unchecked")
   private static void place(Map<String, Object> root, Element element) {
-    String[] parts = element.path().split("\\.");
+    String[] parts = element.path().split("\\.", -1);
     Map<String, Object> section = root;
     for (int i = 0; i + 1 < parts.length; i++) {
       section = (Map<String, Object>) section.computeIfAbsent(parts[i], name -> new LinkedHashMap<String, Object>());

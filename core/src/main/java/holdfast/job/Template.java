@@ -75,7 +75,7 @@ final class Template {
 
   /** Section heads, commented out if nothing under them is there, so that the file stays one that can be read. */
   private String enter(String path, List<Element> elements) {
-    String[] parts = path.split("\\.");
+    String[] parts = path.split("\\.", -1);
     List<String> sections = new ArrayList<>(List.of(parts).subList(0, parts.length - 1));
     for (int depth = 0; depth < sections.size(); depth++) {
       if (open.size() <= depth || !open.subList(0, depth + 1).equals(sections.subList(0, depth + 1))) {
@@ -91,7 +91,7 @@ final class Template {
 
   private void comment(String indent, String sentence) {
     StringBuilder line = new StringBuilder();
-    for (String word : sentence.split(" ")) {
+    for (String word : sentence.split(" ", -1)) {
       if (line.length() > 0 && indent.length() + line.length() + word.length() > WIDTH) {
         text.append(indent).append("#").append(line).append('\n');
         line.setLength(0);

@@ -46,7 +46,7 @@ final class Writer {
 
   /** Opens the sections of a path that are not open yet; the indent of its last part. */
   private String enter(String path) {
-    String[] parts = path.split("\\.");
+    String[] parts = path.split("\\.", -1);
     List<String> sections = List.of(parts).subList(0, parts.length - 1);
     for (int depth = 0; depth < sections.size(); depth++) {
       if (open.size() <= depth || !open.subList(0, depth + 1).equals(sections.subList(0, depth + 1))) {

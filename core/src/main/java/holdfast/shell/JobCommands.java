@@ -79,10 +79,10 @@ final class JobCommands {
     return summary.install() ? 0 : 1;
   }
 
-  /** {@code sheet [FILE] [--html F] [--text F] [--units metric|both]}. */
+  /** {@code sheet [FILE] [--html F] [--text F] [--units metric|inch|both]}. */
   int sheet(Arguments given) throws IOException {
     given.options(Set.of("html", "text", "units"));
-    List<String> words = given.words(0, 1, "sheet [FILE] [--html F] [--text F] [--units metric|both]");
+    List<String> words = given.words(0, 1, "sheet [FILE] [--html F] [--text F] [--units metric|inch|both]");
     MountingPlan job = words.isEmpty() ? ExampleJobs.metricPressFit() : job(words.get(0));
     if (given.option("units").isPresent()) {
       job = job.withUnits(units(given.option("units").get()));
@@ -105,8 +105,9 @@ final class JobCommands {
   private static SheetUnits units(String word) {
     return switch (word) {
       case "metric" -> SheetUnits.METRIC;
+      case "inch" -> SheetUnits.INCH;
       case "both" -> SheetUnits.INCH_AND_METRIC;
-      default -> throw new IllegalArgumentException("no units '" + word + "': metric or both");
+      default -> throw new IllegalArgumentException("no units '" + word + "': metric, inch or both");
     };
   }
 

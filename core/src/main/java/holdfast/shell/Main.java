@@ -29,7 +29,7 @@ public final class Main {
         … new KIND [FILE] [--size SIZE]             a commented job to be changed by hand: stud-metric, stud-inch, yoke
         … ask [FILE]                                asks for a job, one question after the other
         … check JOB                                 all faults of the file, or whether the job may be installed
-        … sheet [JOB] [--html F] [--text F] [--units metric|both]
+        … sheet [JOB] [--html F] [--text F] [--units metric|inch|both]
         … compare JOB JOB…                          side by side
         … what-if JOB key=value… [--to FILE]        for example member.bore=K7
         … recompute SHEET.html                      computes a page again from the job in it, and compares

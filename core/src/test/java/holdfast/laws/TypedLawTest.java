@@ -4,6 +4,7 @@ package holdfast.laws;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdfast.job.JobFileException;
 import holdfast.quantity.InputException;
 import holdfast.trace.Traced;
 import java.lang.reflect.Constructor;
@@ -88,7 +89,7 @@ class TypedLawTest {
       lastAnswered.put(call, before);
       judge(call, on, before, answer);
     } catch (InvocationTargetException e) {
-      if (!(e.getCause() instanceof InputException)) {
+      if (!(e.getCause() instanceof InputException || e.getCause() instanceof JobFileException)) {
         fault(name, on, before, "throws " + e.getCause() + at(e.getCause()));
       }
     } catch (InstantiationException | IllegalAccessException e) {
