@@ -38,6 +38,7 @@ import holdfast.seats.Material;
 import holdfast.seats.OuterPart;
 import holdfast.seats.StudMaterial;
 import holdfast.tables.SourceRef;
+import holdfast.threads.ScrewThread;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -238,8 +239,10 @@ final class Assembly {
 
   private Nut nut() {
     Kind.Range<Double> friction = values.get(Schema.FRICTION);
-    Nut.Builder nut = Nut.onFace(values.get(Schema.FACE_OUTER), values.get(Schema.FACE_INNER))
-        .friction(friction.least(), friction.greatest())
+    Nut.Builder nut = values.has(Schema.FACE_OUTER)
+        ? Nut.onFace(values.get(Schema.FACE_OUTER), values.get(Schema.FACE_INNER))
+        : Nut.onStandardFace(ScrewThread.of(stated(Schema.STUD_THREAD, size -> size.stud().threads().get(0))));
+    nut.friction(friction.least(), friction.greatest())
         .wrench(values.get(Schema.TORQUE_SET), values.find(Schema.WRENCH_ERROR).orElse(0.04))
         .reserve(values.find(Schema.RESERVE).orElse(1.5));
     if (values.has(Schema.ENGAGED)) {
@@ -299,10 +302,11 @@ final class Assembly {
         .life(values.get(Schema.LIFE), new Reliability(100 * values.find(Schema.RELIABILITY).orElse(0.9)))
         .staticSafety(values.get(Schema.STATIC_SAFETY))
         .at(values.get(Schema.WORK))
-        .lubricant(values.get(Schema.OIL), values.get(Schema.CLEANLINESS))
         .track(values.get(Schema.TRACK_SHAPE), values.get(Schema.TRACK_HARDNESS))
         .surroundings(new Surroundings(values.find(Schema.DUST).orElse(null), values.find(Schema.WATER).orElse(null),
             values.find(Schema.SHAKING).orElse(null)));
+    values.find(Schema.CLEANLINESS).ifPresentOrElse(
+        level -> duty.lubricant(values.get(Schema.OIL), level), () -> duty.lubricant(values.get(Schema.OIL)));
     values.find(Schema.TRACK_ANGLE).ifPresent(duty::trackMisalignment);
     values.get(Schema.FEED_PORT).ifPresentOrElse(duty::greaseThrough, duty::lubricatedForLife);
     if (values.find(Schema.UPRIGHT).orElse(false)) {

@@ -196,7 +196,7 @@ final class Extraction {
     double reliability = BigDecimal.valueOf(duty.reliability().percent()).movePointLeft(2).doubleValue();
     values.put(Schema.LIFE, duty.wantedLife()).put(Schema.RELIABILITY, reliability)
         .put(Schema.STATIC_SAFETY, duty.staticSafety()).put(Schema.WORK, duty.workingTemperature())
-        .put(Schema.OIL, duty.viscosity()).put(Schema.CLEANLINESS, duty.contamination()).put(Schema.TRACK_SHAPE, duty.track())
+        .put(Schema.OIL, duty.viscosity()).putIf(Schema.CLEANLINESS, duty.statedContamination()).put(Schema.TRACK_SHAPE, duty.track())
         .put(Schema.TRACK_HARDNESS, duty.trackHardness()).putIf(Schema.TRACK_ANGLE, duty.statedTrackMisalignment())
         .put(Schema.FEED_PORT, duty.statedFeed());
     unless(Schema.UPRIGHT, duty.uprightAxis(), false);

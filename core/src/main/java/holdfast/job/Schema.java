@@ -4,6 +4,8 @@ package holdfast.job;
 import static holdfast.job.Key.optional;
 import static holdfast.job.Key.required;
 
+import holdfast.bearings.Cleanliness;
+import holdfast.bearings.Contamination;
 import holdfast.bearings.ContaminationLevel;
 import holdfast.bearings.OuterRing;
 import holdfast.contact.ContactSurface;
@@ -50,6 +52,7 @@ import java.util.function.Predicate;
  */
 final class Schema {
   // ---- kinds ----
+  private static final Kind<ContaminationLevel> LEVELS = Kind.words("cleanliness", ContaminationLevel.values());
   private static final Map<HousingShape.Kind, String> SHAPES =
       Map.of(HousingShape.Kind.RING, "ring", HousingShape.Kind.EDGE, "edge", HousingShape.Kind.BLOCK, "block");
   static final Kind<Force> FORCE =
@@ -117,6 +120,9 @@ final class Schema {
       },
       (band, system) -> band.equals(FrictionBand.general()) ? "general" : band.equals(FrictionBand.pressingOiled()) ? "oiled"
           : Kind.NUMBER_RANGE.write().text(new Kind.Range<>(band.least(), band.greatest()), system));
+  static final Kind<Contamination> CONTAMINATION = new Kind<>("cleanliness", false,
+      "a level of ISO 281:2007, Table 13 (" + String.join(", ", LEVELS.words()) + "), also 'at 0.5' of the way through its range; a"
+          + " figure of its Annex A such as figure A.11; or eC 0.4", List.of(), Schema::contamination, Schema::contaminationText);
   static final Kind<Optional<Port>> FEED = feed();
   static final Kind<TradeFactor> DIRT = trade("Fc");
   static final Kind<TradeFactor> MOISTURE = trade("Fm");
@@ -266,11 +272,11 @@ final class Schema {
       "whether a feed hole in the member meets the radial hole of the stud", "no", "no");
 
   // ---- the nut ----
-  static final Key<Length> FACE_OUTER = required("nut.face-outer", Kind.LENGTH,
-      "outer diameter of the face on which the nut turns",
-      "24.8 mm");
-  static final Key<Length> FACE_INNER = required("nut.face-inner", Kind.LENGTH,
-      "inner diameter of that face: bore, chamfer or washer bore, the largest", "19 mm");
+  static final Key<Length> FACE_OUTER = optional("nut.face-outer", Kind.LENGTH,
+      "outer diameter of the face on which the nut turns", "standard face of the thread: a metric hexagon over a medium hole, an"
+          + " inch hex nut over a narrow plain washer", "24.8 mm");
+  static final Key<Length> FACE_INNER = optional("nut.face-inner", Kind.LENGTH,
+      "inner diameter of that face: bore, chamfer or washer bore, the largest", "with the outer diameter", "19 mm");
   static final Key<Kind.Range<Double>> FRICTION = required("nut.friction", Kind.NUMBER_RANGE,
       "coefficient of friction in thread and face", "0.10 … 0.16");
   static final Key<Torque> TORQUE_SET = required("nut.torque", TORQUE, "torque to which the wrench is set", "75 N·m");
@@ -345,9 +351,8 @@ final class Schema {
       "temperature of stud and member at work", "60 °C");
   static final Key<KinematicViscosity> OIL = required("duty.viscosity", VISCOSITY,
       "viscosity of the oil, or of the grease's base oil, at that temperature", "150 mm²/s");
-  static final Key<ContaminationLevel> CLEANLINESS = required("duty.cleanliness",
-      Kind.words("cleanliness", ContaminationLevel.values()), "how clean the lubricant stays (ISO 281:2007, Table 13)",
-      "slight contamination");
+  static final Key<Contamination> CLEANLINESS = optional("duty.cleanliness", CONTAMINATION, "how clean the lubricant stays",
+      "it follows from dirt and seals", "slight contamination");
   static final Key<ContactSurface> TRACK_SHAPE = required("duty.track", TRACK, "surface on which the roller runs", "flat");
   static final Key<Double> TRACK_HARDNESS = required("duty.track-hardness-hrc", Kind.NUMBER,
       "hardness of the track in HRC, 20 to 58",
@@ -424,12 +429,12 @@ final class Schema {
 
   private static final List<Together> STUD_GROUPS = List.of(
       new Together(List.of(Z, DWE, LWE, ROLLERS_FROM, DPW, DPW_FROM, CLEARANCE, CLEARANCE_FROM, PROFILE, PROFILE_FROM)),
-      new Together(List.of(TURNING, STANDING)), new Together(List.of(ENGAGED, NUT_SHEAR)),
+      new Together(List.of(TURNING, STANDING)), new Together(List.of(ENGAGED, NUT_SHEAR)), new Together(List.of(FACE_OUTER, FACE_INNER)),
       new Together(List.of(OPEN_AXIAL, OPEN_HEAD, OPEN_THREAD, OPEN_RADIAL)), new Together(List.of(LOAD, ROTATION)),
       new Together(List.of(PLACES, FLEET_RELIABILITY, LEAD_YEARS, SERVICE)), STUD_MATERIAL.together(), MEMBER_MATERIAL.together(),
       new Together(STUD_ENDURANCE.keys()));
-  private static final List<Together> FORK_GROUPS = List.of(STUD_GROUPS.get(0), STUD_GROUPS.get(1), STUD_GROUPS.get(4),
-      STUD_GROUPS.get(5), PIN_MATERIAL.together(), FORK_MATERIAL.together(), new Together(PIN_ENDURANCE.keys()));
+  private static final List<Together> FORK_GROUPS = List.of(STUD_GROUPS.get(0), STUD_GROUPS.get(1), STUD_GROUPS.get(5),
+      STUD_GROUPS.get(6), PIN_MATERIAL.together(), FORK_MATERIAL.together(), new Together(PIN_ENDURANCE.keys()));
   private static final List<Either> STUD_CHOICES = List.of(
       new Either(ROLLER_SIZE, List.of(OUTSIDE, WIDTH, STUD, STUD_TOLERANCE, STUD_THREAD, FLANGE, GAP)),
       new Either(STEPS, List.of(LOAD)), STUD_MATERIAL.either(), MEMBER_MATERIAL.either());
@@ -489,6 +494,33 @@ final class Schema {
       boolean single = Material.all().stream().filter(other -> other.name().equals(known.name())).count() == 1;
       return single ? known.name() : known.name() + " | " + known.condition();
     });
+  }
+
+  private static Contamination contamination(String text) {
+    String stripped = text.strip();
+    if (stripped.startsWith("eC ")) {
+      return Contamination.ofFactor(Kind.number(stripped.substring(3)));
+    }
+    for (Cleanliness cleanliness : Cleanliness.values()) {
+      if (stripped.equals("figure " + cleanliness.figure())) {
+        return Contamination.of(cleanliness);
+      }
+    }
+    int at = stripped.indexOf(" at ");
+    return at < 0
+        ? Contamination.of(LEVELS.read().apply(stripped))
+        : Contamination.of(LEVELS.read().apply(stripped.substring(0, at)), Kind.number(stripped.substring(at + 4)));
+  }
+
+  private static String contaminationText(Contamination contamination, MeasureSystem system) {
+    if (contamination instanceof Contamination.Given given) {
+      return "eC " + Kind.exact(given.eC());
+    }
+    if (contamination instanceof Contamination.OfEquation equation) {
+      return "figure " + equation.cleanliness().figure();
+    }
+    Contamination.OfLevel level = (Contamination.OfLevel) contamination;
+    return LEVELS.write().text(level.level(), system) + (level.position() == 0 ? "" : " at " + Kind.exact(level.position()));
   }
 
   private static String seriesName(RollerSeries series) {
