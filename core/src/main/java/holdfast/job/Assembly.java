@@ -120,6 +120,12 @@ final class Assembly {
         .greaseBore(values.get(Schema.GREASE_BORE))
         .material(material(Schema.STUD_MATERIAL), values.find(Schema.STUD_ROUGHNESS).orElse(NONE))
         .head(values.get(Schema.HEAD));
+    if (values.has(Schema.STUD_LENGTH)) {
+      roller.lengths(values.get(Schema.STUD_LENGTH), values.get(Schema.THREAD_LENGTH));
+    } else {
+      values.find(Schema.ROLLER_SIZE)
+          .ifPresent(size -> roller.lengths(size.stud().length(), size.stud().threadLength()));
+    }
     if (values.find(Schema.FITTING).orElse(false)) {
       roller.fittingInSocket();
     }
@@ -231,6 +237,7 @@ final class Assembly {
         .bore(values.get(Schema.BORE), values.get(Schema.SEAT_LENGTH))
         .pressingFriction(values.get(Schema.PRESSING_FRICTION));
     values.find(Schema.RUN_OUT).ifPresent(member::faceRunOut);
+    values.find(Schema.THICKNESS).ifPresent(member::thickness);
     if (values.find(Schema.FEED_HOLE).orElse(false)) {
       member.feedHole();
     }
@@ -242,11 +249,14 @@ final class Assembly {
     Nut.Builder nut = values.has(Schema.FACE_OUTER)
         ? Nut.onFace(values.get(Schema.FACE_OUTER), values.get(Schema.FACE_INNER))
         : Nut.onStandardFace(ScrewThread.of(stated(Schema.STUD_THREAD, size -> size.stud().threads().get(0))));
-    nut.friction(friction.least(), friction.greatest())
+    nut.friction(values.get(Schema.CONDITION), friction.least(), friction.greatest())
         .wrench(values.get(Schema.TORQUE_SET), values.find(Schema.WRENCH_ERROR).orElse(0.04))
         .reserve(values.find(Schema.RESERVE).orElse(1.5));
     if (values.has(Schema.ENGAGED)) {
       nut.engaged(values.get(Schema.ENGAGED), values.get(Schema.NUT_SHEAR));
+    }
+    if (values.has(Schema.NUT_HEIGHT)) {
+      nut.stack(values.get(Schema.NUT_HEIGHT), values.get(Schema.WASHER));
     }
     NutLocking locking = values.find(Schema.LOCKING).orElse(NutLocking.NONE);
     Optional<Torque> prevailing = values.find(Schema.PREVAILING);

@@ -103,6 +103,8 @@ final class Extraction {
         .put(Schema.STUD_TOLERANCE, roller.studTolerance()).put(Schema.STUD_THREAD, roller.thread())
         .put(Schema.GREASE_BORE, roller.greaseBore()).put(Schema.FLANGE, roller.flangeDiameter())
         .put(Schema.GAP, roller.ringGap());
+    Optional.ofNullable(roller.lengths())
+        .ifPresent(lengths -> values.put(Schema.STUD_LENGTH, lengths.stud()).put(Schema.THREAD_LENGTH, lengths.thread()));
     material(Schema.STUD_MATERIAL, roller.material());
     length(Schema.STUD_ROUGHNESS, roller.seatRoughness());
     values.put(Schema.HEAD, roller.build().head());
@@ -150,15 +152,19 @@ final class Extraction {
     values.put(Schema.MEMBER, member.name());
     body(Schema.MEMBER_MATERIAL, Schema.MEMBER_SHAPE, Schema.MEMBER_ROUGHNESS, member.body());
     values.put(Schema.BORE, member.boreTolerance()).put(Schema.SEAT_LENGTH, member.seatLength())
-        .put(Schema.PRESSING_FRICTION, member.pressingFriction()).putIf(Schema.RUN_OUT, member.statedRunOut());
+        .put(Schema.PRESSING_FRICTION, member.pressingFriction()).putIf(Schema.RUN_OUT, member.statedRunOut())
+        .putIf(Schema.THICKNESS, Optional.ofNullable(member.thickness()));
     unless(Schema.FEED_HOLE, member.feedHole(), false);
   }
 
   private void nut(Nut nut) {
     values.put(Schema.FACE_OUTER, nut.faceOuter()).put(Schema.FACE_INNER, nut.faceInner())
-        .put(Schema.FRICTION, new Kind.Range<>(nut.leastFriction(), nut.greatestFriction()))
+        .put(Schema.CONDITION, nut.condition()).put(Schema.FRICTION, new Kind.Range<>(nut.leastFriction(),
+            nut.greatestFriction()))
         .put(Schema.TORQUE_SET, nut.torque()).put(Schema.WRENCH_ERROR, nut.wrenchError()).put(Schema.RESERVE, nut.reserve())
         .putIf(Schema.ENGAGED, nut.statedEngagement()).putIf(Schema.NUT_SHEAR, Optional.ofNullable(nut.shearStrength()));
+    Optional.ofNullable(nut.stack())
+        .ifPresent(stack -> values.put(Schema.NUT_HEIGHT, stack.height()).put(Schema.WASHER, stack.washer()));
     unless(Schema.LOCKING, nut.locking(), NutLocking.NONE);
     if (nut.locking().prevailing()) {
       values.put(Schema.PREVAILING, nut.prevailing());
@@ -196,7 +202,8 @@ final class Extraction {
     double reliability = BigDecimal.valueOf(duty.reliability().percent()).movePointLeft(2).doubleValue();
     values.put(Schema.LIFE, duty.wantedLife()).put(Schema.RELIABILITY, reliability)
         .put(Schema.STATIC_SAFETY, duty.staticSafety()).put(Schema.WORK, duty.workingTemperature())
-        .put(Schema.OIL, duty.viscosity()).putIf(Schema.CLEANLINESS, duty.statedContamination()).put(Schema.TRACK_SHAPE, duty.track())
+        .put(Schema.OIL, duty.viscosity()).putIf(Schema.CLEANLINESS, duty.statedContamination()).put(Schema.TRACK_SHAPE,
+            duty.track())
         .put(Schema.TRACK_HARDNESS, duty.trackHardness()).putIf(Schema.TRACK_ANGLE, duty.statedTrackMisalignment())
         .put(Schema.FEED_PORT, duty.statedFeed());
     unless(Schema.UPRIGHT, duty.uprightAxis(), false);

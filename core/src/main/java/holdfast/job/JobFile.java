@@ -143,7 +143,8 @@ public final class JobFile {
       throw new InputException("size", size, "left out for a yoke roller", "the printed series are those of stud rollers");
     }
     Values values = Extraction.of(job);
-    List.of(Schema.OUTSIDE, Schema.WIDTH, Schema.STUD, Schema.STUD_TOLERANCE, Schema.STUD_THREAD, Schema.FLANGE, Schema.GAP,
+    List.of(Schema.OUTSIDE, Schema.WIDTH, Schema.STUD, Schema.STUD_TOLERANCE, Schema.STUD_THREAD, Schema.STUD_LENGTH,
+        Schema.THREAD_LENGTH, Schema.FLANGE, Schema.GAP,
         Schema.MEASURES).forEach(values::remove);
     values.read(Schema.ROLLER_SIZE, size);
     return Template.text(values, false, values.get(Schema.ROLLER_SIZE).series().system());

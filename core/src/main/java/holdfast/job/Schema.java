@@ -12,6 +12,7 @@ import holdfast.contact.ContactSurface;
 import holdfast.fits.ToleranceClass;
 import holdfast.installation.NutLocking;
 import holdfast.installation.PinSecuring;
+import holdfast.installation.ThreadCondition;
 import holdfast.installation.ValueOrigin;
 import holdfast.lubrication.HeadForm;
 import holdfast.lubrication.Port;
@@ -121,7 +122,8 @@ final class Schema {
       (band, system) -> band.equals(FrictionBand.general()) ? "general" : band.equals(FrictionBand.pressingOiled()) ? "oiled"
           : Kind.NUMBER_RANGE.write().text(new Kind.Range<>(band.least(), band.greatest()), system));
   static final Kind<Contamination> CONTAMINATION = new Kind<>("cleanliness", false,
-      "a level of ISO 281:2007, Table 13 (" + String.join(", ", LEVELS.words()) + "), also 'at 0.5' of the way through its range; a"
+      "a level of ISO 281:2007, Table 13 (" + String.join(", ", LEVELS.words())
+          + "), also 'at 0.5' of the way through its range; a"
           + " figure of its Annex A such as figure A.11; or eC 0.4", List.of(), Schema::contamination, Schema::contaminationText);
   static final Kind<Optional<Port>> FEED = feed();
   static final Kind<TradeFactor> DIRT = trade("Fc");
@@ -228,6 +230,10 @@ final class Schema {
   static final Key<String> STUD_TOLERANCE = optional("stud.tolerance", TOLERANCE, "tolerance of the stud",
       "with a size h7 for metric and +0.001/0 in for inch studs, as the series print them", "h7");
   static final Key<String> STUD_THREAD = optional("stud.thread", THREAD, "thread of the stud", "that of the size", "M18x1.5");
+  static final Key<Length> STUD_LENGTH = optional("stud.length", Kind.LENGTH, "length of the stud behind the flange",
+      "that of the size; else grip and thread showing are not looked at", "36.5 mm");
+  static final Key<Length> THREAD_LENGTH = optional("stud.thread-length", Kind.LENGTH, "length of its thread, run-out counted",
+      "that of the size; else with the length of the stud", "19 mm");
   static final Key<Length> GREASE_BORE = required("stud.grease-bore", Kind.lengthOr("none"), "diameter of the axial grease bore",
       "3 mm");
   static final Key<Length> FLANGE = optional("stud.flange-diameter", Kind.LENGTH, "diameter of the flange that is clamped",
@@ -268,6 +274,8 @@ final class Schema {
   static final Key<Length> RUN_OUT = optional("member.face-run-out", Kind.LENGTH,
       "greatest axial run-out of the clamped face against the bore, over the flange's diameter",
       "not stated: the clearance alone tells how far the stud can lean", "12 µm");
+  static final Key<Length> THICKNESS = optional("member.thickness", Kind.LENGTH, "thickness of the member between flange and nut",
+      "as long as the seat", "17 mm");
   static final Key<Boolean> FEED_HOLE = optional("member.feed-hole", Kind.YES_NO,
       "whether a feed hole in the member meets the radial hole of the stud", "no", "no");
 
@@ -277,6 +285,9 @@ final class Schema {
           + " inch hex nut over a narrow plain washer", "24.8 mm");
   static final Key<Length> FACE_INNER = optional("nut.face-inner", Kind.LENGTH,
       "inner diameter of that face: bore, chamfer or washer bore, the largest", "with the outer diameter", "19 mm");
+  static final Key<ThreadCondition> CONDITION = required("nut.thread-condition",
+      Kind.words("condition", ThreadCondition.values()), "what lies on thread and face while the nut is tightened: friction and"
+          + " torque hold for it alone", "oiled");
   static final Key<Kind.Range<Double>> FRICTION = required("nut.friction", Kind.NUMBER_RANGE,
       "coefficient of friction in thread and face", "0.10 … 0.16");
   static final Key<Torque> TORQUE_SET = required("nut.torque", TORQUE, "torque to which the wrench is set", "75 N·m");
@@ -288,6 +299,10 @@ final class Schema {
       "stripping of the thread is not looked at", "13 mm");
   static final Key<Stress> NUT_SHEAR = optional("nut.shear-strength", STRESS, "shear strength of the nut",
       "with the engaged length", "480 MPa");
+  static final Key<Length> NUT_HEIGHT = optional("nut.height", Kind.LENGTH, "height of the nut",
+      "grip and thread showing are not looked at", "14.8 mm");
+  static final Key<Length> WASHER = optional("nut.washer", Kind.lengthOr("none"), "thickness of the washer under the nut",
+      "with the height of the nut", "none");
   static final Key<NutLocking> LOCKING = optional("nut.locking", Kind.words("locking", NutLocking.values()),
       "what keeps the nut from working loose", "none: nothing but the preload", "lock washer");
   static final Key<Torque> PREVAILING = optional("nut.prevailing-torque", TORQUE,
@@ -392,13 +407,15 @@ final class Schema {
       DYNAMIC, STATIC, RING, FATIGUE_LIMIT, RATINGS_FROM, TEMPERATURES, TURNING, STANDING, HOLDER, TRACK_CAPACITY, SPEED_LIMIT,
       TORQUE_LIMIT, Z, DWE, LWE, ROLLERS_FROM, ROWS, ROW_SPACING, DPW, DPW_FROM, CLEARANCE, CLEARANCE_FROM, PROFILE,
       PROFILE_RADIUS, PROFILE_DROPS, PROFILE_FROM);
-  private static final List<Element> STUD_KEYS = join(List.of(STUD, STUD_TOLERANCE, STUD_THREAD, GREASE_BORE, FLANGE, GAP),
+  private static final List<Element> STUD_KEYS = join(List.of(STUD, STUD_TOLERANCE, STUD_THREAD, STUD_LENGTH, THREAD_LENGTH,
+      GREASE_BORE, FLANGE, GAP),
       STUD_MATERIAL.keys(), List.of(STUD_ROUGHNESS, HEAD, FITTING, COLLAR, OPEN_AXIAL, OPEN_HEAD, OPEN_THREAD, OPEN_RADIAL),
       STUD_ENDURANCE.keys());
   private static final List<Element> MEMBER_KEYS = join(List.of(MEMBER), MEMBER_MATERIAL.keys(),
-      List.of(MEMBER_SHAPE, MEMBER_ROUGHNESS, BORE, SEAT_LENGTH, PRESSING_FRICTION, RUN_OUT, FEED_HOLE));
-  private static final List<Element> NUT_KEYS = List.of(FACE_OUTER, FACE_INNER, FRICTION, TORQUE_SET, WRENCH_ERROR, RESERVE,
-      ENGAGED, NUT_SHEAR, LOCKING, PREVAILING);
+      List.of(MEMBER_SHAPE, MEMBER_ROUGHNESS, BORE, SEAT_LENGTH, PRESSING_FRICTION, RUN_OUT, THICKNESS, FEED_HOLE));
+  private static final List<Element> NUT_KEYS = List.of(FACE_OUTER, FACE_INNER, CONDITION, FRICTION, TORQUE_SET, WRENCH_ERROR,
+      RESERVE,
+      ENGAGED, NUT_SHEAR, NUT_HEIGHT, WASHER, LOCKING, PREVAILING);
   private static final List<Element> PIN_KEYS = join(List.of(PIN_TOLERANCE), PIN_MATERIAL.keys(),
       List.of(PIN_BORE, PIN_CROSS, PIN_THROUGH, PIN_ROUGHNESS, PIN_HARDNESS, SECURING), PIN_ENDURANCE.keys());
   private static final List<Element> FORK_KEYS = join(List.of(FORK), FORK_MATERIAL.keys(),
@@ -429,12 +446,14 @@ final class Schema {
 
   private static final List<Together> STUD_GROUPS = List.of(
       new Together(List.of(Z, DWE, LWE, ROLLERS_FROM, DPW, DPW_FROM, CLEARANCE, CLEARANCE_FROM, PROFILE, PROFILE_FROM)),
-      new Together(List.of(TURNING, STANDING)), new Together(List.of(ENGAGED, NUT_SHEAR)), new Together(List.of(FACE_OUTER, FACE_INNER)),
+      new Together(List.of(TURNING, STANDING)), new Together(List.of(ENGAGED, NUT_SHEAR)), new Together(List.of(NUT_HEIGHT,
+          WASHER)),
+      new Together(List.of(STUD_LENGTH, THREAD_LENGTH)), new Together(List.of(FACE_OUTER, FACE_INNER)),
       new Together(List.of(OPEN_AXIAL, OPEN_HEAD, OPEN_THREAD, OPEN_RADIAL)), new Together(List.of(LOAD, ROTATION)),
       new Together(List.of(PLACES, FLEET_RELIABILITY, LEAD_YEARS, SERVICE)), STUD_MATERIAL.together(), MEMBER_MATERIAL.together(),
       new Together(STUD_ENDURANCE.keys()));
-  private static final List<Together> FORK_GROUPS = List.of(STUD_GROUPS.get(0), STUD_GROUPS.get(1), STUD_GROUPS.get(5),
-      STUD_GROUPS.get(6), PIN_MATERIAL.together(), FORK_MATERIAL.together(), new Together(PIN_ENDURANCE.keys()));
+  private static final List<Together> FORK_GROUPS = List.of(STUD_GROUPS.get(0), STUD_GROUPS.get(1), STUD_GROUPS.get(7),
+      STUD_GROUPS.get(8), PIN_MATERIAL.together(), FORK_MATERIAL.together(), new Together(PIN_ENDURANCE.keys()));
   private static final List<Either> STUD_CHOICES = List.of(
       new Either(ROLLER_SIZE, List.of(OUTSIDE, WIDTH, STUD, STUD_TOLERANCE, STUD_THREAD, FLANGE, GAP)),
       new Either(STEPS, List.of(LOAD)), STUD_MATERIAL.either(), MEMBER_MATERIAL.either());

@@ -205,7 +205,7 @@ class MainTest {
       JobQuestions questions = new JobQuestions();
       while (questions.next().isPresent()) {
         JobQuestions.Question question = questions.next().get();
-        String answer = question.otherwise().isPresent() ? "" : question.example();
+        String answer = question.otherwise().isPresent() && !question.key().endsWith(".material") ? "" : question.example();
         answers.add(answer);
         assertEquals(Optional.empty(), questions.answer(answer), question.key());
       }
