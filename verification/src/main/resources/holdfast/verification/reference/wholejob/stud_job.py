@@ -111,6 +111,9 @@ class StudJob:
             low, high = fit.limits(part)
             v.add(f"{name}.lower-limit", low, "mm")
             v.add(f"{name}.upper-limit", high, "mm")
+            upper, lower = fit.hole if part == "hole" else fit.shaft
+            v.add(f"{name}.upper-deviation", upper * 1e-3, "mm")
+            v.add(f"{name}.lower-deviation", lower * 1e-3, "mm")
         v.band("fit.clearance", (fit.least_clearance, fit.greatest_clearance), "mm")
 
     def press(self, v, seat):
@@ -184,6 +187,8 @@ class StudJob:
         clearance, face, bending = self.tilt(fit)
         v.add("tilt.by-clearance", clearance, "rad", ROOT)
         v.add("tilt.bending", bending, "rad", ROOT)
+        if face is not None and self.closed():
+            v.add("tilt.faces", face, "rad")
         v.add("tilt.total", self.seat_lean(fit) + bending, "rad", ROOT)
         v.add("tilt.if-loose", clearance + bending, "rad", ROOT)
 
@@ -193,6 +198,11 @@ class StudJob:
             v.add("price.lean", self.whole_lean(fit), "rad", ROOT)
             v.add("price.raceway-tilt", tilt, "rad", LIFE)
             v.add("price.life-ratio", ratio, "1", LIFE)
+            if self.work.crown:
+                # The ring takes the rest by rocking; the contact moves along its arc.
+                rest = self.whole_lean(fit) - tilt
+                v.add("price.ring-tilt", rest, "rad", LIFE)
+                v.add("price.contact-shift", self.work.crown * math.sin(rest), "mm", LIFE)
             self.work.curves(v)
         for bore in self.job["compared bores"]:
             option, seat = self.seat(bore)
