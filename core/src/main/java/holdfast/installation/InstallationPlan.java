@@ -54,7 +54,18 @@ public record InstallationPlan(
   /** Parts are joined and tightened at the reference temperature of ISO 1. */
   static final Temperature SHOP = new Temperature(20);
 
-  // Refuses a plan with a part left out and one whose parts cannot be joined: later nothing throws.
+  /**
+   * Refuses a plan with a part left out and one whose parts cannot be joined: later nothing throws.
+   *
+   * @param job what the job is called on the sheet
+   * @param roller the roller
+   * @param member the machine member that takes the stud
+   * @param nut the nut and its tightening
+   * @param duty what the roller has to do
+   * @param fleet the places that run it; null if the job is a single one
+   * @param units units in which the sheet prints
+   * @throws InputException if a part is missing, or the parts do not go together
+   */
   public InstallationPlan(
       String job, StudRoller roller, MachineMember member, Nut nut, Duty duty, FleetDuty fleet, SheetUnits units) {
     new Missing("installation plan")

@@ -48,7 +48,8 @@ final class LifeSection {
         Numbers.significant(modified.millionRevolutions(), 4) + " million revolutions" + factor(modified) + ", " + fatigue,
         modified.sources());
     other(section, plan, dirt);
-    section.entry("Replace after", hours + ", " + Numbers.significant(hours.ratio(duty.wantedLife()), 3) + " times the life wanted",
+    section.entry("Replace after",
+        hours + ", " + Numbers.significant(hours.ratio(duty.wantedLife()), 3) + " times the life wanted",
         modified.sources());
     if (fatigue.compareTo(hours) > 0) {
       section.notice(Block.Weight.WARNING, "Rolling fatigue alone would allow " + fatigue + ": wear, corrosion, grease or seals"

@@ -45,7 +45,18 @@ public record YokePlan(
     String job, YokeRoller roller, Pin pin, Fork fork, Duty duty, FleetDuty fleet, SheetUnits units)
     implements MountingPlan {
 
-  // Refuses a plan with a part left out and a roller that does not go between the ears.
+  /**
+   * Refuses a plan with a part left out and a roller that does not go between the ears.
+   *
+   * @param job what the job is called on the sheet
+   * @param roller the roller
+   * @param pin the pin
+   * @param fork the fork
+   * @param duty what the roller has to do
+   * @param fleet the places that run it; null if the job is a single one
+   * @param units units in which the sheet prints
+   * @throws InputException if a part is missing, or the parts do not go together
+   */
   public YokePlan(
       String job, YokeRoller roller, Pin pin, Fork fork, Duty duty, FleetDuty fleet, SheetUnits units) {
     new Missing("yoke plan")

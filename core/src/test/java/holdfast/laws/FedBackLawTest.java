@@ -27,11 +27,16 @@ import holdfast.quantity.KinematicViscosity;
 import holdfast.quantity.Length;
 import holdfast.quantity.OperatingTime;
 import holdfast.quantity.RotationalSpeed;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** What an inverse answers is taken by the calculation it turns round, and gives back what was wanted. */
 class FedBackLawTest {
+  private static final List<BearingFamily> FAMILIES = List.of(BearingFamily.values());
+  private static final List<ContaminationLevel> LEVELS = List.of(ContaminationLevel.values());
+  private static final List<Cleanliness> OILS = List.of(Cleanliness.values());
+
   private final Random random = new Random(Effort.SEED);
 
   private double between(double low, double high) {
@@ -39,14 +44,14 @@ class FedBackLawTest {
   }
 
   private BearingFamily family() {
-    return BearingFamily.values()[random.nextInt(4)];
+    return FAMILIES.get(random.nextInt(FAMILIES.size()));
   }
 
   private Contamination dirt() {
     return switch (random.nextInt(3)) {
       case 0 -> Contamination.ofFactor(random.nextDouble());
-      case 1 -> Contamination.of(ContaminationLevel.values()[random.nextInt(ContaminationLevel.values().length)]);
-      default -> Contamination.of(Cleanliness.values()[random.nextInt(Cleanliness.values().length)]);
+      case 1 -> Contamination.of(LEVELS.get(random.nextInt(LEVELS.size())));
+      default -> Contamination.of(OILS.get(random.nextInt(OILS.size())));
     };
   }
 

@@ -73,6 +73,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -83,6 +84,7 @@ class OrderOfCallsTest {
   private static final Material STEEL = Material.of("16MnCr5");
 
   @SafeVarargs
+  @SuppressWarnings("varargs")
   private static <T> void anyOrder(Supplier<T> start, Function<T, ?> result, UnaryOperator<T>... steps) {
     Object expected = result.apply(run(start, List.of(steps)));
     List<UnaryOperator<T>> order = new ArrayList<>(List.of(steps));
@@ -134,7 +136,7 @@ class OrderOfCallsTest {
         t -> t.friction(0.1, 0.16), t -> t.prevailing(Nm(5)), t -> t.torsion(TorsionModel.ELASTIC));
   }
 
-  private static HashSet<Object> sections() {
+  private static Set<Object> sections() {
     return new HashSet<>(
         Tightening.of(ScrewThread.of("M18x1.5")).bore(mm(6)).groove(mm(15)).crossHole(mm(17), mm(3)).sections());
   }

@@ -123,7 +123,7 @@ class ValueTypeLawTest {
   }
 
   private static boolean changes(Object answer) {
-    return accepts(() -> add(answer)) || answer instanceof List<?> list && !list.isEmpty() && accepts(() -> replace(list));
+    return accepts(() -> add(answer)) || (answer instanceof List<?> list && !list.isEmpty() && accepts(() -> replace(list)));
   }
 
   @SuppressWarnings("unchecked")

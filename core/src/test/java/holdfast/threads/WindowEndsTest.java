@@ -103,7 +103,7 @@ class WindowEndsTest {
 
   @Test
   void torquesOfChartsAreReadAsTheyAreWritten() {
-    for (String text : "325 in-lb;325 in-lbs;325 lb·in;325 lbf-in;325 in lb;325 lb-in;325 in·lbf;325 lbf·in".split(";")) {
+    for (String text : "325 in-lb;325 in-lbs;325 lb·in;325 lbf-in;325 in lb;325 lb-in;325 in·lbf;325 lbf·in".split(";", -1)) {
       assertEquals(inLbf(325), Torque.parse(text), text);
     }
     for (String text : "24 ft-lb;24 ft-lbs;24 lb-ft;24 lb·ft;24 ft lb;24 lbf-ft;24 ft·lbf".split(";")) {

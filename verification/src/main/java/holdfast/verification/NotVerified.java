@@ -127,8 +127,8 @@ public record NotVerified(
         + " little.");
     lines.add(lostDocuments + " cited documents could not be identified by a stranger; " + lostComparisons
         + " comparisons cite them. documents.txt says what is missing, and which editions have been replaced.");
-    lines.add(readded + " comparisons only re-add cells of our own tables, which were compared with such prints before: they guard"
-        + " against slips and prove little.");
+    lines.add(readded + " comparisons only re-add cells of our own tables, which were compared with such prints before: they"
+        + " guard against slips and prove little.");
     lines.add("Holdfast has not checked the documents themselves, the inputs of a job, or whether a formula suits a machine.");
     if (!measuredHere) {
       lines.add("Which comparison depends on which calculation was measured with other tables or cases than these.");

@@ -196,7 +196,8 @@ final class FactorSuites {
       double fa = t.number(row, "fa_over_zdw2") * balls * (alpha == 0 ? rows : 1);
       double computed = EquivalentLoadKernel.relativeAxialLoad(type, rows, 14.2, fa, 14.2 * rows * balls * Math.cos(alpha));
       result.add(Comparison.of(t.address(row) + ", i = " + rows, t.cell(row, "f0_fa_over_c0r").source(), Evidence.RECONSTRUCTION)
-          .numbers(t.number(row, "f0_fa_over_c0r"), computed, tolerance, "", "half a unit of the last printed digit of both heads"));
+          .numbers(t.number(row, "f0_fa_over_c0r"), computed, tolerance, "",
+              "half a unit of the last printed digit of both heads"));
     }
   }
 

@@ -42,7 +42,8 @@ final class PaperSuites {
   /** The bundled press fit with another wrench, nothing else between torque and preload. */
   private static InstallationPlan plan(Torque setting, double error) {
     InstallationPlan plan = InstallationPlan.example();
-    Nut nut = Nut.onFace(mm(24.8), mm(19)).friction(ThreadCondition.OILED, 0.10, 0.16).wrench(setting, error).reserve(1.5).build();
+    Nut nut = Nut.onFace(mm(24.8), mm(19)).friction(ThreadCondition.OILED, 0.10, 0.16).wrench(setting,
+        error).reserve(1.5).build();
     return new InstallationPlan(plan.job(), plan.roller(), plan.member(), nut, plan.duty());
   }
 

@@ -148,7 +148,7 @@ final class MetricToleranceSuites {
     }
   }
 
-  /** The formulas behind the tables, rounded to the number of the series R40 nearest by ratio, deviations to whole micrometres. */
+  /** The formulas behind the tables, rounded to the nearest number by ratio of the series R40, deviations to whole µm. */
   static final class Formulas implements Suite {
     private static final SourceRef CLAUSE =
         new SourceRef("ISO 965-1:2013", "clause 13, formulas as a listing of the 1998 edition has them", Provenance.LISTING);
