@@ -99,7 +99,7 @@ class InchStudsTest {
     assertEquals(0.219, Hexagon.washerBore(ScrewThread.of("10-32")).in(KnownUnits.INCH), 1e-12);
     assertThrows(InputException.class, () -> Hexagon.nutHeight(ScrewThread.of("10-32"), false));
     assertThrows(InputException.class, () -> Hexagon.washerBore(ScrewThread.of("M10")));
-    for (String size : "1/4-28;3/8-24;7/16-20;1/2-20;5/8-18;3/4-16;7/8-14;1-14;1-1/8-12;1-1/4-12;1-1/2-12;10-32".split(";")) {
+    for (String size : "1/4-28;3/8-24;7/16-20;1/2-20;5/8-18;3/4-16;7/8-14;1-14;1-1/8-12;1-1/4-12;1-1/2-12;10-32".split(";", -1)) {
       ScrewThread thread = ScrewThread.of(size);
       BearingFace standard = Hexagon.standardFace(thread).orElseThrow();
       assertTrue(standard.inner().compareTo(thread.majorDiameter()) > 0, size);

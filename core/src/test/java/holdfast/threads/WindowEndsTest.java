@@ -106,13 +106,13 @@ class WindowEndsTest {
     for (String text : "325 in-lb;325 in-lbs;325 lb·in;325 lbf-in;325 in lb;325 lb-in;325 in·lbf;325 lbf·in".split(";", -1)) {
       assertEquals(inLbf(325), Torque.parse(text), text);
     }
-    for (String text : "24 ft-lb;24 ft-lbs;24 lb-ft;24 lb·ft;24 ft lb;24 lbf-ft;24 ft·lbf".split(";")) {
+    for (String text : "24 ft-lb;24 ft-lbs;24 lb-ft;24 lb·ft;24 ft lb;24 lbf-ft;24 ft·lbf".split(";", -1)) {
       assertEquals(ftLbf(24), Torque.parse(text), text);
     }
-    for (String text : "58 N-m;58 N.m;58 N·m;58 Nm".split(";")) {
+    for (String text : "58 N-m;58 N.m;58 N·m;58 Nm".split(";", -1)) {
       assertEquals(Nm(58), Torque.parse(text), text);
     }
-    for (String text : "58 lb;58 nm;58 mN;58 NM;325 in;325 pounds".split(";")) {
+    for (String text : "58 lb;58 nm;58 mN;58 NM;325 in;325 pounds".split(";", -1)) {
       assertThrows(holdfast.quantity.InputException.class, () -> Torque.parse(text), text);
     }
   }
