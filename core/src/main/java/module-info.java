@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 /** Seating a bearing in a machine member: quantities, limits and fits, tightening, rating life, press fits, the sheet. */
-// Commons Math 3 has no module descriptor and no reserved module name.
-@SuppressWarnings("requires-automatic")
 module holdfast.core {
   requires transitive holdfast.tables;
   requires com.samskivert.jmustache;
-  requires commons.math3;
+  requires org.apache.commons.numbers.gamma;
+  requires org.apache.commons.numbers.rootfinder;
   requires org.snakeyaml.engine.v2;
   // Only the executable jar opens JShell; embedders need not have it.
   requires static jdk.jshell;

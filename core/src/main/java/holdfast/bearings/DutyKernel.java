@@ -5,7 +5,7 @@ import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import java.util.Objects;
-import org.apache.commons.math3.special.Gamma;
+import org.apache.commons.numbers.gamma.LogGamma;
 
 /**
  * Varying load and speed, oscillation, and several bearings together. Symbols: P load (N), p life exponent, n speed
@@ -252,7 +252,7 @@ public final class DutyKernel {
   }
 
   private static double meanSinePower(double power) {
-    return Math.exp(Gamma.logGamma(0.5 * (power + 1)) - Gamma.logGamma(0.5 * power + 1)) / Math.sqrt(Math.PI);
+    return Math.exp(LogGamma.value(0.5 * (power + 1)) - LogGamma.value(0.5 * power + 1)) / Math.sqrt(Math.PI);
   }
 
   private static double revolutions(double[] rpm, double[] time) {

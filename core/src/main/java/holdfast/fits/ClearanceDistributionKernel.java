@@ -5,7 +5,7 @@ import holdfast.quantity.Check;
 import holdfast.quantity.Root;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
-import org.apache.commons.math3.special.Erf;
+import org.apache.commons.numbers.gamma.Erfc;
 
 /**
  * Distribution of the difference of two independent sizes, each normal or uniform, in closed form. The difference is
@@ -106,7 +106,7 @@ public final class ClearanceDistributionKernel {
     if (deviation == 0) {
       return z < 0 ? 0 : 1;
     }
-    return 0.5 * Erf.erfc(-z / (deviation * SQRT_2));
+    return 0.5 * Erfc.value(-z / (deviation * SQRT_2));
   }
 
   /** Sum of two uniform variables of mean 0 and half widths a and b. */
@@ -159,6 +159,6 @@ public final class ClearanceDistributionKernel {
 
   /** Integral of the standard normal distribution function up to t. */
   private static double primitive(double t) {
-    return t * 0.5 * Erf.erfc(-t / SQRT_2) + INV_SQRT_2_PI * Math.exp(-0.5 * t * t);
+    return t * 0.5 * Erfc.value(-t / SQRT_2) + INV_SQRT_2_PI * Math.exp(-0.5 * t * t);
   }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.lubrication;
 
+import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Message;
@@ -22,11 +23,14 @@ import java.util.Optional;
  */
 public record GreaseSchedule(RelubricationInterval interval, String noInterval, LubricationGuide calendar, boolean hard)
     implements Serializable {
+  // Refuses nulls, and a guide without months.
   public GreaseSchedule {
     Objects.requireNonNull(noInterval, "noInterval");
     Objects.requireNonNull(calendar, "calendar");
-    Objects.requireNonNull(calendar.low(), "low end of the calendar");
-    Objects.requireNonNull(calendar.high(), "high end of the calendar");
+    if (calendar.low() == null || calendar.high() == null) {
+      throw new InputException("calendar", calendar.toString(), "a guide with a low and a high end in months",
+          "this guide tells something else");
+    }
   }
 
   /**

@@ -51,8 +51,10 @@ public final class Numbers {
    * @param value finite number in any unit
    * @param digits significant digits, 1 or more
    * @return the nearest number with so many digits, in the unit of the value
+   * @throws InputException if the value is not finite or the number of digits is outside its range
    */
   public static double rounded(double value, int digits) {
+    Check.finite(value, "value", "");
     return Double.parseDouble(significant(value, digits));
   }
 

@@ -3,9 +3,7 @@ package holdfast.quantity;
 
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.exception.MathIllegalArgumentException;
-import org.apache.commons.math3.exception.MathIllegalStateException;
+import org.apache.commons.numbers.rootfinder.BrentSolver;
 
 /** Roots by Brent's method of the library. The one door to it, so that its own exceptions reach nobody. */
 public final class Root {
@@ -29,12 +27,30 @@ public final class Root {
       DoubleUnaryOperator function, double low, double high, double relative, double absolute, String what) {
     Objects.requireNonNull(function, "function");
     Objects.requireNonNull(what, "what");
-    try {
-      return new BrentSolver(relative, absolute, 1e-16).solve(MOST_EVALUATIONS, function::applyAsDouble, low, high);
-    } catch (MathIllegalArgumentException | MathIllegalStateException e) {
-      throw new InputException(
-          what, "without an answer between " + low + " and " + high, "one that the other values determine",
-          "no number balances these values; one of them is far outside what a machine has");
+    int[] evaluations = {0};
+    DoubleUnaryOperator bounded = x -> {
+      double y = function.applyAsDouble(x);
+      // The library's search has no end of its own where a value is not a number.
+      if (Double.isNaN(y) || ++evaluations[0] > MOST_EVALUATIONS) {
+        throw none(low, high, what);
+      }
+      return y;
+    };
+    // The library's exception for ends of one sign is not public, so the ends are looked at here.
+    if (!(low < high) || !Double.isFinite(high - low)
+        || sameSign(bounded.applyAsDouble(low), bounded.applyAsDouble(high))) {
+      throw none(low, high, what);
     }
+    return new BrentSolver(relative, absolute, 1e-16).findRoot(bounded, low, high);
+  }
+
+  private static InputException none(double low, double high, String what) {
+    return new InputException(
+        what, "without an answer between " + low + " and " + high, "one that the other values determine",
+        "no number balances these values; one of them is far outside what a machine has");
+  }
+
+  private static boolean sameSign(double one, double other) {
+    return (one > 0 && other > 0) || (one < 0 && other < 0);
   }
 }

@@ -7,6 +7,7 @@ import holdfast.bearings.reference.BallWorkspace;
 import holdfast.bearings.reference.LaminaKernel;
 import holdfast.bearings.reference.LaminaWorkspace;
 import holdfast.bearings.reference.LoadDistributionKernel;
+import holdfast.fits.ToleranceClass;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -39,6 +40,7 @@ final class Examples {
       case "LaminaLifeKernel.lifeRatios/9" -> one(rollers(), 2000.0, 0.01, new double[] {0.001, 0.002}, 20000.0, 21000.0, true,
           false, new double[2]);
       case "LaminaLifeKernel.modifiedLife/6" -> one(rollers(), 20000.0, 21000.0, true, false, half);
+      case "LimitDeviationsKernel.fit/4" -> one(25.0, ToleranceClass.of("H7").code(), ToleranceClass.of("p6").code(), new double[4]);
       case "LoadDistributionKernel.laminae/7" -> one(rollers(), LAMINAE, stations(), even(), new double[LAMINAE], ones(),
           LaminaKernel.stiffness(10));
       case "LoadDistributionKernel.tilted/5" -> one(rollers(), 2000.0, 0.01, 0.0005, 0.0001);
@@ -49,8 +51,13 @@ final class Examples {
       case "PlasticRingKernel.interference/7" -> one(1.1, 0.5, 40.0, 5e-6, 210000.0, 0.3, 300.0);
       case "PlasticRingKernel.pressure/3" -> one(1.1, 0.5, 300.0);
       case "PlasticRingKernel.radialStress/4" -> one(1.2, 1.1, 0.5, 300.0);
+      case "RotationKernel.hoopStress/6" -> one(40.0, 0.0, 80.0, 7850.0, 0.3, 3000.0);
       case "RotationKernel.interferenceLoss/10" -> one(40.0, 0.0, 80.0, 7850.0, 210000.0, 0.3, 7200.0, 110000.0, 0.25, 3000.0);
       case "StaticRatingKernel.thrustRoller/5" -> one(1.2, 20.0, 8.0, 10.0, 50.0);
+      case "ThermalFitKernel.clearance/6" -> one(25.02, 11.5e-6, 60.0, 25.0, 11.5e-6, 20.0);
+      case "ThermalFitKernel.uniformTemperature/5" -> one(25.02, 23e-6, 25.0, 11.5e-6, 0.03);
+      case "ThermalSeatKernel.housingTemperature/7" -> one(0.03, 0.02, 25.0, 23e-6, 11.5e-6, 20.0, 20.0);
+      case "ThermalSeatKernel.interferenceAt/6" -> one(0.03, 25.0, 11.5e-6, 20.0, 23e-6, 80.0);
       case "ThickRingKernel.pressure/8" -> one(0.03, 40.0, 0.0, 80.0, 210000.0, 0.3, 110000.0, 0.25);
       case "ThickRingKernel.interference/8" -> one(50.0, 40.0, 0.0, 80.0, 210000.0, 0.3, 110000.0, 0.25);
       case "ThickRingKernel.pressures/9" -> one(new double[] {0.03, 0.04}, 40.0, 0.0, 80.0, 210000.0, 0.3, 110000.0, 0.25,

@@ -79,7 +79,7 @@ class DataFlowTest {
           .doNotHaveFullyQualifiedName("holdfast.quantity.Root")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("org.apache.commons.math3.analysis.solvers..", "org.apache.commons.math3.optim..");
+          .resideInAnyPackage("org.apache.commons.numbers.rootfinder..");
 
   @ArchTest
   static final ArchRule noCycles = slices().matching("holdfast.(*)..").should().beFreeOfCycles();

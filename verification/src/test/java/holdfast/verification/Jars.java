@@ -26,7 +26,7 @@ final class Jars {
 
   private Jars() {}
 
-  /** Tables, core, and the three libraries that a program takes with them. */
+  /** Tables, core, and the libraries that a program takes with them. */
   static List<Path> all() throws IOException {
     List<Path> jars = new ArrayList<>();
     for (String module : List.of("tables", "core")) {
@@ -38,7 +38,11 @@ final class Jars {
         List.of(
             "de.siegmar.fastcsv.reader.CsvReader",
             "com.samskivert.mustache.Mustache",
-            "org.apache.commons.math3.util.FastMath")) {
+            "org.apache.commons.numbers.core.Precision",
+            "org.apache.commons.numbers.fraction.ContinuedFraction",
+            "org.apache.commons.numbers.gamma.Erfc",
+            "org.apache.commons.numbers.rootfinder.BrentSolver",
+            "org.snakeyaml.engine.v2.api.Load")) {
       try {
         jars.add(Path.of(Class.forName(type).getProtectionDomain().getCodeSource().getLocation().toURI()));
       } catch (ClassNotFoundException | URISyntaxException e) {
