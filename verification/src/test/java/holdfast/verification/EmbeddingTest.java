@@ -78,6 +78,19 @@ class EmbeddingTest {
     assertEquals(List.of("25.021 mm", "true", "holdfast.core", "false"), lines);
   }
 
+  /** An image of the platform with the library and its prompt in it, and nothing else on the way. */
+  @Test
+  void anImageHoldsTheLibraryAndItsPrompt() throws IOException, InterruptedException {
+    var jlink = java.util.spi.ToolProvider.findFirst("jlink").orElseThrow();
+    Path image = folder.resolve("image");
+    assertEquals(0, jlink.run(System.out, System.err, "--module-path", path(Jars.all()), "--add-modules",
+        "holdfast.core,jdk.jshell", "--output", image.toString()));
+    Path script = Files.writeString(folder.resolve("fit.jsh"), "Fit.of(\"25 H7/p6\").hole().limits().upper().mm()");
+    String java = image.resolve("bin/java").toString();
+    List<String> prompt = List.of(java, "--add-modules", "jdk.jshell", "-m", "holdfast.core/holdfast.shell.Main", script.toString());
+    assertEquals(List.of("25.021"), start(0, prompt));
+  }
+
   @Test
   void twoContainersKeepTheirOwnClassesAndExchangeResultsAsStreams() throws IOException, ReflectiveOperationException {
     try (URLClassLoader first = Container.of(Jars.all()); URLClassLoader second = Container.of(Jars.all())) {
@@ -127,10 +140,13 @@ class EmbeddingTest {
 
   private List<String> run(int status, String... arguments) throws IOException, InterruptedException {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-    Path output = folder.resolve("output.txt");
     // Output of a program goes by the locale of the machine.
-    List<String> command =
-        Stream.concat(Stream.of(java, "-Dfile.encoding=UTF-8", "-Dstdout.encoding=UTF-8"), Stream.of(arguments)).toList();
+    return start(status,
+        Stream.concat(Stream.of(java, "-Dfile.encoding=UTF-8", "-Dstdout.encoding=UTF-8"), Stream.of(arguments)).toList());
+  }
+
+  private List<String> start(int status, List<String> command) throws IOException, InterruptedException {
+    Path output = folder.resolve("output.txt");
     Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(output.toFile()).start();
     int exit = process.waitFor();
     List<String> lines = Files.readAllLines(output);
