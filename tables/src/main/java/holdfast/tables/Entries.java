@@ -44,7 +44,7 @@ final class Entries {
     while (backslashes < text.length() && text.charAt(text.length() - 1 - backslashes) == '\\') {
       backslashes++;
     }
-    return !start.startsWith("#") && !start.startsWith("!") && backslashes % 2 == 1;
+    return !start.startsWith("#") && !start.startsWith("!") && backslashes % 2 != 0;
   }
 
   private void add(int line, String text) {
