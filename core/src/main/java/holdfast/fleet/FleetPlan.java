@@ -33,6 +33,8 @@ public final class FleetPlan implements Serializable {
   private static final double MOST_YEARS = 1e6;
 
   private final Survival survival;
+  // An unmodifiable copy, which is Serializable.
+  @SuppressWarnings("serial")
   private final List<FleetPosition> positions;
 
   private FleetPlan(Survival survival, List<FleetPosition> positions) {

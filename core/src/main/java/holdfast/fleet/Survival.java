@@ -14,6 +14,8 @@ import java.util.function.DoubleUnaryOperator;
 final class Survival implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  // Serializable if the caller's function is.
+  @SuppressWarnings("serial")
   private final DoubleUnaryOperator function;
 
   Survival(DoubleUnaryOperator function) {

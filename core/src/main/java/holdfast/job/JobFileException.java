@@ -10,6 +10,8 @@ public final class JobFileException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
   private final String file;
+  // An unmodifiable copy, which is Serializable.
+  @SuppressWarnings("serial")
   private final List<Fault> faults;
 
   /**

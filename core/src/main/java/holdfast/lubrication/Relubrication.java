@@ -37,8 +37,12 @@ public final class Relubrication implements Serializable {
   private final double base;
   private final String expression;
   private final SourceRef source;
+  // An unmodifiable copy, which is Serializable.
+  @SuppressWarnings("serial")
   private final List<String> inputs;
   private final boolean empirical;
+  // An unmodifiable copy, which is Serializable.
+  @SuppressWarnings("serial")
   private final List<Correction> corrections;
   private final double celsius;
 

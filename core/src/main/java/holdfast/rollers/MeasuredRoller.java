@@ -34,6 +34,8 @@ public final class MeasuredRoller implements Serializable {
     DIMENSIONS.put("thread length", size -> size.stud().threadLength());
   }
 
+  // An unmodifiable copy, which is Serializable.
+  @SuppressWarnings("serial")
   private final Map<String, Length> measured;
 
   private MeasuredRoller(Map<String, Length> measured) {
