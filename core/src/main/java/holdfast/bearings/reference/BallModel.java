@@ -79,8 +79,8 @@ final class BallModel extends Model {
   }
 
   @Override
-  boolean loaded(int element) {
-    return w.ballLoad(element) > LOADED * greatestLoad();
+  double load(int element) {
+    return w.ballLoad(element);
   }
 
   private double pressure(double load) {
@@ -102,11 +102,9 @@ final class BallModel extends Model {
   }
 
   @Override
-  boolean touches(double angle) {
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
+  boolean touches(double c, double s, double slope) {
     double radial = w.centres + c * w.displacement() + s * w.sideDisplacement() - 0.5 * w.clearance;
-    double axial = w.axialDisplacement() + w.circle * (c * Math.tan(w.tiltAlong()) + s * Math.tan(w.tiltAcross()));
+    double axial = w.axialDisplacement() + w.circle * slope;
     return Math.hypot(radial, axial) > w.centres + TOUCHING;
   }
 

@@ -233,10 +233,18 @@ public final class LaminaWorkspace extends EquilibriumWorkspace {
    * @return Q in N
    */
   public double rollerLoad(int roller) {
-    checked(roller);
+    return rollerLoad(roller, 0, laminae);
+  }
+
+  /** Load on some of the laminae of a roller, N: those of one row, say. */
+  double rollerLoad(int roller, int first, int laminaeOfIt) {
+    int j = checked(roller);
+    if (!loaded[j]) {
+      return 0;
+    }
     double sum = 0;
-    for (int k = 0; k < laminae; k++) {
-      sum += laminaLoad(roller, k);
+    for (int k = first; k < first + laminaeOfIt; k++) {
+      sum += stiffness * share[k] * load[j * laminae + k];
     }
     return sum;
   }

@@ -44,7 +44,8 @@ abstract sealed class Model permits RollerModel, BallModel {
 
   abstract double greatestPressure();
 
-  abstract boolean loaded(int element);
+  /** Load on an element, on all rows at its place together. */
+  abstract double load(int element);
 
   /** Share of the length of the most loaded element that touches. */
   abstract double touchingShare();
@@ -52,17 +53,38 @@ abstract sealed class Model permits RollerModel, BallModel {
   /** Laminae of the most loaded element that touch. */
   abstract int touchingLaminae();
 
-  /** Whether an element at an angle from the load would carry load. */
-  abstract boolean touches(double angle);
+  /**
+   * Whether an element at an angle from the load would carry load.
+   *
+   * @param c cosine of the angle
+   * @param s sine of the angle
+   * @param slope tangent of the tilt at this angle
+   */
+  abstract boolean touches(double c, double s, double slope);
 
   abstract LoadDistribution distribution();
+
+  /** Elements that carry load rather than the noise of the solution. */
+  final int loadedElements() {
+    double least = LOADED * greatestLoad();
+    int loaded = 0;
+    for (int j = 0; j < workspace().elements(); j++) {
+      loaded += load(j) > least ? 1 : 0;
+    }
+    return loaded;
+  }
 
   /** Angle over which elements carry load, by steps of half a degree. */
   final double loadZone() {
     int steps = 720;
+    double along = Math.tan(workspace().tiltAlong());
+    double across = Math.tan(workspace().tiltAcross());
     int touching = 0;
     for (int i = 0; i < steps; i++) {
-      if (touches(2 * Math.PI / steps * i)) {
+      double angle = 2 * Math.PI / steps * i;
+      double c = Math.cos(angle);
+      double s = Math.sin(angle);
+      if (touches(c, s, c * along + s * across)) {
         touching++;
       }
     }

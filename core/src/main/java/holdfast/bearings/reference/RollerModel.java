@@ -96,16 +96,12 @@ final class RollerModel extends Model {
   }
 
   @Override
-  boolean loaded(int element) {
-    return w.rollerLoad(element) > LOADED * greatestLoad();
+  double load(int element) {
+    return w.rollerLoad(element);
   }
 
   private double load(int j, int row) {
-    double sum = 0;
-    for (int k = 0; k < bearing.laminae(); k++) {
-      sum += w.laminaLoad(j, row * bearing.laminae() + k);
-    }
-    return sum;
+    return w.rollerLoad(j, row * bearing.laminae(), bearing.laminae());
   }
 
   @Override
@@ -164,13 +160,14 @@ final class RollerModel extends Model {
   }
 
   @Override
-  boolean touches(double angle) {
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
+  boolean touches(double c, double s, double slope) {
     double approach = c * w.displacement() + s * w.sideDisplacement() - 0.5 * clearance;
-    double slope = c * Math.tan(w.tiltAlong()) + s * Math.tan(w.tiltAcross());
+    // No lamina can touch: the profile only takes away, and none lies farther out than the reach.
+    if (approach + w.reach * Math.abs(slope) <= TOUCHING) {
+      return false;
+    }
     for (int k = 0; k < w.laminae(); k++) {
-      if (approach + w.position(k) * slope - w.relief[k] > TOUCHING) {
+      if (approach + w.reach * w.position[k] * slope - w.relief[k] > TOUCHING) {
         return true;
       }
     }

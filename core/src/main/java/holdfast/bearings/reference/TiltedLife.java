@@ -103,15 +103,11 @@ public record TiltedLife(
       change = Math.max(Math.abs(before / (life / aligned) - 1), Double.MIN_VALUE);
     }
     EquilibriumWorkspace w = model.workspace();
-    int loaded = 0;
-    for (int j = 0; j < w.elements(); j++) {
-      loaded += model.loaded(j) ? 1 : 0;
-    }
     return new TiltedLife(
         model.bearing, loading, life / aligned, life, aligned, life * model.recalledFactor(), new Angle(w.tiltAlong()),
         new Angle(w.tiltAcross()), new Torque(w.momentAlong()), new Torque(w.momentAcross()),
         new Length(w.displacement()), new Force(model.greatestLoad()), new Stress(model.greatestPressure()),
-        new Angle(model.loadZone()), loaded, model.touchingShare(), new Stiffness(w.radialStiffness()), w.tiltStiffness(),
+        new Angle(model.loadZone()), model.loadedElements(), model.touchingShare(), new Stiffness(w.radialStiffness()), w.tiltStiffness(),
         change, w.residual(), w.iterations());
   }
 

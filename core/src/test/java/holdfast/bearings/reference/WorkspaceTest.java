@@ -115,10 +115,10 @@ class WorkspaceTest {
           double drop = 0.00035 * 5 * Math.log(1 / (1 - x * x / 25));
           nearest = Math.max(nearest, c * w.displacement() + s * w.sideDisplacement() - 0.01 + x * slope - 2 * drop);
         }
-        assertEquals(nearest > 0, rollers.touches(angle), "roller at " + angle + ": " + nearest);
+        assertEquals(nearest > 0, rollers.touches(c, s, slope), "roller at " + angle + ": " + nearest);
         double radial = 0.32 - 0.005 + c * b.displacement() + s * b.sideDisplacement();
         double axial = b.axialDisplacement() + circle * slope;
-        assertEquals(Math.hypot(radial, axial) > 0.32, balls.touches(angle), "ball at " + angle);
+        assertEquals(Math.hypot(radial, axial) > 0.32, balls.touches(c, s, slope), "ball at " + angle);
       }
     }
   }
