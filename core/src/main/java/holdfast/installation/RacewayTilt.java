@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
-import holdfast.bearings.reference.Loading;
 import holdfast.bearings.reference.TiltedBearing;
 import holdfast.quantity.Angle;
 import holdfast.quantity.Check;
@@ -74,12 +73,12 @@ public record RacewayTilt(
       return new RacewayTilt(studTilt, studTilt, none, new Torque(0), load, crownRadius, outside);
     }
     // As many laminae as the whole lean would need, then no more refinement inside the search.
-    TiltedBearing cut = bearing.laminae(bearing.life(load, studTilt).bearing().laminae());
+    DoubleUnaryOperator moment = bearing.life(load, studTilt).bearing().moment(load);
     double whole = studTilt.radian();
-    double share = share(x -> x - 1 + ring(cut, load, x * whole, crownRadius, outside) / whole);
-    Torque moment = moment(cut, load, share * whole);
-    return new RacewayTilt(
-        studTilt, new Angle(share * whole), new Angle(whole - share * whole), moment, load, crownRadius, outside);
+    double share = share(x -> x - 1
+        + CrownKernel.ringTilt(moment.applyAsDouble(x * whole), load.newton(), crownRadius.mm(), outside.mm()) / whole);
+    return new RacewayTilt(studTilt, new Angle(share * whole), new Angle(whole - share * whole),
+        new Torque(moment.applyAsDouble(share * whole)), load, crownRadius, outside);
   }
 
   /** A crown below half the outside diameter lets the ring fall over instead of turning it back. */
@@ -98,15 +97,6 @@ public record RacewayTilt(
       return 0;
     }
     return excess.applyAsDouble(1) <= 0 ? 1 : Root.between(excess, 0, 1, 0, 1e-10, "share of the lean between the raceways");
-  }
-
-  private static double ring(TiltedBearing bearing, Force load, double raceways, Length crownRadius, Length outside) {
-    return CrownKernel.ringTilt(
-        moment(bearing, load, raceways).newtonMillimetre(), load.newton(), crownRadius.mm(), outside.mm());
-  }
-
-  private static Torque moment(TiltedBearing bearing, Force load, double raceways) {
-    return bearing.life(Loading.radial(load).tilted(new Angle(raceways))).momentAlong();
   }
 
   /**

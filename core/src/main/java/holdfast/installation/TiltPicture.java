@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.IntStream;
 
 /** Draws the life ratio against the tilt between the raceways for three loads, with marks at given tilts. */
 public final class TiltPicture {
@@ -124,9 +125,11 @@ public final class TiltPicture {
 
   private String path(Force load) {
     StringBuilder path = new StringBuilder();
+    List<Angle> tilts =
+        IntStream.range(0, POINTS).mapToObj(i -> KnownUnits.MRAD.of(end * i / (POINTS - 1))).toList();
+    List<Double> ratios = bearing.lifeRatios(load, tilts);
     for (int i = 0; i < POINTS; i++) {
-      double tilt = end * i / (POINTS - 1);
-      path.append(i == 0 ? "M " : " L ").append(px(x(tilt))).append(' ').append(px(y(life(load, tilt))));
+      path.append(i == 0 ? "M " : " L ").append(px(x(mrad(tilts.get(i))))).append(' ').append(px(y(ratios.get(i))));
     }
     return path.toString();
   }

@@ -8,7 +8,9 @@ import holdfast.quantity.Check;
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * A radial bearing of which lives with and without tilt are asked. Both rings are rigid in the model.
@@ -184,5 +186,42 @@ public record TiltedBearing(
     Objects.requireNonNull(radial, "radial");
     Objects.requireNonNull(tilt, "tilt");
     return life(Loading.radial(radial).tilted(tilt));
+  }
+
+  /**
+   * Life ratios for many tilts in the plane of the load, cut as the last of them needs it. The life without tilt is found once.
+   *
+   * @param radial radial load Fr, over 0
+   * @param tilts tilts of one raceway against the other, -0.2 rad to 0.2 rad, the greatest last; at least one
+   * @return life ratios against the bearing without tilt (dimensionless), one for each tilt
+   * @throws holdfast.quantity.InputException if an argument is outside its range
+   */
+  public List<Double> lifeRatios(Force radial, List<Angle> tilts) {
+    Objects.requireNonNull(radial, "radial");
+    Objects.requireNonNull(tilts, "tilts");
+    if (tilts.isEmpty()) {
+      throw Inputs.refused("tilts", "none", "one or more", "one ratio for each tilt");
+    }
+    Model model = Model.of(life(radial, tilts.get(tilts.size() - 1)).bearing());
+    double aligned = model.life(Loading.radial(radial));
+    return tilts.stream().map(tilt -> model.life(Loading.radial(radial).tilted(tilt)) / aligned).toList();
+  }
+
+  /**
+   * Moment between the rings against the tilt in the plane of the load, for searches: its working memory is made once, so one
+   * thread at a time may ask it. The number of laminae is that of this bearing.
+   *
+   * @param radial radial load Fr, over 0
+   * @return moment in N·mm as a function of the tilt in rad, -0.2 to 0.2
+   * @throws holdfast.quantity.InputException if the load is outside its range
+   */
+  public DoubleUnaryOperator moment(Force radial) {
+    Objects.requireNonNull(radial, "radial");
+    Loading loading = Loading.radial(radial);
+    Model model = Model.of(this);
+    return tilt -> {
+      model.solve(loading.tilted(new Angle(tilt)));
+      return model.workspace().momentAlong();
+    };
   }
 }

@@ -107,8 +107,8 @@ public record TiltedLife(
         model.bearing, loading, life / aligned, life, aligned, life * model.recalledFactor(), new Angle(w.tiltAlong()),
         new Angle(w.tiltAcross()), new Torque(w.momentAlong()), new Torque(w.momentAcross()),
         new Length(w.displacement()), new Force(model.greatestLoad()), new Stress(model.greatestPressure()),
-        new Angle(model.loadZone()), model.loadedElements(), model.touchingShare(), new Stiffness(w.radialStiffness()), w.tiltStiffness(),
-        change, w.residual(), w.iterations());
+        new Angle(model.loadZone()), model.loadedElements(), model.touchingShare(),
+        new Stiffness(w.radialStiffness()), w.tiltStiffness(), change, w.residual(), w.iterations());
   }
 
   /**
