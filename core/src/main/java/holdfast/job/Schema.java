@@ -140,10 +140,7 @@ final class Schema {
       Kind.words("mounting", ordered("stud in a member", false, "pin in a fork", true)), "what holds the roller",
       "stud in a member");
   static final Key<String> JOB = required("job", Kind.NAME, "what the papers call the job", "guide lever, line 2 (invented)");
-  static final Key<SheetUnits> UNITS = optional("print-in",
-      Kind.words("units", ordered("metric", SheetUnits.METRIC, "inch", SheetUnits.INCH, "inch and metric",
-          SheetUnits.INCH_AND_METRIC)),
-      "units of the papers",
+  static final Key<SheetUnits> UNITS = optional("print-in", Kind.words("units", SheetUnits.values()), "units of the papers",
       "metric for metric rollers, inch and metric for inch rollers, because gauges and taps of both kinds lie about", "metric");
 
   // ---- the roller ----

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.quantity;
 
+import java.util.Objects;
+
 /**
  * A coefficient of linear thermal expansion, or a sum, difference or multiple of some. What is used as that of a part is
  * checked where it is used: {@link #ofSolid}.
@@ -30,6 +32,7 @@ public record ThermalExpansion(double perKelvin) implements Linear<ThermalExpans
    * @throws InputException if it is not from -1e-5 to 1e-3 1/K
    */
   public static double ofSolid(double perKelvin, String parameter) {
+    Objects.requireNonNull(parameter, "parameter");
     return Check.within(perKelvin, LEAST, GREATEST, parameter, "1/K", SLIP);
   }
 

@@ -123,7 +123,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      * @return this builder
      */
     public Builder entry(String label, Message value, List<SourceRef> sources) {
-      return entry(label, units.text(value), sources);
+      return entry(label, units.text(Objects.requireNonNull(value, "value")), sources);
     }
 
     /**

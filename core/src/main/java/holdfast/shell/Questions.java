@@ -3,6 +3,7 @@ package holdfast.shell;
 
 import holdfast.job.JobFile;
 import holdfast.job.JobQuestions;
+import holdfast.quantity.InputException;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,7 +12,6 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** Asks for a job one question after the other. */
@@ -28,11 +28,11 @@ final class Questions {
   int ask(JobCommands.Arguments given) throws IOException {
     given.options(Set.of());
     List<String> words = given.words(0, 1, "ask [FILE]");
-    JobQuestions questions = new JobQuestions();
+    JobQuestions questions = JobQuestions.start();
     out.println("Answer with a value and its unit. Enter alone takes what stands in brackets; ? explains.");
     while (questions.next().isPresent()) {
       JobQuestions.Question question = questions.next().get();
-      out.print(question.text() + question.otherwise().map(text -> " [" + text + "]").orElse("") + ": ");
+      out.print(question.text() + (question.needed() ? "" : " [" + question.otherwise() + "]") + ": ");
       out.flush();
       String answer = answers.readLine();
       if (answer == null) {
@@ -42,8 +42,11 @@ final class Questions {
         out.println("  " + question.key() + ": " + question.accepts() + ", such as " + question.example());
         continue;
       }
-      Optional<String> refusal = questions.answer(answer);
-      refusal.ifPresent(why -> out.println("  " + why));
+      try {
+        questions = questions.answer(answer);
+      } catch (InputException e) {
+        out.println("  " + e.reason() + "; accepted: " + question.accepts());
+      }
     }
     String text = JobFile.text(questions.job());
     if (words.isEmpty()) {

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdfast.bearings.OuterRing;
 import holdfast.installation.ExampleJobs;
 import holdfast.installation.InstallationPlan;
 import holdfast.installation.MountingPlan;
+import holdfast.rollers.MeasureSystem;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -199,5 +201,33 @@ class JobFileTest {
     String page = JobSheet.html(named);
     assertEquals(List.of(), JobSheet.recompute(page));
     assertTrue(!page.contains("</script><b>"));
+  }
+
+  /** What a job may hold in memory, its file can say: every constant of a kind that lists words has a word. */
+  @Test
+  void everyConstantHasItsWord() {
+    int seen = 0;
+    for (boolean inFork : new boolean[] {false, true}) {
+      for (Element element : Schema.of(inFork)) {
+        if (element instanceof Key<?> key && !key.kind().words().isEmpty()
+            && key.kind().read().apply(key.kind().words().get(0)) instanceof Enum<?> constant) {
+          everyConstantOf(key, constant.getDeclaringClass());
+          seen++;
+        }
+      }
+    }
+    assertTrue(seen > 10, seen + " keys");
+  }
+
+  @SuppressWarnings("unchecked")
+  private static <T> void everyConstantOf(Key<T> key, Class<?> type) {
+    for (Object constant : type.getEnumConstants()) {
+      if (constant instanceof OuterRing ring && !ring.trackRoller()) {
+        // No roller of a job has such a rating.
+        continue;
+      }
+      String word = key.kind().write().text((T) constant, MeasureSystem.METRIC);
+      assertEquals(constant, key.kind().read().apply(word), key.path());
+    }
   }
 }
