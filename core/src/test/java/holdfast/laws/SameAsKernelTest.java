@@ -142,7 +142,9 @@ class SameAsKernelTest {
     EllipticalContact ellipse = crowned.ellipse(N(force), mm(20));
     double[] result = new double[EllipticalContactKernel.RESULTS];
     EllipticalContactKernel.solve(force, e, 1 / diameter, 1 / (2 * crown), result);
-    assertEquals(result[2], ellipse.peakPressure().megapascal(), 1e-12 * result[2]);
+    // Where the face cuts the ellipse so short that line contact presses harder, that is the pressure.
+    double peak = Math.max(result[2], LineContactKernel.peakPressure(force, 20, diameter / 2, e));
+    assertEquals(peak, ellipse.peakPressure().megapascal(), 1e-12 * peak);
     assertEquals(result[0], ellipse.majorSemiAxis().mm(), 1e-12 * result[0]);
     assertEquals(result[3], ellipse.approach().mm(), 1e-12 * result[3]);
   }
