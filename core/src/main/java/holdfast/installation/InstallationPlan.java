@@ -433,7 +433,7 @@ public record InstallationPlan(
 
   @Override
   public List<String> stops() {
-    return Verdict.stops(this);
+    return Verdict.stops(this).stream().map(Stop::text).toList();
   }
 
   @Override

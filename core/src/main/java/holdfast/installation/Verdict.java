@@ -16,25 +16,29 @@ import java.util.Optional;
 final class Verdict {
   private Verdict() {}
 
-  static List<String> stops(InstallationPlan plan) {
-    List<String> stops = new ArrayList<>();
+  static List<Stop> stops(InstallationPlan plan) {
+    List<Stop> stops = new ArrayList<>();
     Grip.of(plan).ifPresent(grip -> stops.addAll(grip.stops(plan.units())));
     closedWindow(plan).ifPresent(stops::add);
-    overTorque(plan).ifPresent(stops::add);
-    overstressedStud(plan).ifPresent(stops::add);
-    shortLife(plan).ifPresent(stops::add);
-    new DirtReading(plan.roller(), plan.duty()).contradiction().ifPresent(stops::add);
+    overTorque(plan).ifPresent(text -> stops.add(new Stop(StopCause.OVER_MAKERS_TORQUE, text)));
+    overstressedStud(plan).ifPresent(text -> stops.add(new Stop(StopCause.STUD_OVERSTRESSED, text)));
+    shortLifeOrDirt(plan, stops);
     exceededLimits(plan, stops);
-    noFeed(plan).ifPresent(stops::add);
+    noFeed(plan).ifPresent(text -> stops.add(new Stop(StopCause.NO_FEED, text)));
     return List.copyOf(stops);
   }
 
-  static void exceededLimits(MountingPlan plan, List<String> stops) {
+  static void shortLifeOrDirt(MountingPlan plan, List<Stop> stops) {
+    shortLife(plan).ifPresent(text -> stops.add(new Stop(StopCause.SHORT_LIFE, text)));
+    new DirtReading(plan.roller(), plan.duty()).contradiction().ifPresent(text -> stops.add(new Stop(StopCause.DIRT, text)));
+  }
+
+  static void exceededLimits(MountingPlan plan, List<Stop> stops) {
     for (LimitCheck check : plan.allLimits().exceeded()) {
       if (check.consequence() == LimitCheck.Consequence.STOP) {
-        stops.add("the limit '" + check.name() + "' is exceeded: the duty asks " + plan.units().text(check.demand())
+        stops.add(new Stop(StopCause.of(check.reading()), "the limit '" + check.name() + "' is exceeded: the duty asks " + plan.units().text(check.demand())
             + (check.bound() == LimitCheck.Bound.AT_MOST ? " and at most " : " and at least ")
-            + plan.units().text(check.permitted()) + " is permitted");
+            + plan.units().text(check.permitted()) + " is permitted"));
       }
     }
   }
@@ -46,7 +50,7 @@ final class Verdict {
         .map(ports -> "the roller would run dry: " + LubricateSection.obstacles(ports));
   }
 
-  static Optional<String> shortLife(MountingPlan plan) {
+  private static Optional<String> shortLife(MountingPlan plan) {
     Duty duty = plan.duty();
     if (plan.atWork().knownModifiedLife().isEmpty()) {
       return shortBasicLife(plan);
@@ -69,18 +73,18 @@ final class Verdict {
             + duty.wantedLife() + " wanted: take a larger roller or a lower load");
   }
 
-  private static Optional<String> closedWindow(InstallationPlan plan) {
+  private static Optional<Stop> closedWindow(InstallationPlan plan) {
     SheetUnits u = plan.units();
     TorqueWindow window = plan.torqueWindow();
     Torque set = plan.nut().torque();
     if (!window.isOpen()) {
-      return Optional.of(u.text(Message.of("no torque keeps the joint closed without overloading something: it needs at least ",
+      return Optional.of(new Stop(StopCause.NO_TORQUE, u.text(Message.of("no torque keeps the joint closed without overloading something: it needs at least ",
           window.lowest(), " (", window.lowLimit().content(), ") and bears at most ", window.highest(), " (",
-          window.highLimit().content(), ")")));
+          window.highLimit().content(), ")"))));
     }
     return set.compareTo(window.lowest()) < 0 || set.compareTo(window.highest()) > 0
-        ? Optional.of(
-            "the wrench is set to " + u.text(set) + ", outside the window of " + u.span(window.lowest(), window.highest()))
+        ? Optional.of(new Stop(StopCause.SETTING_OUTSIDE,
+            "the wrench is set to " + u.text(set) + ", outside the window of " + u.span(window.lowest(), window.highest())))
         : Optional.empty();
   }
 

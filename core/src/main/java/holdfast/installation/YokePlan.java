@@ -305,7 +305,7 @@ public record YokePlan(
 
   @Override
   public List<String> stops() {
-    return YokeVerdict.stops(this);
+    return YokeVerdict.stops(this).stream().map(Stop::text).toList();
   }
 
   @Override

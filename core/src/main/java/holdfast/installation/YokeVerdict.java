@@ -15,18 +15,17 @@ final class YokeVerdict {
 
   private YokeVerdict() {}
 
-  static List<String> stops(YokePlan plan) {
-    List<String> stops = new ArrayList<>();
-    nothingHolds(plan).ifPresent(stops::add);
-    softRaceway(plan).ifPresent(stops::add);
-    boundNeedles(plan).ifPresent(stops::add);
-    Verdict.shortLife(plan).ifPresent(stops::add);
-    new DirtReading(plan.roller(), plan.duty()).contradiction().ifPresent(stops::add);
+  static List<Stop> stops(YokePlan plan) {
+    List<Stop> stops = new ArrayList<>();
+    nothingHolds(plan).ifPresent(text -> stops.add(new Stop(StopCause.NOTHING_HOLDS, text)));
+    softRaceway(plan).ifPresent(text -> stops.add(new Stop(StopCause.SOFT_RACEWAY, text)));
+    boundNeedles(plan).ifPresent(text -> stops.add(new Stop(StopCause.BOUND_NEEDLES, text)));
+    Verdict.shortLifeOrDirt(plan, stops);
     Verdict.exceededLimits(plan, stops);
     plan.greasing()
         .filter(greasing -> !greasing.possible())
-        .ifPresent(greasing -> stops.add("the roller would run dry: the " + PinGreasing.name(greasing.feed())
-            + " cannot feed it (" + String.join("; ", greasing.obstacles()) + ")"));
+        .ifPresent(greasing -> stops.add(new Stop(StopCause.NO_FEED, "the roller would run dry: the " + PinGreasing.name(greasing.feed())
+            + " cannot feed it (" + String.join("; ", greasing.obstacles()) + ")")));
     return List.copyOf(stops);
   }
 
