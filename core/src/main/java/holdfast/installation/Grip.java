@@ -54,18 +54,21 @@ final class Grip {
     return lengths.shank().plus(pitch.times(RUN_OUT));
   }
 
-  private Length showing() {
+  /** Thread behind the nut; below 0 if the stud ends inside it. */
+  Length showing() {
     return lengths.stud().minus(clamped()).minus(nut.height());
   }
 
   List<Stop> stops(SheetUnits u) {
     List<Stop> stops = new ArrayList<>();
     if (clamped().compareTo(lengths.shank()) <= 0) {
-      stops.add(new Stop(StopCause.SHANK_TOO_LONG, "the nut runs onto the plain shank before it clamps: member and washer are " + u.text(clamped())
+      stops.add(new Stop(StopCause.SHANK_TOO_LONG,
+          "the nut runs onto the plain shank before it clamps: member and washer are " + u.text(clamped())
           + " thick, the shank is " + u.text(lengths.shank()) + " long; take a thicker washer or a shorter stud"));
     }
     if (showing().mm() < 0) {
-      stops.add(new Stop(StopCause.STUD_TOO_SHORT, "the stud ends inside the nut: member, washer and nut take " + u.text(clamped().plus(nut.height()))
+      stops.add(new Stop(StopCause.STUD_TOO_SHORT,
+          "the stud ends inside the nut: member, washer and nut take " + u.text(clamped().plus(nut.height()))
           + " of the stud's " + u.text(lengths.stud()) + "; take a thinner nut or washer, or a longer stud"));
     }
     return stops;

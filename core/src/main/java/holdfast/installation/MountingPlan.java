@@ -88,6 +88,15 @@ public sealed interface MountingPlan extends Serializable permits InstallationPl
   Sheet sheet();
 
   /**
+   * The card for the bench: one side of paper, numbers rounded to the safe side.
+   *
+   * @return the card; the same plan gives the same card
+   */
+  default BenchCard card() {
+    return BenchCard.of(this);
+  }
+
+  /**
    * The roller under its duty: life, film, permissible loads and speed, whatever holds it.
    *
    * @return the roller at work

@@ -12,6 +12,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.Objects;
 
 /**
@@ -82,16 +83,18 @@ public record PinGreasing(
 
   private static List<String> instructions(YokePlan plan, Port feed) {
     List<String> instructions = new ArrayList<>();
-    for (Port port : Port.values()) {
-      if (open(plan, port)) {
-        instructions.add(name(port) + ": " + (port == feed ? "FEED by grease fitting" : "closed by plug"));
-      }
-    }
+    open(plan).forEach(port ->
+        instructions.add(name(port) + ": " + (port == feed ? "FEED by grease fitting" : "closed by plug")));
     instructions.add("cross hole of the pin: set beside the load, under the grease hole of the inner ring if there is one");
     return instructions;
   }
 
   /** The bore is drilled from the accessible end. */
+  /** The ends and holes that are there: one feeds, the others are closed. */
+  static List<Port> open(YokePlan plan) {
+    return Stream.of(Port.values()).filter(port -> open(plan, port)).toList();
+  }
+
   private static boolean open(YokePlan plan, Port port) {
     return switch (port) {
       case HEAD -> true;

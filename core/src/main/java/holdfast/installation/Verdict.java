@@ -36,7 +36,8 @@ final class Verdict {
   static void exceededLimits(MountingPlan plan, List<Stop> stops) {
     for (LimitCheck check : plan.allLimits().exceeded()) {
       if (check.consequence() == LimitCheck.Consequence.STOP) {
-        stops.add(new Stop(StopCause.of(check.reading()), "the limit '" + check.name() + "' is exceeded: the duty asks " + plan.units().text(check.demand())
+        stops.add(new Stop(StopCause.of(check.reading()),
+            "the limit '" + check.name() + "' is exceeded: the duty asks " + plan.units().text(check.demand())
             + (check.bound() == LimitCheck.Bound.AT_MOST ? " and at most " : " and at least ")
             + plan.units().text(check.permitted()) + " is permitted"));
       }
@@ -78,7 +79,8 @@ final class Verdict {
     TorqueWindow window = plan.torqueWindow();
     Torque set = plan.nut().torque();
     if (!window.isOpen()) {
-      return Optional.of(new Stop(StopCause.NO_TORQUE, u.text(Message.of("no torque keeps the joint closed without overloading something: it needs at least ",
+      return Optional.of(new Stop(StopCause.NO_TORQUE, u.text(Message.of(
+          "no torque keeps the joint closed without overloading something: it needs at least ",
           window.lowest(), " (", window.lowLimit().content(), ") and bears at most ", window.highest(), " (",
           window.highLimit().content(), ")"))));
     }

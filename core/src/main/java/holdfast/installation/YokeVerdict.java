@@ -24,7 +24,8 @@ final class YokeVerdict {
     Verdict.exceededLimits(plan, stops);
     plan.greasing()
         .filter(greasing -> !greasing.possible())
-        .ifPresent(greasing -> stops.add(new Stop(StopCause.NO_FEED, "the roller would run dry: the " + PinGreasing.name(greasing.feed())
+        .ifPresent(greasing -> stops.add(new Stop(StopCause.NO_FEED,
+            "the roller would run dry: the " + PinGreasing.name(greasing.feed())
             + " cannot feed it (" + String.join("; ", greasing.obstacles()) + ")")));
     return List.copyOf(stops);
   }

@@ -5,6 +5,7 @@ import holdfast.quantity.Force;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
 import holdfast.quantity.Mass;
+import holdfast.quantity.OperatingTime;
 import holdfast.quantity.Numbers;
 import holdfast.quantity.Quantity;
 import holdfast.quantity.Speed;
@@ -90,6 +91,76 @@ public enum SheetUnits {
     return both(
         micrometres(upper) + " / " + micrometres(lower),
         plus(upper) + inches(upper, RoundingMode.HALF_EVEN) + " / " + plus(lower) + inches(lower, RoundingMode.HALF_EVEN));
+  }
+
+  /**
+   * A number as a shop reads it, rounded to the safe side in each of the units.
+   *
+   * @param quantity what is printed: kN or lbf, N·m or lbf·in, mm or in, g or oz, whole °C or °F, h
+   * @param side the safe side
+   * @param digits significant digits, 1 to 12; temperatures are whole degrees
+   * @return for example {@code "21 kN (4700 lbf)"}
+   * @throws holdfast.quantity.InputException if the digits are out of range
+   */
+  public String safe(Quantity<?> quantity, SafeRounding side, int digits) {
+    Objects.requireNonNull(quantity, "quantity");
+    Objects.requireNonNull(side, "side");
+    return both(safe(quantity, side, digits, false), safe(quantity, side, digits, true));
+  }
+
+  private static String safe(Quantity<?> quantity, SafeRounding side, int digits, boolean inch) {
+    if (quantity instanceof Temperature temperature) {
+      Unit<Temperature> unit = inch ? KnownUnits.DEG_F : KnownUnits.DEG_C;
+      return side.whole(temperature.in(unit)) + " " + unit.symbol();
+    }
+    if (quantity instanceof Force force) {
+      return rounded(force, inch ? KnownUnits.LBF : KnownUnits.KN, side, digits);
+    }
+    if (quantity instanceof Torque torque) {
+      return rounded(torque, inch ? KnownUnits.LBF_IN : KnownUnits.N_M, side, digits);
+    }
+    if (quantity instanceof Length length) {
+      return rounded(length, inch ? KnownUnits.INCH : KnownUnits.MM, side, digits);
+    }
+    if (quantity instanceof Mass mass) {
+      return rounded(mass, inch ? KnownUnits.OZ : KnownUnits.G, side, digits);
+    }
+    if (quantity instanceof OperatingTime time) {
+      return rounded(time, KnownUnits.H, side, digits);
+    }
+    return quantity.toString();
+  }
+
+  private static <Q extends Quantity<Q>> String rounded(Q quantity, Unit<Q> unit, SafeRounding side, int digits) {
+    return side.text(quantity.in(unit), digits) + " " + unit.symbol();
+  }
+
+  /**
+   * A size that is no limit: millimetres to a hundredth; inches as a fraction of 64 where they are one, else to a thousandth.
+   *
+   * @param length the size
+   * @return for example {@code "16 mm"} or {@code "3/4 in"}
+   */
+  public String size(Length length) {
+    Objects.requireNonNull(length, "length");
+    String mm = Numbers.significant(Math.rint(length.mm() * 100) / 100, 7) + " mm";
+    return both(mm, fraction(length.in(KnownUnits.INCH)) + " in");
+  }
+
+  private static String fraction(double inches) {
+    double parts = inches * 64;
+    if (Math.abs(parts - Math.rint(parts)) > 1e-6 || Math.abs(parts) > 1e6) {
+      return Numbers.significant(Math.rint(inches * 1000) / 1000, 7);
+    }
+    long whole = (long) Math.rint(parts) / 64;
+    long rest = Math.abs((long) Math.rint(parts) % 64);
+    long lower = 64;
+    while (rest % 2 == 0 && rest > 0) {
+      rest /= 2;
+      lower /= 2;
+    }
+    String part = rest == 0 ? "" : rest + "/" + lower;
+    return whole == 0 && !part.isEmpty() ? (inches < 0 ? "-" : "") + part : part.isEmpty() ? "" + whole : whole + "-" + part;
   }
 
   /**

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.shell;
 
+import holdfast.installation.BenchCard;
 import holdfast.installation.ExampleJobs;
 import holdfast.installation.MountingPlan;
 import holdfast.installation.PlanSummary;
 import holdfast.job.JobFile;
 import holdfast.job.JobSheet;
+import holdfast.quantity.Length;
+import holdfast.sheet.PaperSize;
 import holdfast.sheet.SheetUnits;
 import java.io.IOException;
 import java.io.InputStream;
@@ -100,6 +103,38 @@ final class JobCommands {
       out.println("HTML written to " + html.get());
     }
     return job.stops().isEmpty() ? 0 : 1;
+  }
+
+  /** {@code card [FILE] [--html F] [--units metric|inch|both] [--paper a4|letter] [--gauge U]}. */
+  int card(Arguments given) throws IOException {
+    given.options(Set.of("html", "units", "paper", "gauge"));
+    List<String> words = given.words(0, 1,
+        "card [FILE] [--html F] [--units metric|inch|both] [--paper a4|letter] [--gauge U]");
+    MountingPlan job = words.isEmpty() ? ExampleJobs.metricPressFit() : job(words.get(0));
+    if (given.option("units").isPresent()) {
+      job = job.withUnits(units(given.option("units").get()));
+    }
+    PaperSize paper = given.option("paper").map(JobCommands::paper).orElse(job.units().inchFirst() ? PaperSize.LETTER
+        : PaperSize.A4);
+    BenchCard card = job.card();
+    if (given.option("gauge").isPresent()) {
+      card = card.gauged(Length.parse(given.option("gauge").get()));
+    }
+    if (given.option("html").isPresent()) {
+      Written.paper(Path.of(given.option("html").get()), card.html(paper));
+      out.println("HTML written to " + given.option("html").get());
+    } else {
+      out.print(card.text());
+    }
+    return card.released() ? 0 : 1;
+  }
+
+  private static PaperSize paper(String word) {
+    return switch (word) {
+      case "a4" -> PaperSize.A4;
+      case "letter" -> PaperSize.LETTER;
+      default -> throw new IllegalArgumentException("no paper '" + word + "': a4 or letter");
+    };
   }
 
   private static SheetUnits units(String word) {
@@ -245,6 +280,7 @@ final class JobCommands {
         case "ask" -> new Questions(out, in).ask(given);
         case "check" -> commands.check(given);
         case "sheet" -> commands.sheet(given);
+        case "card" -> commands.card(given);
         case "compare" -> commands.compare(given);
         case "what-if" -> commands.whatIf(given);
         case "recompute" -> commands.recompute(given);

@@ -30,6 +30,7 @@ public final class Main {
         … ask [FILE]                                asks for a job, one question after the other
         … check JOB                                 all faults of the file, or whether the job may be installed
         … sheet [JOB] [--html F] [--text F] [--units metric|inch|both]
+        … card [JOB] [--html F] [--units metric|inch|both] [--paper a4|letter] [--gauge U]
         … compare JOB JOB…                          side by side
         … what-if JOB key=value… [--to FILE]        for example member.bore=K7
         … recompute SHEET.html                      computes a page again from the job in it, and compares
@@ -86,7 +87,7 @@ public final class Main {
       return script(System.in.readAllBytes(), "standard input", out, err);
     }
     switch (args[0]) {
-      case "new", "ask", "check", "sheet", "compare", "what-if", "recompute", "schema" -> {
+      case "new", "ask", "check", "sheet", "card", "compare", "what-if", "recompute", "schema" -> {
         return JobCommands.run(args[0], List.of(args).subList(1, args.length), out, err, System.in);
       }
       case "tables" -> {

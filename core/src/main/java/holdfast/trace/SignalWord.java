@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package holdfast.trace;
+
+/**
+ * Signal words by what can happen if the advice is not followed. The division is that of the ANSI Z535 series as its users
+ * describe it; the standard itself was not read. Some military manuals use CAUTION for damage alone: here that is NOTICE.
+ */
+public enum SignalWord {
+  /** Death or serious injury will follow. */
+  DANGER,
+  /** Death or serious injury could follow. */
+  WARNING,
+  /** Minor or moderate injury could follow. */
+  CAUTION,
+  /** Parts or machine could be damaged; nobody is hurt. */
+  NOTICE;
+
+  /**
+   * Whether somebody can be hurt.
+   *
+   * @return false for damage alone, which carries no alert symbol
+   */
+  public boolean injury() {
+    return this != NOTICE;
+  }
+}
