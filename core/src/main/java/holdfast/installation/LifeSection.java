@@ -37,7 +37,7 @@ final class LifeSection {
     Optional<RatedLife> known = plan.atWork().knownModifiedLife();
     if (known.isEmpty()) {
       return section
-          .notice(Block.Weight.WARNING, "No modified life: " + plan.atWork().noModifiedLife() + ". Wear ends such a roller"
+          .notice(Block.Weight.NOTE, "No modified life: " + plan.atWork().noModifiedLife() + ". Wear ends such a roller"
               + " before fatigue does: take a thicker lubricant, or replace it by its condition.", GIVEN)
           .build();
     }
@@ -52,7 +52,7 @@ final class LifeSection {
         hours + ", " + Numbers.significant(hours.ratio(duty.wantedLife()), 3) + " times the life wanted",
         modified.sources());
     if (fatigue.compareTo(hours) > 0) {
-      section.notice(Block.Weight.WARNING, "Rolling fatigue alone would allow " + fatigue + ": wear, corrosion, grease or seals"
+      section.notice(Block.Weight.NOTE, "Rolling fatigue alone would allow " + fatigue + ": wear, corrosion, grease or seals"
           + " end the roller before. The time is cut to " + hours + "; look at the roller at every greasing.", RollerAtWork.WEAR);
     }
     bendingRing(section, plan);
@@ -60,7 +60,7 @@ final class LifeSection {
       try {
         FleetSection.add(section, FleetCare.of(plan), plan);
       } catch (InputException outside) {
-        section.notice(Block.Weight.WARNING, "The places are not planned together: " + outside.getMessage(), GIVEN);
+        section.notice(Block.Weight.NOTE, "The places are not planned together: " + outside.getMessage(), GIVEN);
       }
     }
     return section.warnings(modified.warnings()).build();
@@ -73,7 +73,7 @@ final class LifeSection {
   }
 
   private static void bendingRing(Section.Builder section, MountingPlan plan) {
-    plan.atWork().hoursOfBendingRing().ifPresent(hours -> section.notice(Block.Weight.WARNING,
+    plan.atWork().hoursOfBendingRing().ifPresent(hours -> section.notice(Block.Weight.NOTE,
         "The ratings are for a rigid ring, but the ring of a track roller bends: like rollers carry "
             + Numbers.significant(RollerAtWork.LEAST_RING_RATIO, 2) + " to "
             + Numbers.significant(RollerAtWork.GREATEST_RING_RATIO, 2) + " of such a C on a flat track, and their life is "

@@ -58,9 +58,9 @@ final class LubricateSection {
         .entry("Grease again", schedule.toString(), schedule.sources())
         .entry("Because", schedule.reasons(), schedule.sources());
     if (schedule.knownInterval().isEmpty()) {
-      section.notice(Block.Weight.WARNING, "No interval by the formula: " + schedule.noInterval(), RACEWAY);
+      section.notice(Block.Weight.NOTE, "No interval by the formula: " + schedule.noInterval(), RACEWAY);
     } else if (plan.roller().knownInterior().isEmpty()) {
-      section.notice(Block.Weight.WARNING, "The seat stands for the raceway, whose diameter makers seldom state; a larger raceway"
+      section.notice(Block.Weight.NOTE, "The seat stands for the raceway, whose diameter makers seldom state; a larger raceway"
           + " means a somewhat shorter interval. The maker's interval goes first.", RACEWAY);
     }
     return section

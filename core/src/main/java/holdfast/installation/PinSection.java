@@ -58,12 +58,12 @@ final class PinSection {
   private static void slip(Section.Builder section, YokePlan plan) {
     if (plan.ringSeat().isPresent()) {
       section.entry("Press force at the end of the stroke", atTheEnd(plan), BOTH)
-          .notice(Block.Weight.CAUTION, "The tightest pair of pin and inner ring interferes: press the pin through the ring,"
+          .notice(Block.Weight.SERIOUS, "The tightest pair of pin and inner ring interferes: press the pin through the ring,"
               + " square and supported; never hammer on pin or ring: hardened steel chips.",
               Cautions.of("no-steel-on-steel").get(0).source());
       return;
     }
-    section.notice(Block.Weight.CAUTION,
+    section.notice(Block.Weight.SERIOUS,
         "Oil lightly and push the pin in by hand. Never hammer on pin or ring: hardened steel chips.",
         Cautions.of("no-steel-on-steel").get(0).source());
   }
@@ -91,7 +91,7 @@ final class PinSection {
     work.lossTemperature()
         .ifPresent(loss -> section.entry("The loosest pair lets go at", u.text(loss) + ", both parts alike", work.sources()));
     section
-        .notice(Block.Weight.CAUTION, "Support the ear that is pressed and put a spacer into the gap: ears bend together. Never"
+        .notice(Block.Weight.DAMAGE, "Support the ear that is pressed and put a spacer into the gap: ears bend together. Never"
             + " let the force of the press pass through the rolling elements.", MOUNT)
         .warnings(ear.warnings())
         .warnings(work.warnings())

@@ -64,7 +64,7 @@ final class PrepareSection {
           grease.ports().sources());
     });
     if (!grease.openingsSeen()) {
-      section.notice(Block.Weight.WARNING,
+      section.notice(Block.Weight.NOTE,
           "The openings are those usual for the size: look at the part in hand before fittings are driven.", USUAL);
     }
     section.picture(PortPicture.of(grease.ports())).warnings(grease.ports().warnings());

@@ -35,7 +35,7 @@ final class PriceSection {
     Section.Builder section = Section.of("What the seat costs", plan.units());
     Optional<SeatPrice> known = price(plan);
     if (known.isEmpty() && plan.roller().knownInterior().isPresent()) {
-      section.notice(Block.Weight.WARNING, NO_PRICE, CHOICE);
+      section.notice(Block.Weight.NOTE, NO_PRICE, CHOICE);
     }
     known.ifPresent(price -> price(section, price));
     for (String bore : bores(plan.roller().studDiameter(), plan.member().boreTolerance(),
@@ -69,7 +69,7 @@ final class PriceSection {
     Section.Builder section = Section.of("What the seat costs", plan.units());
     Optional<LeanPrice> price = price(plan);
     if (price.isEmpty() && plan.roller().knownInterior().isPresent()) {
-      section.notice(Block.Weight.WARNING, NO_PRICE, CHOICE);
+      section.notice(Block.Weight.NOTE, NO_PRICE, CHOICE);
     }
     price.ifPresent(known -> section.entry("Life ratio, loosest pairs", Numbers.significant(known.lifeRatio(), 2)
         + " of the aligned life at " + known.tilt().studTilt() + " of the roller on its pin", known.sources()));

@@ -40,7 +40,7 @@ final class SeatSection {
     return orient(Section.of("Slip in", plan.units()))
         .entry("Tilt that the clearance allows", "up to " + plan.tilt().byClearance(), plan.tilt().sources())
         .notice(
-            Block.Weight.CAUTION,
+            Block.Weight.SERIOUS,
             "Oil lightly and push the stud in by hand. Never hammer on the flange or the ring.",
             SourceRef.published("Needle roller bearing catalogue", "mounting of cam followers"))
         .build();

@@ -80,7 +80,7 @@ final class TightenSection {
   /** Catalogues permit loads under which the flange opens: the bore then carries the moment. */
   private static void openFlange(Section.Builder section, InstallationPlan plan) {
     if (!plan.faceStaysClosed()) {
-      section.notice(Block.Weight.WARNING, "At this torque the flange opens on one side under the greatest load and the bore"
+      section.notice(Block.Weight.NOTE, "At this torque the flange opens on one side under the greatest load and the bore"
           + " carries the moment" + (plan.fit().kind() == FitKind.INTERFERENCE
               ? "; the press fit holds the stud"
               : ": the stud moves in its clearance, which the tilt counts in full. A tighter bore or more torque keeps it still"),
@@ -92,9 +92,9 @@ final class TightenSection {
     Grip.of(plan).ifPresentOrElse(
         grip -> {
           section.entry("Grip", grip.text(plan.units()), Grip.sources());
-          grip.warnings(plan.units()).forEach(text -> section.notice(Block.Weight.WARNING, text, Grip.STACK));
+          grip.warnings(plan.units()).forEach(text -> section.notice(Block.Weight.NOTE, text, Grip.STACK));
         },
-        () -> section.notice(Block.Weight.WARNING, "The grip is not looked at: lengths of stud and thread, thickness of the"
+        () -> section.notice(Block.Weight.NOTE, "The grip is not looked at: lengths of stud and thread, thickness of the"
             + " member, or height of nut and washer are not stated. Try before tightening: the nut must not reach the plain"
             + " shank, and two pitches of thread must show.", Grip.STACK));
   }
@@ -108,7 +108,7 @@ final class TightenSection {
   private static void locking(Section.Builder section, InstallationPlan plan) {
     Nut nut = plan.nut();
     if (nut.locking() == NutLocking.NONE) {
-      section.notice(Block.Weight.WARNING, (plan.duty().surroundings().shaken()
+      section.notice(Block.Weight.NOTE, (plan.duty().surroundings().shaken()
           ? "the place vibrates and" : "a track roller shakes:")
           + " nothing but the preload locks the nut: take double thin nuts, a spring washer, a lock washer or a self-locking nut",
           LOCKING);

@@ -4,6 +4,7 @@ package holdfast.seats;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Caution;
 import holdfast.trace.Cautions;
+import holdfast.trace.SignalWord;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,11 +12,13 @@ import java.util.List;
 final class SeatCautions {
   private static final Caution GOVERNS =
       new Caution(
+          SignalWord.NOTICE,
           "The instructions of the makers of machine, press and heater, local safety rules and licensed practice govern; "
               + "computed forces and temperatures do not replace them.",
           SourceRef.commonPractice("order of rules on the bench"));
   private static final Caution BRITTLE =
       new Caution(
+          SignalWord.WARNING,
           "Cold steel and iron are brittle: do not strike a chilled part.",
           SourceRef.commonPractice("parts chilled in dry ice or liquid nitrogen"));
 

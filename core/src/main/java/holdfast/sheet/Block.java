@@ -4,6 +4,7 @@ package holdfast.sheet;
 import holdfast.quantity.InputException;
 import holdfast.quantity.PlainText;
 import holdfast.tables.SourceRef;
+import holdfast.trace.SignalWord;
 import java.io.Serializable;
 import java.util.HashMap;
 import java.util.List;
@@ -42,10 +43,16 @@ public sealed interface Block extends Serializable {
   enum Weight {
     /** The work must not go on. */
     STOP("DO NOT INSTALL"),
-    /** Work that can hurt someone. */
-    CAUTION("CAUTION"),
+    /** Work that kills if it is done otherwise. */
+    DANGER("DANGER"),
+    /** Work that can kill or injure seriously. */
+    SERIOUS("WARNING"),
+    /** Work that can hurt someone less. */
+    MINOR("CAUTION"),
+    /** Work that can damage parts or machine. */
+    DAMAGE("NOTICE"),
     /** A limit of the calculation that the reader must know. */
-    WARNING("NOTE WELL"),
+    NOTE("NOTE WELL"),
     /** Plain advice. */
     ADVICE("ADVICE");
 
@@ -53,6 +60,21 @@ public sealed interface Block extends Serializable {
 
     Weight(String label) {
       this.label = label;
+    }
+
+    /**
+     * The weight of a signal word.
+     *
+     * @param signal what can happen
+     * @return the weight that prints it
+     */
+    public static Weight of(SignalWord signal) {
+      return switch (signal) {
+        case DANGER -> DANGER;
+        case WARNING -> SERIOUS;
+        case CAUTION -> MINOR;
+        case NOTICE -> DAMAGE;
+      };
     }
 
     /**

@@ -134,7 +134,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      */
     public Builder cautions(List<Caution> cautions) {
       Objects.requireNonNull(cautions, "cautions");
-      cautions.forEach(caution -> notice(Block.Weight.CAUTION, caution.text(), caution.source()));
+      cautions.forEach(caution -> notice(Block.Weight.of(caution.signal()), caution.text(), caution.source()));
       return this;
     }
 
@@ -146,7 +146,7 @@ public record Section(String title, List<Block> blocks) implements Serializable 
      */
     public Builder warnings(List<Warning> warnings) {
       Objects.requireNonNull(warnings, "warnings");
-      warnings.forEach(warning -> notice(Block.Weight.WARNING, warning.content(), warning.source()));
+      warnings.forEach(warning -> notice(Block.Weight.NOTE, warning.content(), warning.source()));
       return this;
     }
 

@@ -9,6 +9,7 @@ import holdfast.quantity.Unit;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Caution;
 import holdfast.trace.Derivation;
+import holdfast.trace.SignalWord;
 import holdfast.trace.Message;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
@@ -205,13 +206,16 @@ public record TorqueWindow(
   public List<Caution> cautions() {
     return List.of(
         new Caution(
-            "The torque is computed from stated friction and strength. The maker's instructions, local rules and the judgement"
-                + " of the person responsible come first.",
+            SignalWord.NOTICE,
+            "The torque is computed from stated friction and strength. The maker's instructions, local rules and the person"
+                + " responsible come first.",
             SourceRef.commonPractice("computed torques are checked before use")),
         new Caution(
-            "Tighten with a calibrated hand tool and steady pull; a stud that breaks or a wrench that slips throws the hand.",
+            SignalWord.CAUTION,
+            "Tighten with a calibrated hand tool and steady pull. A stud that breaks or a wrench that slips throws the hand.",
             SourceRef.commonPractice("safe use of hand tools")),
         new Caution(
+            SignalWord.NOTICE,
             "The torque holds for the stated condition of thread and face alone: wash off or add nothing else.",
             SourceRef.commonPractice("lubrication belongs to the torque")));
   }

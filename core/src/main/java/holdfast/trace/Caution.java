@@ -10,11 +10,13 @@ import java.util.Objects;
  * A caution for work that can hurt someone. A caution points to a rule; it never claims that following it satisfies
  * the rule.
  *
+ * @param signal what can happen if it is not followed
  * @param text the caution
  * @param source the rule or manual on which it rests
  */
-public record Caution(String text, SourceRef source) implements Serializable {
+public record Caution(SignalWord signal, String text, SourceRef source) implements Serializable {
   public Caution {
+    Objects.requireNonNull(signal, "signal");
     Objects.requireNonNull(text, "text");
     Objects.requireNonNull(source, "source");
   }

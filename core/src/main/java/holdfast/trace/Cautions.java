@@ -88,6 +88,7 @@ public final class Cautions {
     // The place names the document again where other documents follow; once is enough.
     String locator = place.startsWith(document) ? place.substring(document.length()).strip() : place;
     return new Caution(
+        SignalWord.of(table.text(row, "harm")),
         table.text(row, "text"),
         new SourceRef(document, locator.isEmpty() ? "whole document" : locator, table.provenance(row)));
   }

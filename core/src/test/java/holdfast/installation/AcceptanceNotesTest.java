@@ -93,7 +93,7 @@ class AcceptanceNotesTest {
     assertTrue(tight.warnings().containsAll(tight.seat().press().orElseThrow().warnings()));
     assertTrue(tight.warnings().containsAll(tight.seat().pressAtWork().orElseThrow().warnings()));
     assertTrue(tight.warnings().containsAll(tight.seat().tilt().warnings()));
-    String said = notices(tight.section(), Block.Weight.WARNING);
+    String said = notices(tight.section(), Block.Weight.NOTE);
     tight.warnings().forEach(warning -> assertTrue(said.contains(warning.message()), warning.message()));
   }
 

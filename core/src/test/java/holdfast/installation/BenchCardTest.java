@@ -20,6 +20,7 @@ import holdfast.sheet.Card;
 import holdfast.sheet.PaperSize;
 import holdfast.sheet.SafeRounding;
 import holdfast.sheet.SheetUnits;
+import holdfast.trace.Cautions;
 import holdfast.trace.SignalWord;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -264,7 +265,7 @@ class BenchCardTest {
 
   /** Twenty words a sentence at most, a gap counted as one. */
   static void plain(String text) {
-    for (String sentence : text.split("[.!?:](?: |$)", -1)) {
+    for (String sentence : text.split("[.!?](?: |$)", -1)) {
       long words = Stream.of(sentence.split(" ", -1)).filter(word -> !word.isBlank()).count();
       assertTrue(words <= 20, () -> words + " words: " + sentence);
     }
@@ -275,6 +276,7 @@ class BenchCardTest {
     for (BenchLine line : BenchLine.values()) {
       plain(line.text());
     }
+    Cautions.topics().stream().flatMap(topic -> Cautions.about(topic).stream()).forEach(caution -> plain(caution.text()));
     for (StopCause cause : StopCause.values()) {
       plain(cause.why());
       plain(cause.opens());

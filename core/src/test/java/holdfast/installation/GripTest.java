@@ -32,7 +32,7 @@ class GripTest {
   }
 
   private static String warned(InstallationPlan plan) {
-    return notices(section(plan, "Tighten"), Block.Weight.WARNING);
+    return notices(section(plan, "Tighten"), Block.Weight.NOTE);
   }
 
   @Test

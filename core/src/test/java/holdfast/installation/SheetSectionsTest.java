@@ -15,7 +15,10 @@ import holdfast.rollers.RollerKind;
 import holdfast.sheet.Block;
 import holdfast.sheet.Section;
 import holdfast.sheet.SheetUnits;
+import holdfast.trace.SignalWord;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What each section of the sheet holds, and the figures in it that can be worked out by hand. */
@@ -52,6 +55,12 @@ class SheetSectionsTest {
         .orElseThrow();
   }
 
+  /** The notices that carry a signal word. */
+  static String signals(Section section) {
+    return Stream.of(SignalWord.values()).map(word -> notices(section, Block.Weight.of(word))).filter(text -> !text.isEmpty())
+        .collect(Collectors.joining("\n"));
+  }
+
   static String notices(Section section, Block.Weight weight) {
     return String.join("\n", section.blocks().stream()
         .filter(block -> block instanceof Block.Notice notice && notice.weight() == weight)
@@ -77,7 +86,7 @@ class SheetSectionsTest {
     assertEquals(impossible.stops().size(), section(impossible, "Do not install").blocks().size());
     assertEquals(List.of("What was changed, by, date; then print a new sheet"), blanks(section(impossible, "Not released")));
     assertEquals(List.of("Fitted by, date", "Checked by, date", "Deviations, concessions"), blanks(section(press, "Sign-off")));
-    String isolate = notices(section(press, "Isolate and protect"), Block.Weight.CAUTION);
+    String isolate = signals(section(press, "Isolate and protect"));
     assertEquals(7, isolate.lines().count(), "four on isolating, two on stored energy, one on what is worn");
     assertTrue(notices(section(press, "Isolate and protect"), Block.Weight.ADVICE).contains("licensed engineer"));
   }
@@ -133,7 +142,7 @@ class SheetSectionsTest {
             "Heating the member for a cold stud", "At work, 60 °C", "The loosest pair lets go at"),
         labels(hard));
     assertTrue(notices(hard, Block.Weight.ADVICE).contains("grease hole of the raceway"));
-    assertEquals(8, notices(hard, Block.Weight.CAUTION).lines().count());
+    assertEquals(8, signals(hard).lines().count());
     assertEquals(List.of("H2  Released for pressing by", "Greatest press force seen"), blanks(hard));
     assertTrue(entry(hard, "Press force at the end of the stroke").endsWith(", friction 0.08 … 0.2"));
     assertTrue(entry(hard, "Stress by the tightest pair").matches(
@@ -145,7 +154,7 @@ class SheetSectionsTest {
     // A stud of 18 mm over 16 mm in 36 µm, 0.7 µm more at work: the lean of a rectangle, a little over 36.7/16 mrad.
     assertEquals(List.of("Tilt that the clearance allows"), labels(loose));
     assertTrue(entry(loose, "Tilt that the clearance allows").startsWith("up to 2.29"));
-    assertTrue(notices(loose, Block.Weight.CAUTION).contains("Never hammer"));
+    assertTrue(signals(loose).contains("Never hammer"));
     assertTrue(notices(loose, Block.Weight.ADVICE).contains("grease hole of the raceway"));
   }
 
@@ -167,11 +176,11 @@ class SheetSectionsTest {
     assertTrue(entry(tighten, "Stress in the drilled stud, at most").endsWith(" % of the yield strength 590 MPa"));
     assertTrue(entry(tighten, "Hold at the head of the stud").contains("(slot): up to "));
     assertEquals(List.of("H3  Torque reached, wrench number"), blanks(tighten));
-    assertTrue(notices(tighten, Block.Weight.CAUTION).contains("calibrated hand tool"));
+    assertTrue(signals(tighten).contains("calibrated hand tool"));
     Section closed = section(impossible, "Tighten");
     assertEquals("empty", entry(closed, "Torque window"));
     assertTrue(notices(closed, Block.Weight.ADVICE).contains("To open the window: "));
-    assertTrue(notices(closed, Block.Weight.WARNING).contains("no torque satisfies both ends"));
+    assertTrue(notices(closed, Block.Weight.NOTE).contains("no torque satisfies both ends"));
     // So tight a seat that it holds what passes through the stud.
     MachineMember rough = MachineMember.named("lever").body(press.member().body()).bore("X7", mm(17))
         .pressingFriction(holdfast.seats.FrictionBand.of(0.6, 0.7)).build();
@@ -196,11 +205,11 @@ class SheetSectionsTest {
     assertEquals("every 30000 h at most of running or 6 months, whichever comes first", entry(grease, "Grease again"));
     assertTrue(entry(grease, "Because").contains("6 to 24 months, the short end because the place shortens it (dirt"),
         entry(grease, "Because"));
-    assertTrue(notices(grease, Block.Weight.WARNING).contains("above 30000 h"), "the warnings of the interval are not dropped");
-    assertTrue(notices(ports, Block.Weight.WARNING).contains("usual for the size"));
+    assertTrue(notices(grease, Block.Weight.NOTE).contains("above 30000 h"), "the warnings of the interval are not dropped");
+    assertTrue(notices(ports, Block.Weight.NOTE).contains("usual for the size"));
     // The inside of the inch roller is not known.
-    assertTrue(notices(section(slip, "Lubricate"), Block.Weight.WARNING).contains("The maker's interval goes first"));
-    assertTrue(notices(grease, Block.Weight.CAUTION).contains("injection"));
+    assertTrue(notices(section(slip, "Lubricate"), Block.Weight.NOTE).contains("The maker's interval goes first"));
+    assertTrue(signals(grease).contains("injection"));
     assertEquals(List.of("Grease used, grams, next date due"), blanks(grease));
     assertEquals(1, pictures(ports).size());
     String none = entry(section(impossible, "Prepare the parts"), "Ports");
@@ -250,7 +259,7 @@ class SheetSectionsTest {
     assertEquals("584.7 million revolutions, 54130 h (90 %, P = 2.1 kN)", entry(life, "Basic rating life"));
     assertTrue(entry(life, "Modified life, 95 % reliability").contains(" (aISO = "));
     assertTrue(entry(life, "Replace after").matches("\\d+ h, \\S+ times the life wanted"));
-    assertTrue(notices(life, Block.Weight.WARNING).contains("Cu"));
+    assertTrue(notices(life, Block.Weight.NOTE).contains("Cu"));
     Section fleet = section(slip, "Expected life and replacement");
     assertEquals(
         List.of("Duty", "Lubricant at work", "Basic rating life", "Modified life, 90 % reliability",
@@ -288,7 +297,7 @@ class SheetSectionsTest {
     assertEquals("fatigue, 1.18 times", entry(limits, "Governing limit"));
     assertTrue(entry(limits, "Tilt of the stud under load").startsWith("tilt "));
     assertTrue(entry(limits, "Largest shear in the track").matches("[\\d.]+ MPa, 0\\.\\d\\d mm deep"));
-    assertTrue(notices(limits, Block.Weight.WARNING).contains("crowned ring takes more"));
+    assertTrue(notices(limits, Block.Weight.NOTE).contains("crowned ring takes more"));
     assertEquals("118 °C, at most 110 °C — EXCEEDED",
         entry(section(impossible, "Limits and margins"), "Limit: temperature, hot"));
     // A flat ring on a flat track: p0 = √(F E*/(π L R)) with E = 206 000 MPa, ν = 0.3, R = 19.05 mm, L = 22.225 mm, 520 lbf.
@@ -308,7 +317,7 @@ class SheetSectionsTest {
     assertTrue(entry(price, "With bore K7").contains("; press 0 N … "));
     assertTrue(entry(price, "With bore S7").contains(" (member, safety "));
     assertEquals(1, pictures(price).size());
-    assertTrue(notices(price, Block.Weight.WARNING).contains("no print at hand"));
+    assertTrue(notices(price, Block.Weight.NOTE).contains("no print at hand"));
     // Three pairs of a loose seat differ.
     assertTrue(labels(section(press.withBore("H7"), "What the seat costs")).containsAll(
         List.of("Life ratio, loosest pair", "Life ratio, mean pair", "Life ratio, tightest pair")));

@@ -36,7 +36,7 @@ class SlowRollerTest {
     for (String kept : new String[] {"Torque window", "Port, head end", "Fit", "Basic rating life", "Limit: track"}) {
       assertTrue(text.contains(kept), kept + " is missing in " + text);
     }
-    String notes = SheetSectionsTest.notices(SheetSectionsTest.section(plan, "Expected life and replacement"), Block.Weight.WARNING);
+    String notes = SheetSectionsTest.notices(SheetSectionsTest.section(plan, "Expected life and replacement"), Block.Weight.NOTE);
     assertTrue(notes.startsWith("No modified life: ") && notes.contains("Wear ends such a roller"), notes);
     assertTrue(plan.stops().isEmpty(), plan.stops()::toString);
     PlanSummary summary = plan.summary();

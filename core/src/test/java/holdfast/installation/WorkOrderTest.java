@@ -6,6 +6,7 @@ import static holdfast.installation.SheetSectionsTest.entry;
 import static holdfast.installation.SheetSectionsTest.labels;
 import static holdfast.installation.SheetSectionsTest.notices;
 import static holdfast.installation.SheetSectionsTest.section;
+import static holdfast.installation.SheetSectionsTest.signals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -27,7 +28,7 @@ class WorkOrderTest {
   }
 
   private static String cautions(MountingPlan plan, String title) {
-    return notices(section(plan, title), Block.Weight.CAUTION);
+    return signals(section(plan, title));
   }
 
   private static void says(String text, String... parts) {
@@ -89,7 +90,7 @@ class WorkOrderTest {
   void aNutThatOnlyItsPreloadHoldsDrawsANoteAtEveryTrackRoller() {
     assertEquals(NutLocking.NONE, press.nut().locking());
     assertFalse(press.duty().surroundings().shaken());
-    says(notices(section(press, "Tighten"), Block.Weight.WARNING), "nothing but the preload locks the nut");
+    says(notices(section(press, "Tighten"), Block.Weight.NOTE), "nothing but the preload locks the nut");
   }
 
   @Test

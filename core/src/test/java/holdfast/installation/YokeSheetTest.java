@@ -8,6 +8,7 @@ import static holdfast.installation.SheetSectionsTest.labels;
 import static holdfast.installation.SheetSectionsTest.notices;
 import static holdfast.installation.SheetSectionsTest.pictures;
 import static holdfast.installation.SheetSectionsTest.section;
+import static holdfast.installation.SheetSectionsTest.signals;
 import static holdfast.installation.YokePlanTest.duty;
 import static holdfast.installation.YokePlanTest.fork;
 import static holdfast.installation.YokePlanTest.pin;
@@ -87,7 +88,7 @@ class YokeSheetTest {
     assertTrue(entry(parts, "Fit of the roller on the pin").endsWith(": transition fit, 10 µm interference … 13 µm clearance"));
     assertFalse(labels(parts).contains("Pin as a raceway"));
     assertEquals(2, pictures(parts).size());
-    assertTrue(notices(parts, Block.Weight.WARNING).contains("estimated"));
+    assertTrue(notices(parts, Block.Weight.NOTE).contains("estimated"));
   }
 
   @Test
@@ -128,8 +129,8 @@ class YokeSheetTest {
     Section press = section(PRESSED, FIT);
     assertTrue(labels(press).containsAll(List.of("Joint pressure in each ear", "Press force, in the first ear alone",
         "Press force at the end of the stroke", "Stress by the tightest pair", "Heating the fork for a cold pin", "At work, 45 °C")));
-    assertTrue(notices(press, Block.Weight.CAUTION).contains("put a spacer into the gap"));
-    assertFalse(notices(press, Block.Weight.CAUTION).contains("push the pin in by hand"));
+    assertTrue(signals(press).contains("put a spacer into the gap"));
+    assertFalse(signals(press).contains("push the pin in by hand"));
     assertTrue(entry(press, "Side of the roller").contains("is clamped"));
     assertEquals(List.of("H2  Released for pressing by", "Greatest press force seen", "Roller turns freely between the ears",
         "H3  Pin secured by"), blanks(press));
@@ -138,7 +139,7 @@ class YokeSheetTest {
         List.of("Press force at the end of the stroke", "Side of the roller", "The pin is secured by"), labels(slide));
     assertTrue(entry(slide, "Press force at the end of the stroke").startsWith("the inner ring: 0 N … "));
     assertTrue(entry(slide, "Side of the roller").startsWith("guide the ring by end plates"));
-    assertTrue(notices(slide, Block.Weight.CAUTION).contains("press the pin through the ring"));
+    assertTrue(signals(slide).contains("press the pin through the ring"));
     assertEquals("end plates, clamped", entry(slide, "The pin is secured by"));
     assertEquals(List.of(), blanks(slide), "not released");
     assertEquals(List.of("Roller turns freely between the ears", "H3  Pin secured by"), blanks(PinSection.of(SLIDING)));
@@ -190,7 +191,7 @@ class YokeSheetTest {
     PinGreasing greasing = fast.greasing().orElseThrow();
     assertTrue(greasing.knownInterval().isEmpty());
     Section grease = section(fast, "Lubricate");
-    assertTrue(notices(grease, Block.Weight.WARNING).contains("No interval by the formula: " + greasing.schedule().noInterval()));
+    assertTrue(notices(grease, Block.Weight.NOTE).contains("No interval by the formula: " + greasing.schedule().noInterval()));
     assertEquals("every 6 months", entry(grease, "Grease again"));
     assertTrue(EXAMPLE.greasing().orElseThrow().knownInterval().isPresent());
   }

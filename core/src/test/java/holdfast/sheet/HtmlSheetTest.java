@@ -31,14 +31,14 @@ class HtmlSheetTest {
         Section.of("s")
             .entry("a", "1 mm", A)
             .blank("b", "0 to 2 mm")
-            .notice(Block.Weight.WARNING, "n1", A)
+            .notice(Block.Weight.NOTE, "n1", A)
             .notice(Block.Weight.ADVICE, "n2")
             .entry("c", "3 mm")
             .build();
     assertEquals(
         List.of(
             "<table>", "<tr><th scope=\"row\">a", "<tr><th scope=\"row\">b", "</table>",
-            "<p class=\"notice warning\"><b>NOTE WELL:</b> n1 <sup>[1.1]</sup>", "<p class=\"notice advice\"><b>ADVICE:</b> n2",
+            "<p class=\"notice note\"><b>NOTE WELL:</b> n1 <sup>[1.1]</sup>", "<p class=\"notice advice\"><b>ADVICE:</b> n2",
             "<table>", "<tr><th scope=\"row\">c", "</table>"),
         found("</?table>|<tr><th scope=\"row\">[a-z]|<p class=\"notice.*(?=</p>)", html(section)));
   }

@@ -10,6 +10,7 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Units;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Caution;
+import holdfast.trace.SignalWord;
 import holdfast.trace.Message;
 import holdfast.trace.Warning;
 import java.util.List;
@@ -28,7 +29,7 @@ class SheetTest {
         Section.of("Parts")
             .entry("Bore", "18.000 mm", FIRST)
             .entry("Press <force> & more", "1 kN", SECOND, FIRST)
-            .notice(Block.Weight.CAUTION, "Keep hands clear.", SECOND)
+            .notice(Block.Weight.MINOR, "Keep hands clear.", SECOND)
             .blank("Measured bore", "mm")
             .picture(new Block.Picture("Zones", "bore above stud", "plain.svg", Map.of("value", "1")))
             .build();
@@ -72,13 +73,13 @@ class SheetTest {
   void cautionsAndWarningsBecomeNotices() {
     Section section =
         Section.of("s")
-            .cautions(List.of(new Caution("Mind your hands.", FIRST)))
+            .cautions(List.of(new Caution(SignalWord.CAUTION, "Mind your hands.", FIRST)))
             .warnings(List.of(new Warning("speed", "Too fast.", SECOND)))
             .build();
     assertEquals(
         List.of(
-            new Block.Notice(Block.Weight.CAUTION, "Mind your hands.", List.of(FIRST)),
-            new Block.Notice(Block.Weight.WARNING, "Too fast.", List.of(SECOND))),
+            new Block.Notice(Block.Weight.MINOR, "Mind your hands.", List.of(FIRST)),
+            new Block.Notice(Block.Weight.NOTE, "Too fast.", List.of(SECOND))),
         section.blocks());
   }
 

@@ -87,6 +87,6 @@ class DerivationTest {
   @Test
   void warningsAndCautionsReadAsText() {
     assertEquals("load above half of C (ISO 286-1:2010, Table 1 [published])", new Warning("x", "load above half of C", TABLE).toString());
-    assertEquals("Wear gloves. [ISO 286-1:2010, Table 1]", new Caution("Wear gloves.", TABLE).toString());
+    assertEquals("Wear gloves. [ISO 286-1:2010, Table 1]", new Caution(SignalWord.CAUTION, "Wear gloves.", TABLE).toString());
   }
 }
