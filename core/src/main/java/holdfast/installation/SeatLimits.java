@@ -25,13 +25,18 @@ final class SeatLimits {
 
   private SeatLimits() {}
 
-  /** The greatest pressure counts, whether the parts are in the shop or at work. */
+  /**
+   * The greatest pressure counts, whether the parts are in the shop or at work. A housing that yields presses less than an
+   * elastic one; the inner part is judged by the elastic pressure all the same, because a housing whose yield strength lies
+   * above the least value stated does not yield so early.
+   */
   static void add(LimitList limits, InterferenceFit seat, Temperature working, String inner, String outer) {
     Stress shop = seat.atWork(InstallationPlan.SHOP, InstallationPlan.SHOP).pressure().greatest();
     Stress work = seat.atWork(working, working).pressure().greatest();
     Stress greatest = shop.compareTo(work) >= 0 ? shop : work;
     FitLimits elastic = seat.limits(YieldRule.VON_MISES);
-    part(limits, inner, elastic.stud(), greatest, seat, Consequence.STOP);
+    Stress unrelieved = seat.pressure().greatest();
+    part(limits, inner, elastic.stud(), greatest.compareTo(unrelieved) >= 0 ? greatest : unrelieved, seat, Consequence.STOP);
     boolean plastic = work.compareTo(shop) <= 0 && plastic(seat).isPresent();
     part(limits, outer, elastic.housing(), greatest, seat, plastic ? Consequence.WARNING : Consequence.STOP);
   }

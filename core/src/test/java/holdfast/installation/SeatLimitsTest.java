@@ -67,6 +67,16 @@ class SeatLimitsTest {
     assertTrue(much.stops().stream().anyMatch(stop -> stop.contains("'press fit, member yields' is exceeded")));
   }
 
+  /** A housing stronger than the least value stated does not yield: then the stud bears the elastic pressure. */
+  @Test
+  void aHousingThatMayYieldDoesNotRelieveTheStud() {
+    InstallationPlan little = plan("C45+N", 60, "U7");
+    double elastic = little.seat().orElseThrow().pressure().greatest().base();
+    assertEquals(elastic, check(little, "stud").orElseThrow().demand().base(), 1e-9 * elastic);
+    double attained = little.seat().orElseThrow().atWork(InstallationPlan.SHOP, InstallationPlan.SHOP).pressure().greatest().base();
+    assertTrue(attained < 0.999 * elastic, attained + " of " + elastic);
+  }
+
   /** Aluminium grows away from steel when it is hot and grips it harder when it is cold. */
   @Test
   void theColdCountsWhereItPressesHarder() {
