@@ -28,6 +28,7 @@ public final class SeatSuites {
     "holdfast.seats.SeatGeometryKernel#chamferLength",
     "holdfast.seats.StudNotchKernel#isValid",
     "holdfast.seats.StudNotchKernel#materialLength",
+    "holdfast.seats.StudNotchKernel#pressFit",
     "holdfast.seats.StudNotchKernel#fatigueFactor"
   };
 

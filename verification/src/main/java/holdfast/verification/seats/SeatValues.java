@@ -8,6 +8,8 @@ import holdfast.seats.PressForceKernel;
 import holdfast.seats.RotationKernel;
 import holdfast.seats.RoughnessLossKernel;
 import holdfast.seats.SeatGeometryKernel;
+import holdfast.seats.StudBendingKernel;
+import holdfast.seats.StudNotchKernel;
 import holdfast.seats.ThermalSeatKernel;
 import holdfast.seats.ThickRingKernel;
 import holdfast.seats.YieldRule;
@@ -28,6 +30,13 @@ final class SeatValues {
       case "displacement in plane strain" -> planeStrain(a);
       case "axial stress of a closed cylinder" ->
           ThickRingKernel.axialStressClosed(a.get("a"), a.get("b"), a.get("pi"), a.get("po"));
+      case "hoop stress of a turning ring" ->
+          RotationKernel.hoopStress(a.get("at"), a.get("hole"), a.get("outside"), a.get("rho"), a.get("nu"), a.get("n"));
+      case "radial stress of a turning ring" ->
+          RotationKernel.radialStress(a.get("at"), a.get("hole"), a.get("outside"), a.get("rho"), a.get("nu"), a.get("n"));
+      case "peak at a cross hole" ->
+          StudBendingKernel.holePeak(a.get("along"), a.get("p"), a.get("d"), a.get("bore"));
+      case "fatigue notch factor of a press fit" -> StudNotchKernel.pressFit(a.get("Rm"));
       case "speed of loss" -> RotationKernel.lossSpeed(a.get("U"), lossAtOneRpm(a));
       case "pressure at which a housing yields" -> ElasticLimitKernel.housingPressure(rule(a), a.get("R"), hoop(a));
       case "torque that slips" -> PressForceKernel.torque(a.get("p"), a.get("D"), a.get("l"), a.get("mu"));

@@ -136,6 +136,38 @@ def rings():
         add("speed of loss", brentq(left, 100, 80000, xtol=1e-9, rtol=1e-13), 9, SCIPY,
             "turning rings integrated over the radius, root of the interference left", U=u, D=d, hole=hole, outside=outside,
             rho_i=rho1, E_i=E1, nu_i=nu1, rho_a=rho2, E_a=E2, nu_a=nu2)
+    for hole, outside, rho, nu, speed, at in [(0, 80, 7850, 0.3, 9000, 30), (20, 120, 7850, 0.3, 6000, 20), (30, 100, 2700, 0.33, 12000, 64)]:
+        _, radial, hoop = Ring(hole / 2, outside / 2, 206000, nu, density=rho, speed=speed).solve(0, 0, [at / 2])[0]
+        road = "a turning ring integrated over the radius"
+        add("hoop stress of a turning ring", hoop, 9, SCIPY, road, at=at, hole=hole, outside=outside, rho=rho, nu=nu, n=speed)
+        if at > hole:
+            add("radial stress of a turning ring", radial, 9, SCIPY, road, at=at, hole=hole, outside=outside, rho=rho, nu=nu, n=speed)
+
+
+def hole_in_a_plate(along, across):
+    """Hoop stress at the end of the diameter of a hole that lies across the first of two stresses: free terms of the stress
+    function that die out, by collocation on the edge of the hole."""
+    def stresses(c, t, r=1.0):
+        # b ln r, and (d/r^2 + e) cos 2t, beside the plate without a hole.
+        b, d, e = c
+        mean, half = (along + across) / 2, (along - across) / 2
+        radial = mean + half * math.cos(2 * t) + b / r ** 2 - (6 * d / r ** 4 + 4 * e / r ** 2) * math.cos(2 * t)
+        hoop = mean - half * math.cos(2 * t) - b / r ** 2 + 6 * d / r ** 4 * math.cos(2 * t)
+        shear = -half * math.sin(2 * t) - (6 * d / r ** 4 + 2 * e / r ** 2) * math.sin(2 * t)
+        return np.array([radial, shear, hoop])
+    angles = (np.arange(24) + 0.4) * 2 * math.pi / 24
+    free = np.concatenate([stresses((0, 0, 0), t)[:2] for t in angles])
+    columns = [np.concatenate([stresses(unit, t)[:2] for t in angles]) - free for unit in np.eye(3)]
+    c, _, rank, _ = np.linalg.lstsq(np.array(columns).T, -free, rcond=None)
+    assert rank == 3 and np.max(np.abs(np.array(columns).T @ c + free)) < 1e-9 * (abs(along) + abs(across))
+    return stresses(c, math.pi / 2)[2]
+
+
+def cross_holes():
+    for along, p, d, bore in [(120, 0, 16, 0), (180, 60, 18, 3), (90, 40, 24, 8)]:
+        hoop = Ring(bore / 2, d / 2, 206000, 0.3).solve(0, p, [d / 2])[0][2]
+        add("peak at a cross hole", hole_in_a_plate(along, hoop), 9, NUMPY,
+            "ring integrated over the radius, then a plate with a hole by collocation on its edge", along=along, p=p, d=d, bore=bore)
 
 
 # yield
@@ -393,6 +425,9 @@ def recalled():
     for rm in ("600", "900", "1200", "2070"):
         recall("material length", f("0.0254") * (2070 / f(rm)) ** f("1.8"), "Peterson 1959", "notch sensitivity of steels in bending and tension",
                Rm=rm)
+    for rm, kf in [(400, "1.8"), (500, "2.0"), (600, "2.2"), (700, "2.3"), (800, "2.5"), (900, "2.6"), (1000, "2.7"), (1100, "2.8"),
+                   (1200, "2.9")]:
+        recall("fatigue notch factor of a press fit", kf, "DIN 743-2", "fatigue notch factors of press fits in bending, 40 mm", Rm=rm)
     for kt, r, a in [("1.9", "0.5", "0.07"), ("2.6", "0.2", "0.12"), ("1.4", "1.5", "0")]:
         recall("fatigue notch factor", 1 + (f(kt) - 1) / (1 + f(a) / f(r)), "Peterson 1959", "q = 1/(1 + a/r)", Kt=kt, r=r, a=a)
     # Ranges of t/r beside the polynomials; D = 20, d = 16, t = 2.
@@ -412,7 +447,7 @@ def write(path, rows):
 
 
 if __name__ == "__main__":
-    for part in (rings, yields, plastic, friction, temperature, geometry, studs, pins, recalled):
+    for part in (rings, cross_holes, yields, plastic, friction, temperature, geometry, studs, pins, recalled):
         part()
     write(sys.argv[1] + "/reference-values.csv", REFERENCE)
     write(sys.argv[1] + "/recalled-formulas.csv", RECALLED)
