@@ -14,7 +14,7 @@ final class Drawing {
   /** Size of the text and height that a row of it takes. */
   static final double TEXT = 9;
 
-  static final double ROW = 11.5;
+  static final double ROW = 10.8;
 
   private static final double NARROWEST = 0.01;
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.quantity.Numbers;
 import holdfast.sheet.Block;
 import holdfast.sheet.Section;
 import holdfast.sheet.Sheet;
@@ -8,11 +9,15 @@ import holdfast.tables.SourceRef;
 import holdfast.tables.TableSet;
 import holdfast.trace.Cautions;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Puts the sheet of a plan together, in the order of the work. */
 final class InstallationSheet {
   private static final SourceRef DEFERENCE = SourceRef.commonPractice("order of authority on site");
+
+  private static final SourceRef RELEASE = SourceRef.derived("no reason not to install is found");
 
   private InstallationSheet() {}
 
@@ -43,12 +48,15 @@ final class InstallationSheet {
   static Sheet sheet(MountingPlan plan, List<String> stops, List<Section> work) {
     List<Section> sections = new ArrayList<>();
     if (stops.isEmpty()) {
+      Section.Builder verdict = Section.of("Verdict", plan.units())
+          .entry("Verdict", "released: nothing in this record forbids the work", RELEASE);
+      sections.add(governing(verdict, plan));
       sections.addAll(work);
       sections.add(signOff());
     } else {
       Section.Builder stop = Section.of("Do not install");
       stops.forEach(reason -> stop.notice(Block.Weight.STOP, reason));
-      sections.add(stop.build());
+      sections.add(governing(stop, plan));
       work.stream().map(InstallationSheet::withoutBlanks).filter(section -> !section.blocks().isEmpty()).forEach(sections::add);
       sections.add(change());
     }
@@ -56,8 +64,28 @@ final class InstallationSheet {
     return new Sheet(
         "Installation sheet",
         plan.job(),
-        sections,
+        once(sections),
         List.of("Table set " + tables.version() + ", SHA-256 " + tables.digest()));
+  }
+
+  private static Section governing(Section.Builder section, MountingPlan plan) {
+    PlanLimits limits = plan.allLimits();
+    LimitCheck governing = limits.governing();
+    return section
+        .entry("Governing limit",
+            governing.name() + ", " + Numbers.significant(governing.margin().getAsDouble(), 3) + " times", limits.sources())
+        .picture(MarginPicture.of(limits))
+        .build();
+  }
+
+  /** A notice that stood before is not said again. */
+  private static List<Section> once(List<Section> sections) {
+    Set<Block> said = new HashSet<>();
+    return sections.stream()
+        .map(section -> new Section(section.title(),
+            section.blocks().stream().filter(block -> !(block instanceof Block.Notice) || said.add(block)).toList()))
+        .filter(section -> !section.blocks().isEmpty())
+        .toList();
   }
 
   static Section isolate() {

@@ -45,7 +45,7 @@ public abstract sealed class JobBuilder<B extends JobBuilder<B>> permits PlanBui
 
   /** Metric rollers are read in mm; inch rollers in both, because gauges and taps of both kinds lie about. */
   static SheetUnits unitsOf(MountedRoller roller) {
-    return roller != null && roller.system() == MeasureSystem.INCH ? SheetUnits.INCH_AND_METRIC : SheetUnits.METRIC;
+    return roller != null && roller.system() == MeasureSystem.INCH ? SheetUnits.INCH : SheetUnits.METRIC;
   }
 
   final SheetUnits unitsFor(MountedRoller roller) {

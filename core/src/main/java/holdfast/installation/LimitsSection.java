@@ -46,9 +46,7 @@ final class LimitsSection {
     for (LimitCheck check : limits.checks()) {
       section.entry(label(check), text(check, plan.units()), check.sources());
     }
-    LimitCheck governing = limits.governing();
-    return section.entry("Governing limit",
-        governing.name() + ", " + Numbers.significant(governing.margin().getAsDouble(), 3) + " times", limits.sources());
+    return section;
   }
 
   private static String label(LimitCheck check) {

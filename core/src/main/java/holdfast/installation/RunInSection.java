@@ -21,7 +21,7 @@ final class RunInSection {
     return turn(plan)
         .notice(Block.Weight.ADVICE,
             "After the first heat cycle, and after 24 to 100 hours, put the wrench on the nut again, with the machine isolated"
-                + " as in section 1.", SETTLE, INK, WARM)
+                + " again.", SETTLE, INK, WARM)
         .blank("H4  Run-in released by; second tightening", plan.units().torqueUnit())
         .build();
   }
@@ -30,7 +30,7 @@ final class RunInSection {
     return turn(plan)
         .notice(Block.Weight.ADVICE,
             "After the first heat cycle, and after 24 to 100 hours, look at plates, rings and screws that secure the pin, with"
-                + " the machine isolated as in section 1: nothing has walked or turned.", SETTLE, INK, WARM)
+                + " the machine isolated again: nothing has walked or turned.", SETTLE, INK, WARM)
         .blank("H4  Run-in released by; second look at the pin", "")
         .build();
   }

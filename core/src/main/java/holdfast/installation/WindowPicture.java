@@ -22,6 +22,8 @@ final class WindowPicture {
     double end = 1.15 * Math.max(Math.max(window.lowest().in(unit), window.highest().in(unit)), setting.in(unit));
     double low = LEFT + WIDTH * window.lowest().in(unit) / end;
     double high = LEFT + WIDTH * window.highest().in(unit) / end;
+    // Numbers that would meet are turned away from each other.
+    boolean apart = Math.abs(high - low) > 60;
     String title = "Torque window, to scale from zero, " + unit.symbol();
     String description =
         (window.isOpen() ? "window " : "no window: at least ")
@@ -31,14 +33,18 @@ final class WindowPicture {
             + ", wrench set to "
             + units.text(setting);
     return new Block.Picture(title, description, "torque-window.svg",
-        Map.of(
-            "low", px(low),
-            "high", px(high),
-            "width", px(Math.max(0, high - low)),
-            "setting", px(LEFT + WIDTH * setting.in(unit) / end),
-            "lowText", text(window.lowest().in(unit)),
-            "highText", text(window.highest().in(unit)),
-            "settingText", text(setting.in(unit))));
+        Map.ofEntries(
+            Map.entry("lowAnchor", apart ? "middle" : low <= high ? "end" : "start"),
+            Map.entry("highAnchor", apart ? "middle" : low <= high ? "start" : "end"),
+            Map.entry("lowName", units.text(window.lowLimit().content())),
+            Map.entry("highName", units.text(window.highLimit().content())),
+            Map.entry("low", px(low)),
+            Map.entry("high", px(high)),
+            Map.entry("width", px(Math.max(0, high - low))),
+            Map.entry("setting", px(LEFT + WIDTH * setting.in(unit) / end)),
+            Map.entry("lowText", text(window.lowest().in(unit))),
+            Map.entry("highText", text(window.highest().in(unit))),
+            Map.entry("settingText", text(setting.in(unit)))));
   }
 
   private static String text(double torque) {

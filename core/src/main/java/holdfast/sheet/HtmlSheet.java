@@ -12,29 +12,33 @@ final class HtmlSheet {
 
   static String render(Sheet sheet) {
     SourceList numbers = new SourceList(sheet);
+    Glossary glossary = new Glossary();
     List<Map<String, Object>> sections = new ArrayList<>();
     for (Section section : sheet.sections()) {
       sections.add(
           Map.of(
               "number", sections.size() + 1,
               "title", section.title(),
-              "groups", groups(section, numbers)));
+              "groups", groups(section, numbers, glossary)));
     }
-    List<Map<String, String>> sources = new ArrayList<>();
-    numbers.lines().forEach(line -> sources.add(Map.of("document", line.getKey(), "places", line.getValue())));
+    List<Map<String, Object>> sources = new ArrayList<>();
+    numbers.lines().forEach(line ->
+        sources.add(Map.of("number", sources.size() + 1, "document", line.getKey(), "places", line.getValue())));
     return Templates.render(
         "sheet.html",
         Map.of(
             "title", sheet.title(),
             "subtitle", sheet.subtitle(),
             "sections", sections,
+            "glossed", !glossary.entries().isEmpty(),
+            "glossary", glossary.entries(),
             "sources", sources,
             "legend", SourceList.LEGEND,
             "marks", sheet.marks()));
   }
 
   /** Entries that follow each other share one table. */
-  private static List<Map<String, Object>> groups(Section section, SourceList numbers) {
+  private static List<Map<String, Object>> groups(Section section, SourceList numbers, Glossary glossary) {
     List<Map<String, Object>> groups = new ArrayList<>();
     List<Object> rows = new ArrayList<>();
     for (Block block : section.blocks()) {
@@ -43,17 +47,20 @@ final class HtmlSheet {
         groups.add(Map.of("rows", List.copyOf(rows)));
         rows.clear();
       }
-      String marks = numbers.marks(block);
+      List<Map<String, String>> marks = numbers.links(block);
+      boolean marked = !marks.isEmpty();
       if (block instanceof Block.Entry entry) {
-        rows.add(Map.of("label", entry.label(), "value", entry.value(), "marks", marks));
+        rows.add(Map.of("label", entry.label(), "words", glossary.words(entry.value()), "blank", false, "hint", "",
+            "marked", marked, "marks", marks));
       } else if (block instanceof Block.Blank blank) {
-        rows.add(Map.of("label", blank.label(), "blank", true, "hint", blank.hint(), "marks", marks));
+        rows.add(Map.of("label", blank.label(), "words", List.of(), "blank", true, "hint", blank.hint(),
+            "marked", marked, "marks", marks));
       } else if (block instanceof Block.Notice notice) {
         groups.add(
             Map.of(
                 "notice", true, "weight", notice.weight().label(),
                 "kind", notice.weight().name().toLowerCase(Locale.ROOT),
-                "text", notice.text(), "marks", marks));
+                "text", notice.text(), "marked", marked, "marks", marks));
       } else if (block instanceof Block.Picture picture) {
         groups.add(Map.of("picture", picture.svg(), "caption", picture.title()));
       }

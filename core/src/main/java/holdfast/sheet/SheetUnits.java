@@ -46,7 +46,7 @@ public enum SheetUnits {
    */
   public String text(Quantity<?> quantity) {
     Objects.requireNonNull(quantity, "quantity");
-    return both(quantity.toString(), inch(quantity));
+    return both(metric(quantity), inch(quantity));
   }
 
   /**
@@ -60,7 +60,7 @@ public enum SheetUnits {
   public <Q extends Quantity<Q>> String span(Q low, Q high) {
     Objects.requireNonNull(low, "low");
     Objects.requireNonNull(high, "high");
-    return both(low + " … " + high, inch(low) + " … " + inch(high));
+    return both(metric(low) + " … " + metric(high), inch(low) + " … " + inch(high));
   }
 
   /**
@@ -222,6 +222,18 @@ public enum SheetUnits {
     };
   }
 
+  /** One unit a quantity on the whole paper, however small or large; lengths keep the micrometre of the trade. */
+  private static String metric(Quantity<?> quantity) {
+    if (quantity instanceof Force force) {
+      return in(force, KnownUnits.KN);
+    }
+    if (quantity instanceof Torque torque) {
+      return in(torque, KnownUnits.N_M);
+    }
+    // Elastic moduli alone are large enough for GPa.
+    return quantity.toString();
+  }
+
   private static String inch(Quantity<?> quantity) {
     if (quantity instanceof Length length) {
       return inches(length, RoundingMode.HALF_EVEN);
@@ -230,11 +242,10 @@ public enum SheetUnits {
       return in(force, KnownUnits.LBF);
     }
     if (quantity instanceof Torque torque) {
-      // Small torque wrenches read inches; from 40 lbf·ft on they read feet.
-      return Math.abs(torque.in(KnownUnits.LBF_FT)) < 40 ? in(torque, KnownUnits.LBF_IN) : in(torque, KnownUnits.LBF_FT);
+      return in(torque, KnownUnits.LBF_IN);
     }
     if (quantity instanceof Stress stress) {
-      return Math.abs(stress.in(KnownUnits.KSI)) < 1 ? in(stress, KnownUnits.PSI) : in(stress, KnownUnits.KSI);
+      return in(stress, KnownUnits.KSI);
     }
     if (quantity instanceof Temperature temperature) {
       return in(temperature, KnownUnits.DEG_F);

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
+import java.util.stream.Stream;
 
 /** The sources of a sheet: documents numbered in order of first use, and the places within each. */
 final class SourceList {
@@ -36,6 +37,13 @@ final class SourceList {
       known.add(source);
       places.put(source, new Place(List.copyOf(documents.keySet()).indexOf(source.document()) + 1, known.size()));
     }
+  }
+
+  /** The same numbers, each with the document that it leads to. */
+  List<Map<String, String>> links(Block block) {
+    String marks = marks(block);
+    return marks.isEmpty() ? List.of() : Stream.of(marks.split(", ", -1))
+        .map(mark -> Map.of("mark", mark, "document", mark.substring(0, mark.indexOf('.')))).toList();
   }
 
   /** The numbers of a block's sources, runs drawn together: {@code "3.2, 9.1–4"}; empty if it has none. */

@@ -76,14 +76,15 @@ class SheetSectionsTest {
   void everySheetHasItsSectionsInOrder() {
     List<String> titles = press.sheet().sections().stream().map(Section::title).toList();
     assertEquals(
-        List.of("Isolate and protect", "Parts and drawing limits", "Check before joining", "Prepare the parts", "Press or heat",
-            "Tighten", "Lubricate", "Run in", "Expected life and replacement", "Limits and margins", "What the seat costs", "Watch for", "Sign-off"),
+        List.of("Verdict", "Isolate and protect", "Parts and drawing limits", "Check before joining", "Prepare the parts",
+            "Press or heat", "Tighten", "Lubricate", "Run in", "Expected life and replacement", "Limits and margins", "What the seat costs", "Watch for", "Sign-off"),
         titles);
     titles = impossible.sheet().sections().stream().map(Section::title).toList();
     assertEquals("Do not install", titles.get(0));
     assertFalse(titles.contains("Run in") || titles.contains("Sign-off"), titles.toString());
     assertEquals("Not released", titles.get(titles.size() - 1));
-    assertEquals(impossible.stops().size(), section(impossible, "Do not install").blocks().size());
+    // The governing limit and the picture of the margins follow the reasons.
+    assertEquals(impossible.stops().size() + 2, section(impossible, "Do not install").blocks().size());
     assertEquals(List.of("What was changed, by, date; then print a new sheet"), blanks(section(impossible, "Not released")));
     assertEquals(List.of("Fitted by, date", "Checked by, date", "Deviations, concessions"), blanks(section(press, "Sign-off")));
     String isolate = signals(section(press, "Isolate and protect"));
@@ -266,7 +267,7 @@ class SheetSectionsTest {
             "The same by the other reading of dirt", "Replace after",
             "Places that run it", "Replace all together", "Replace each", "Due now", "Rollers at hand"),
         labels(fleet));
-    assertTrue(entry(fleet, "Duty").startsWith("380 lbf (1.69 kN) at 220 rpm for 60 % of the time; 450 lbf"));
+    assertTrue(entry(fleet, "Duty").startsWith("380 lbf at 220 rpm for 60 % of the time; 450 lbf"));
     assertEquals("40, up to 1500 h in a year", entry(fleet, "Places that run it"));
     assertTrue(entry(fleet, "Replace all together").endsWith("the chance that none of the 40 fails in between is 50 %"));
     // The rollers are 350 h, 700 h … 14000 h old; the interval of all is 4759 h at 1500 h in a year.
@@ -294,17 +295,18 @@ class SheetSectionsTest {
     assertEquals("60 °C, at least -20 °C", entry(limits, "Limit: temperature, cold"));
     assertTrue(entry(limits, "Limit: stud at the mouth of the seat").contains("at most 590 MPa"));
     assertTrue(entry(limits, "Limit: least load for rolling").contains("at least "));
-    assertEquals("fatigue, 1.18 times", entry(limits, "Governing limit"));
+    assertEquals("fatigue, 1.18 times", entry(section(press, "Verdict"), "Governing limit"));
     assertTrue(entry(limits, "Tilt of the stud under load").startsWith("tilt "));
     assertTrue(entry(limits, "Largest shear in the track").matches("[\\d.]+ MPa, 0\\.\\d\\d mm deep"));
     assertTrue(notices(limits, Block.Weight.NOTE).contains("crowned ring takes more"));
     assertEquals("118 °C, at most 110 °C — EXCEEDED",
         entry(section(impossible, "Limits and margins"), "Limit: temperature, hot"));
     // A flat ring on a flat track: p0 = √(F E*/(π L R)) with E = 206 000 MPa, ν = 0.3, R = 19.05 mm, L = 22.225 mm, 520 lbf.
+    String peak = entry(section(slip.withUnits(SheetUnits.METRIC), "Limits and margins"), "Pressure on the track, peak");
     double p = Math.sqrt(520 * 4.4482216152605 * (206000 / 1.82) / (Math.PI * 22.225 * 19.05));
-    assertTrue(entry(section(slip, "Limits and margins"), "Pressure on the track, peak").contains(Math.round(p) + " MPa")
-        || entry(section(slip, "Limits and margins"), "Pressure on the track, peak").contains(String.format("%.1f", p).replace(',', '.')),
-        () -> p + " in " + entry(section(slip, "Limits and margins"), "Pressure on the track, peak"));
+    assertTrue(peak.contains(Math.round(p) + " MPa")
+        || peak.contains(String.format("%.1f", p).replace(',', '.')),
+        () -> p + " in " + peak);
   }
 
   @Test
@@ -314,7 +316,7 @@ class SheetSectionsTest {
     assertTrue(entry(price, "With bore S6").startsWith("7 µm … 36 µm interference; does not lean, life ratio "));
     assertTrue(entry(price, "With bore H7").startsWith("0 mm … 36 µm clearance; leans up to 2.29"));
     assertTrue(entry(price, "With bore H7").contains("; slips in; hold "));
-    assertTrue(entry(price, "With bore K7").contains("; press 0 N … "));
+    assertTrue(entry(price, "With bore K7").contains("; press 0 kN … "));
     assertTrue(entry(price, "With bore S7").contains(" (member, safety "));
     assertEquals(1, pictures(price).size());
     assertTrue(notices(price, Block.Weight.NOTE).contains("no print at hand"));
@@ -405,8 +407,8 @@ class SheetSectionsTest {
   @Test
   void unitsChangeTheTextOnly() {
     InstallationPlan inch = press.withUnits(SheetUnits.INCH_AND_METRIC);
-    // 75 N·m over 1.35582 N·m.
-    assertTrue(entry(section(inch, "Tighten"), "Wrench setting").startsWith("55.32 lbf·ft (75 N·m)"));
+    // 75 N·m over 0.1129848 N·m.
+    assertTrue(entry(section(inch, "Tighten"), "Wrench setting").startsWith("663.8 lbf·in (75 N·m)"));
     assertEquals(labels(section(press, "Tighten")), labels(section(inch, "Tighten")));
     assertEquals(press.stops(), inch.stops());
   }

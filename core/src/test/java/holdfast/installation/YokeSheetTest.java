@@ -61,8 +61,8 @@ class YokeSheetTest {
   @Test
   void sectionsStandInTheOrderOfTheWork() {
     assertEquals(
-        List.of("Isolate and protect", PARTS, "Check before joining", "Prepare the parts", FIT, "Lubricate", "Run in",
-            "Expected life and replacement", "Limits and margins", "What the seat costs", "Watch for", "Sign-off"),
+        List.of("Verdict", "Isolate and protect", PARTS, "Check before joining", "Prepare the parts", FIT, "Lubricate",
+            "Run in", "Expected life and replacement", "Limits and margins", "What the seat costs", "Watch for", "Sign-off"),
         titles(EXAMPLE));
     List<String> stopped = titles(SLIDING);
     assertEquals("Do not install", stopped.get(0));
@@ -137,7 +137,7 @@ class YokeSheetTest {
     Section slide = section(SLIDING, FIT);
     assertEquals(
         List.of("Press force at the end of the stroke", "Side of the roller", "The pin is secured by"), labels(slide));
-    assertTrue(entry(slide, "Press force at the end of the stroke").startsWith("the inner ring: 0 N … "));
+    assertTrue(entry(slide, "Press force at the end of the stroke").startsWith("the inner ring: 0 kN … "));
     assertTrue(entry(slide, "Side of the roller").startsWith("guide the ring by end plates"));
     assertTrue(signals(slide).contains("press the pin through the ring"));
     assertEquals("end plates, clamped", entry(slide, "The pin is secured by"));

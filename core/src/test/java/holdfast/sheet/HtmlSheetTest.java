@@ -38,7 +38,7 @@ class HtmlSheetTest {
     assertEquals(
         List.of(
             "<table>", "<tr><th scope=\"row\">a", "<tr><th scope=\"row\">b", "</table>",
-            "<p class=\"notice note\"><b>NOTE WELL:</b> n1 <sup>[1.1]</sup>", "<p class=\"notice advice\"><b>ADVICE:</b> n2",
+            "<p class=\"notice note\"><b>NOTE WELL:</b> n1 <sup><a href=\"#source-1\">[1.1]</a></sup>", "<p class=\"notice advice\"><b>ADVICE:</b> n2",
             "<table>", "<tr><th scope=\"row\">c", "</table>"),
         found("</?table>|<tr><th scope=\"row\">[a-z]|<p class=\"notice.*(?=</p>)", html(section)));
   }

@@ -36,17 +36,17 @@ class SheetUnitsTest {
     assertEquals("212 °F", SheetUnits.INCH.text(degC(100)));
     assertEquals("2.5 mrad", SheetUnits.INCH.text(mrad(2.5)), "angles have one form");
     assertEquals("224.8 lbf", SheetUnits.INCH.text(kN(1)));
-    // 1 N·m = 8.8507 lbf·in = 0.73756 lbf·ft
+    // 1 N·m = 8.8507 lbf·in; one unit a quantity, however large it is.
     assertEquals("88.51 lbf·in", SheetUnits.INCH.text(Nm(10)));
-    assertEquals("73.76 lbf·ft", SheetUnits.INCH.text(Nm(100)));
+    assertEquals("885.1 lbf·in", SheetUnits.INCH.text(Nm(100)));
     assertEquals("1 kN … 2 kN (224.8 lbf … 449.6 lbf)", SheetUnits.METRIC_AND_INCH.span(kN(1), kN(2)));
   }
 
   @Test
   void smallAndLargeStressesAndTorques() {
     assertEquals("1 ksi", SheetUnits.INCH.text(ksi(1)));
-    assertEquals("999 psi", SheetUnits.INCH.text(ksi(0.999)));
-    assertEquals("40 lbf·ft", SheetUnits.INCH.text(ftLbf(40)));
+    assertEquals("0.999 ksi", SheetUnits.INCH.text(ksi(0.999)));
+    assertEquals("480 lbf·in", SheetUnits.INCH.text(ftLbf(40)));
     assertEquals("479.9 lbf·in", SheetUnits.INCH.text(inLbf(479.9)));
     // An ounce is 28.349523125 g; 1 m/s = 60/0.3048 ft/min.
     assertEquals("10 oz", SheetUnits.INCH.text(g(283.49523125)));
