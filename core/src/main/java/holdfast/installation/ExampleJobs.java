@@ -45,11 +45,11 @@ public final class ExampleJobs {
   /**
    * All example jobs by the names under which the executable jar knows them.
    *
-   * @return press-fit, slip-fit, yoke, impossible
+   * @return lever, slip-fit, yoke, impossible
    */
   public static Map<String, MountingPlan> all() {
     Map<String, MountingPlan> jobs = new LinkedHashMap<>();
-    jobs.put("press-fit", metricPressFit());
+    jobs.put("lever", metricLever());
     jobs.put("slip-fit", inchSlipFit());
     jobs.put("yoke", yokeInFork());
     jobs.put("impossible", impossible());
@@ -57,17 +57,17 @@ public final class ExampleJobs {
   }
 
   /**
-   * A metric roller pressed into a lever of ductile iron.
+   * A metric roller in a lever of ductile iron.
    *
    * @return the plan
    */
-  public static InstallationPlan metricPressFit() {
+  public static InstallationPlan metricLever() {
     return InstallationPlan.of(metricRoller().trackCapacity(kN(4.2)).studLimit(kN(9)).ringLimits(kN(8.4), kN(13)))
         .job("Larkmere rope walk, line 2, traverse lever (invented job, invented roller)")
         .member(
             MachineMember.named("traverse lever of the layering head")
                 .body(OuterPart.ring(Material.of("EN-GJS-600-3"), mm(50)).withRoughness(um(4)))
-                .bore("S6", mm(16))
+                .bore("K7", mm(16))
                 .thickness(mm(20))
                 .pressingFriction(FrictionBand.of(0.08, 0.20))
                 .faceRunOut(um(12)))

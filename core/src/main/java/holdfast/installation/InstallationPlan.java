@@ -118,7 +118,7 @@ public record InstallationPlan(
    * @return the plan
    */
   public static InstallationPlan example() {
-    return ExampleJobs.metricPressFit();
+    return ExampleJobs.metricLever();
   }
 
   /**

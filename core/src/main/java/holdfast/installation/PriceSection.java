@@ -128,7 +128,7 @@ final class PriceSection {
   }
 
   private static String lean(SeatTilt tilt) {
-    return tilt.byClearance().radian() > 0 ? "leans up to " + tilt.byClearance() : "does not lean";
+    return tilt.byClearance().radian() > 0 ? "its play lets it lean up to " + tilt.byClearance() : "no play to lean in";
   }
 
   private static String ratio(Optional<Double> lifeRatio) {

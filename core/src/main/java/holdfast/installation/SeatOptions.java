@@ -40,8 +40,9 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
   /**
    * Bores worth comparing for a metric stud: slip, transition and press.
    *
-   * <p>With a stud to h7 the usual press bore P7 still lets the loosest pair slip, so S7 stands in its place; with h6 it is
-   * P7. Both interfere at every size of stud from 4 mm to 65 mm. Selection of this project, common practice at most.
+   * <p>H7 or K7 is the seat of the trade; the others show what a tighter one costs. With a stud to h7 the press bore P7 still
+   * lets the loosest pair slip, so S6 stands beside it; with h6 it does not. P7 with h6 and S6 with h7 interfere at every size
+   * of stud from 4 mm to 65 mm. Selection of this project, common practice at most.
    *
    * @param studTolerance tolerance class of the stud, {@code "h6"} or {@code "h7"}
    * @return classes of the bore
@@ -50,8 +51,8 @@ public record SeatOptions(List<SeatOption> options) implements Serializable {
   public static List<String> usual(String studTolerance) {
     Objects.requireNonNull(studTolerance, "studTolerance");
     return switch (studTolerance) {
-      case "h7" -> List.of("H7", "K7", "S7");
-      case "h6" -> List.of("H7", "K7", "P7");
+      case "h7" -> List.of("H7", "K7", "N7", "P7", "S6");
+      case "h6" -> List.of("H7", "K7", "N7", "P7");
       default -> throw new InputException(
           "tolerance class of the stud", studTolerance, "h6 or h7", "state the bores to be compared, or fits of inch sizes");
     };

@@ -61,7 +61,7 @@ final class JobCommands {
 
   private static Map<String, MountingPlan> kinds() {
     Map<String, MountingPlan> kinds = new LinkedHashMap<>();
-    kinds.put("stud-metric", ExampleJobs.metricPressFit());
+    kinds.put("stud-metric", ExampleJobs.metricLever());
     kinds.put("stud-inch", ExampleJobs.inchSlipFit());
     kinds.put("yoke", ExampleJobs.yokeInFork());
     return kinds;
@@ -86,7 +86,7 @@ final class JobCommands {
   int sheet(Arguments given) throws IOException {
     given.options(Set.of("html", "text", "units"));
     List<String> words = given.words(0, 1, "sheet [FILE] [--html F] [--text F] [--units metric|inch|both]");
-    MountingPlan job = words.isEmpty() ? ExampleJobs.metricPressFit() : job(words.get(0));
+    MountingPlan job = words.isEmpty() ? ExampleJobs.metricLever() : job(words.get(0));
     if (given.option("units").isPresent()) {
       job = job.withUnits(units(given.option("units").get()));
     }
@@ -110,7 +110,7 @@ final class JobCommands {
     given.options(Set.of("html", "units", "paper", "gauge"));
     List<String> words = given.words(0, 1,
         "card [FILE] [--html F] [--units metric|inch|both] [--paper a4|letter] [--gauge U]");
-    MountingPlan job = words.isEmpty() ? ExampleJobs.metricPressFit() : job(words.get(0));
+    MountingPlan job = words.isEmpty() ? ExampleJobs.metricLever() : job(words.get(0));
     if (given.option("units").isPresent()) {
       job = job.withUnits(units(given.option("units").get()));
     }

@@ -24,7 +24,7 @@ public final class Main {
       Holdfast
         java -jar holdfast.jar                      open JShell with the vocabulary imported
         java -jar holdfast.jar SCRIPT               run a script of JShell lines and end
-      on a job, which is a text file, '-' for standard input, or one of the bundled invented jobs press-fit, slip-fit,
+      on a job, which is a text file, '-' for standard input, or one of the bundled invented jobs lever, slip-fit,
       yoke, impossible:
         … new KIND [FILE] [--size SIZE]             a commented job to be changed by hand: stud-metric, stud-inch, yoke
         … ask [FILE]                                asks for a job, one question after the other

@@ -35,7 +35,7 @@ import net.jqwik.api.constraints.DoubleRange;
 
 /** Laws of acceptance, for the press fit S6/h7 of the example and for the slip fit H7/h7 of the same parts. */
 class AcceptanceLawsTest {
-  private static final InstallationPlan PRESS = InstallationPlan.example();
+  private static final InstallationPlan PRESS = InstallationPlan.example().withBore("S6");
   private static final InstallationPlan SLIP = withBore("H7");
 
   private static InstallationPlan withBore(String tolerance) {

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 /** What the acceptance of measured parts says beside its verdict, under each condition. */
 class AcceptanceNotesTest {
-  private static final InstallationPlan PLAN = InstallationPlan.example();
+  private static final InstallationPlan PLAN = InstallationPlan.example().withBore("S6");
 
   private static Length in(TolerancedSize drawing, double share) {
     return drawing.limits().lower().plus(drawing.tolerance().times(share));

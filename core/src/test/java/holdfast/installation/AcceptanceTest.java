@@ -48,7 +48,7 @@ import org.junit.jupiter.api.Test;
 
 /** Parts are stated by where they lie in the tolerances of the plan: 0 lower limit, 1 upper limit. */
 class AcceptanceTest {
-  private static final InstallationPlan PLAN = InstallationPlan.example();
+  private static final InstallationPlan PLAN = InstallationPlan.example().withBore("S6");
   private static final Length U = um(1);
 
   private static Length in(TolerancedSize drawing, double share) {

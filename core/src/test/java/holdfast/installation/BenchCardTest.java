@@ -296,7 +296,7 @@ class BenchCardTest {
 
   @Test
   void gaugesDrawTheLimitsIn() {
-    BenchCard card = BenchCard.of(InstallationPlan.example()).gauged(mm(0.002));
+    BenchCard card = BenchCard.of(InstallationPlan.example().withBore("S6")).gauged(mm(0.002));
     assertTrue(card.text().contains("Bore 17.966 mm … 17.973 mm"), card.text());
     assertTrue(card.text().contains("Stud 17.984 mm … 17.998 mm"), card.text());
     assertTrue(card.gauged(mm(0.006)).text().contains("Bore: this gauge is too coarse"), "11 µm tolerance, 12 µm of guard bands");

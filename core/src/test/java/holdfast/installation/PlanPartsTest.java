@@ -37,7 +37,7 @@ import org.junit.jupiter.api.function.Executable;
 /** The parts of a plan: what they refuse, what they keep, and limits and figures that follow from them by hand. */
 class PlanPartsTest {
   private static final List<SourceRef> MADE_UP = List.of(SourceRef.derived("made up for this test"));
-  private final InstallationPlan example = InstallationPlan.example();
+  private final InstallationPlan example = InstallationPlan.example().withBore("S6");
 
   private static void refused(String start, Executable call) {
     InputException error = assertThrows(InputException.class, call);

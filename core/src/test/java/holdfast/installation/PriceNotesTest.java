@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 
 /** How the price of a seat in life is derived, warned of and put into words. */
 class PriceNotesTest {
-  private static final InstallationPlan PLAN = InstallationPlan.example();
+  private static final InstallationPlan PLAN = InstallationPlan.example().withBore("S6");
   private static final SeatPrice SLIP = flat().fit(Fit.of(mm(18), "H7/h7")).build();
   private static final SeatPrice FACED = flat().face(um(8), mm(32)).fit(Fit.of(mm(18), "H7/h7")).build();
   private static final SeatPrice CROWNED = flat().ring(mm(40), mm(500)).clearance(um(36)).build();
@@ -192,9 +192,9 @@ class PriceNotesTest {
     assertTrue(entry(costs, "Life ratio, loosest pair").matches(
         "\\S+ of the aligned life at \\S+ mrad of the stud, \\S+ with the nut tight on a face as stated"),
         entry(costs, "Life ratio, loosest pair"));
-    assertTrue(entry(costs, "With bore S6").startsWith("7 µm … 36 µm interference; does not lean, life ratio "));
+    assertTrue(entry(costs, "With bore S6").startsWith("7 µm … 36 µm interference; no play to lean in, life ratio "));
     assertTrue(entry(costs, "With bore S6").contains("; press ") && entry(costs, "With bore S6").contains(" (member, safety "));
-    assertTrue(entry(costs, "With bore H7").startsWith("0 mm … 36 µm clearance; leans up to 2.299 mrad, life ratio "),
+    assertTrue(entry(costs, "With bore H7").startsWith("0 mm … 36 µm clearance; its play lets it lean up to 2.299 mrad, life ratio "),
         entry(costs, "With bore H7"));
     assertTrue(entry(costs, "With bore H7").contains("; slips in; hold "));
   }

@@ -151,9 +151,9 @@ class SeatPriceTest {
 
   @Test
   void aPlanNeedsOnlyTheInside() throws IOException, ClassNotFoundException {
-    SeatPrice price = SeatPrice.of(InstallationPlan.example(), INTERIOR).build();
+    SeatPrice price = SeatPrice.of(InstallationPlan.example().withBore("S6"), INTERIOR).build();
     // The bundled example presses its stud and states its face: face and bending lean it.
-    assertEquals(InstallationPlan.example().tilt().total(), price.loosest().tilt().studTilt());
+    assertEquals(InstallationPlan.example().withBore("S6").tilt().total(), price.loosest().tilt().studTilt());
     assertTrue(price.loosest().lifeRatioNutTight().isPresent());
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {

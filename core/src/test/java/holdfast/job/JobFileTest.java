@@ -32,7 +32,7 @@ class JobFileTest {
   }
 
   private static String metric() {
-    return JobFile.text(ExampleJobs.metricPressFit());
+    return JobFile.text(ExampleJobs.metricLever());
   }
 
   @ParameterizedTest
@@ -81,7 +81,7 @@ class JobFileTest {
 
   @Test
   void theSizeOfASeriesGivesItsDimensions() {
-    String text = JobFile.template(ExampleJobs.metricPressFit(), "inch 1-1/2 in");
+    String text = JobFile.template(ExampleJobs.metricLever(), "inch 1-1/2 in");
     InstallationPlan plan = (InstallationPlan) JobFile.parse(text);
     assertEquals(38.1, plan.roller().outsideDiameter().mm(), 1e-9);
     assertEquals("5/8-18", plan.roller().thread());
@@ -136,9 +136,9 @@ class JobFileTest {
   @Test
   void utf16WithItsMarkIsRead() throws IOException {
     byte[] bytes = ("\uFEFF" + metric()).getBytes(StandardCharsets.UTF_16LE);
-    assertEquals(ExampleJobs.metricPressFit(), JobFile.read(new ByteArrayInputStream(bytes), "utf-16"));
+    assertEquals(ExampleJobs.metricLever(), JobFile.read(new ByteArrayInputStream(bytes), "utf-16"));
     byte[] windows = ("\uFEFF" + metric().replace("\n", "\r\n")).getBytes(StandardCharsets.UTF_8);
-    assertEquals(ExampleJobs.metricPressFit(), JobFile.read(new ByteArrayInputStream(windows), "windows"));
+    assertEquals(ExampleJobs.metricLever(), JobFile.read(new ByteArrayInputStream(windows), "windows"));
   }
 
   @Test
@@ -158,11 +158,11 @@ class JobFileTest {
 
   @Test
   void aWhatIfIsAnotherJobAndLeavesItsOriginal() {
-    InstallationPlan job = ExampleJobs.metricPressFit();
+    InstallationPlan job = ExampleJobs.metricLever();
     MountingPlan changed = JobFile.with(job, Map.of("member.bore", "K7", "nut.torque", "70 N·m"));
     assertEquals("K7", ((InstallationPlan) changed).member().boreTolerance());
     assertEquals(70, ((InstallationPlan) changed).nut().torque().newtonMillimetre() / 1000, 1e-12);
-    assertEquals(ExampleJobs.metricPressFit(), job);
+    assertEquals(ExampleJobs.metricLever(), job);
     assertThrows(JobFileException.class, () -> JobFile.with(job, Map.of("member.bor", "K7")));
   }
 
@@ -180,7 +180,7 @@ class JobFileTest {
 
   @Test
   void aPageComputedAgainIsTheSameAndOneChangedDigitIsFound() {
-    String page = JobSheet.html(ExampleJobs.metricPressFit());
+    String page = JobSheet.html(ExampleJobs.metricLever());
     assertEquals(List.of(), JobSheet.recompute(page));
     int digit = page.indexOf("<td>", page.indexOf("<table>"));
     while (!Character.isDigit(page.charAt(digit))) {
@@ -195,7 +195,7 @@ class JobFileTest {
 
   @Test
   void aNameWithMarkUpStaysText() {
-    InstallationPlan job = ExampleJobs.metricPressFit();
+    InstallationPlan job = ExampleJobs.metricLever();
     MountingPlan named = JobFile.with(job, Map.of("job", "</script><b>x & y: #1 \"z\""));
     assertEquals("</script><b>x & y: #1 \"z\"", named.job());
     String page = JobSheet.html(named);

@@ -277,7 +277,7 @@ class OrderOfCallsTest {
 
   @Test
   void plans() {
-    InstallationPlan e = ExampleJobs.metricPressFit();
+    InstallationPlan e = ExampleJobs.metricLever();
     anyOrder(
         () -> InstallationPlan.of(e.roller()), PlanBuilder::build,
         b -> b.job("made up"), b -> b.member(e.member()), b -> b.nut(e.nut()), b -> b.duty(e.duty()),

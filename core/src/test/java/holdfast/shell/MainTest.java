@@ -111,7 +111,7 @@ class MainTest {
   void theSheetOfAJobIsPrinted() throws Exception {
     assertEquals(0, run("sheet"));
     assertEquals(InstallationPlan.example().sheet().text(), out());
-    assertTrue(ExampleJobs.all().keySet().containsAll(List.of("press-fit", "slip-fit", "impossible")));
+    assertTrue(ExampleJobs.all().keySet().containsAll(List.of("lever", "slip-fit", "impossible")));
     for (String job : ExampleJobs.all().keySet()) {
       assertEquals(ExampleJobs.all().get(job).stops().isEmpty() ? 0 : 1, run("sheet", job));
       assertEquals(ExampleJobs.all().get(job).sheet().text(), out());
@@ -135,7 +135,7 @@ class MainTest {
     for (String word : List.of("nosuchjob", "my-job.jsh", "slip-fit.txt")) {
       Path page = folder.resolve(word + ".html");
       assertEquals(2, run("sheet", word, "--html", page.toString()));
-      assertTrue(err().contains("press-fit, slip-fit") && err().contains(word), err());
+      assertTrue(err().contains("lever, slip-fit") && err().contains(word), err());
       assertEquals("", out());
       Path file = Files.writeString(folder.resolve(word), "mine");
       assertEquals(2, run("sheet", file.toString(), "--html", page.toString()));
@@ -160,7 +160,7 @@ class MainTest {
     }
     assertEquals(2, run("new", "stud-metric", page.toString()));
     assertEquals(2, run("sheet", "--text", page.toString()));
-    assertEquals(2, run("what-if", "press-fit", "member.bore=K7", "--to", page.toString()));
+    assertEquals(2, run("what-if", "lever", "member.bore=K7", "--to", page.toString()));
     assertEquals("<!DOCTYPE html>\n<p>mine", Files.readString(page));
     try (var files = Files.list(folder)) {
       assertEquals(2, files.count());

@@ -104,7 +104,7 @@ final class AcceptanceSuites {
     Table parts = Cases.table("installation/measured-parts");
     Acceptance pair =
         Acceptance.of(
-            InstallationPlan.example(),
+            InstallationPlan.example().withBore("S6"),
             measured(parts, parts.find("part", cases.text(row, "bore"))),
             measured(parts, parts.find("part", cases.text(row, "stud"))));
     result.add(named(cases, row, "fit").words(cases.text(row, "fit_verdict"), pair.fitConformity().toString()));

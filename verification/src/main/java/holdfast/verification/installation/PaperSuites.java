@@ -5,7 +5,6 @@ import static holdfast.quantity.Units.Nm;
 import static holdfast.quantity.Units.mm;
 import static holdfast.verification.installation.RollerSuites.suite;
 
-import holdfast.installation.ExampleJobs;
 import holdfast.installation.InstallationPlan;
 import holdfast.installation.MountingPlan;
 import holdfast.installation.Nut;
@@ -102,7 +101,7 @@ final class PaperSuites {
   }
 
   private static void caution(Table cases, int row, List<Comparison> result) {
-    MountingPlan plan = ExampleJobs.all().get(cases.text(row, "job"));
+    MountingPlan plan = WholeJobs.all().get(cases.text(row, "job"));
     String sheet = words(plan.sheet().text());
     long found = Cautions.about(cases.text(row, "topic")).stream().filter(c -> sheet.contains(words(c.text()))).count();
     long least = Math.round(cases.number(row, "least"));

@@ -53,7 +53,7 @@ import holdfast.seats.StudDuty;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** The jobs that a second program computes as well: the bundled ones and five more. All are invented. */
+/** The jobs that a second program computes as well: the bundled ones and six more. All are invented. */
 public final class WholeJobs {
   private static final double TOOL = 0.04;
 
@@ -62,10 +62,11 @@ public final class WholeJobs {
   /**
    * The jobs by the names of their files beside the second program.
    *
-   * @return nine jobs
+   * @return ten jobs
    */
   public static Map<String, MountingPlan> all() {
     Map<String, MountingPlan> jobs = new LinkedHashMap<>(ExampleJobs.all());
+    jobs.put("press-fit", ExampleJobs.metricLever().withBore("S6"));
     jobs.put("inch-press-fit", inchPressFit());
     jobs.put("aluminium-hot", aluminium(degC(95)));
     jobs.put("aluminium-cold", aluminium(degC(-15)));
