@@ -108,7 +108,7 @@ class PlanPartsTest {
     assertEquals(Optional.of(Openings.none()), all.build().seenOpenings());
     assertTrue(all.build().toString().endsWith(", open, hexagon socket at the head with a built-in fitting, eccentric collar"));
     assertTrue(roller().inside(RollerKind.CAGED_NEEDLE, true).build().build().toString().endsWith(", sealed, slot at the head"));
-    assertEquals(SheetUnits.INCH_AND_METRIC, PlanBuilder.unitsOf(all));
+    assertEquals(SheetUnits.INCH, PlanBuilder.unitsOf(all));
     assertEquals(SheetUnits.METRIC, PlanBuilder.unitsOf(roller().build()));
   }
 
