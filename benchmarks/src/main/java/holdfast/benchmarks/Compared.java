@@ -2,6 +2,8 @@
 package holdfast.benchmarks;
 
 import holdfast.bearings.BasicLifeKernel;
+import holdfast.bearings.BearingFamily;
+import holdfast.bearings.BulkLifeKernel;
 import holdfast.bearings.LifeModificationKernel;
 import holdfast.contact.EllipticalContactKernel;
 import holdfast.seats.ThickRingKernel;
@@ -29,6 +31,7 @@ public final class Compared {
   public static void main(String[] args) {
     time("preload of a torque", MANY, Compared::preload);
     time("modified life", MANY, Compared::modifiedLife);
+    time("modified lives of a fleet", MANY, new Fleet()::lives);
     time("pressure of a press fit", MANY, Compared::pressure);
     time("axis ratio of a contact ellipse", FEW, Compared::axisRatio);
   }
@@ -61,6 +64,36 @@ public final class Compared {
           * BasicLifeKernel.roller(14_200 + i % 1009, 2100 + i % 997);
     }
     return sum;
+  }
+
+  /** Roller bearings as arrays, made before the clock runs. */
+  private static final class Fleet {
+    private final BearingFamily[] family = new BearingFamily[MANY];
+    private final double[][] in = new double[8][MANY];
+    private final double[] hours = new double[MANY];
+
+    Fleet() {
+      for (int i = 0; i < MANY; i++) {
+        family[i] = BearingFamily.RADIAL_ROLLER;
+        in[0][i] = 14_200 + i % 1009;
+        in[1][i] = 1500 + i % 101;
+        in[2][i] = 2100 + i % 997;
+        in[3][i] = 200 + i % 1600;
+        in[4][i] = 20 + i % 83;
+        in[5][i] = 40 + i % 31;
+        in[6][i] = 0.1 + i % 89 * 0.01;
+        in[7][i] = 95;
+      }
+    }
+
+    double lives() {
+      BulkLifeKernel.hours(0, MANY, family, in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], hours);
+      double sum = 0;
+      for (double life : hours) {
+        sum += life;
+      }
+      return sum;
+    }
   }
 
   private static double pressure() {

@@ -17,6 +17,10 @@ public final class BulkLifeKernel {
    * Modified rating lives in hours of the bearings from one index to another. Lubrication enters by ν and Dpw, so κ is
    * computed for each bearing.
    *
+   * <p>Powers come from tables, so a life differs from that of {@link LifeModificationKernel#life} by up to 1e-12 of its
+   * value. Bearings outside the range of the tables (C/P or P/C over 10⁶, speeds over 10⁶ rpm and the like) are computed by
+   * that kernel itself.
+   *
    * @param from first index
    * @param to index after the last
    * @param family families
@@ -48,16 +52,32 @@ public final class BulkLifeKernel {
     if (from < 0) {
       throw Refusal.of("first bearing", from, "0 or more", "bearings are counted from 0");
     }
+    // Neighbours mostly share their reliability: its factor is kept while it repeats.
+    double percent = 90;
+    double a1 = 1;
     for (int i = from; i < to; i++) {
       try {
-        double kappa = LubricationKernel.kappa(viscosity[i], rpm[i], dpw[i]);
-        double life = LifeModificationKernel.life(
-            family[i], c[i], cu[i], p[i], reliability[i], kappa, contamination[i]);
-        hours[i] = BasicLifeKernel.hours(life, rpm[i]);
+        if (reliability[i] != percent) {
+          a1 = ReliabilityKernel.a1(reliability[i]);
+          percent = reliability[i];
+        }
+        double kappa = family[i] != null
+            && TabulatedLife.covers(c[i], cu[i], p[i], rpm[i], viscosity[i], dpw[i], contamination[i])
+            ? TabulatedLife.kappa(viscosity[i], rpm[i], dpw[i]) : 0;
+        hours[i] = TabulatedLife.decided(kappa)
+            ? TabulatedLife.hours(family[i], a1, c[i], cu[i], p[i], rpm[i], kappa, contamination[i])
+            : exact(family[i], c[i], cu[i], p[i], rpm[i], viscosity[i], dpw[i], contamination[i], reliability[i]);
       } catch (InputException e) {
         throw new InputException("bearing " + i + ": " + e.parameter(), e.value(), e.permitted(), e.reason());
       }
     }
+  }
+
+  private static double exact(BearingFamily family, double c, double cu, double p, double rpm, double viscosity, double dpw,
+      double contamination, double reliability) {
+    double kappa = LubricationKernel.kappa(viscosity, rpm, dpw);
+    return BasicLifeKernel.hours(
+        LifeModificationKernel.life(family, c, cu, p, reliability, kappa, contamination), rpm);
   }
 
   /**
