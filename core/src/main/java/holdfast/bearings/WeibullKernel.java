@@ -4,6 +4,7 @@ package holdfast.bearings;
 import holdfast.quantity.Check;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
+import java.util.Arrays;
 import java.util.Objects;
 
 /**
@@ -82,22 +83,44 @@ public final class WeibullKernel {
   @Source(document = "derivation", locator = "likelihood equations, two parameters",
       provenance = Provenance.DERIVED)
   public static double maximumLikelihoodSlope(double[] lives) {
-    Objects.requireNonNull(lives, "lives");
-    double greatest = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (double life : lives) {
-      Check.positive(life, "life", "", "an item that failed had a life");
-      greatest = Math.max(greatest, life);
-      least = Math.min(least, life);
+    return maximumLikelihoodSlope(lives, allFailed(lives));
+  }
+
+  /**
+   * Slope of the two-parameter distribution by maximum likelihood from a history in which some items have not failed
+   * (suspensions, censored at the right): {@code Σ t^β ln t / Σ t^β - 1/β = mean of ln t of the failures}, the sums over
+   * all items, by bisection.
+   *
+   * @param lives time of each item to its failure, or to the day on which it was last seen running, in the unit of all
+   *     lives, each over 0
+   * @param failed whether the item failed; false for a suspension
+   * @return β
+   * @throws holdfast.quantity.InputException if a life is not above zero, the arrays differ in length, no item failed, no
+   *     failure is shorter than the longest time, or the times scatter so little that β would pass 1000
+   */
+  @Source(document = "derivation", locator = "likelihood equations, two parameters, censored at the right",
+      provenance = Provenance.DERIVED)
+  public static double maximumLikelihoodSlope(double[] lives, boolean[] failed) {
+    double greatest = greatest(lives, failed);
+    double shortestFailure = greatest;
+    for (int i = 0; i < lives.length; i++) {
+      if (failed[i]) {
+        shortestFailure = Math.min(shortestFailure, lives[i]);
+      }
     }
-    if (!(least < greatest)) {
-      throw Refusal.of("lives", lives.length + " lives", "at least two different lives", "equal lives have no scatter");
+    if (!(shortestFailure < greatest)) {
+      throw Refusal.of("lives", lives.length + " lives", "at least two different lives, the shorter a failure",
+          "failures that all happen at the greatest time have no scatter");
     }
     double low = 1e-3;
-    double high = 1e3;
+    double high = GREATEST_SLOPE;
+    if (likelihoodSlope(lives, failed, greatest, high) < 0) {
+      throw Refusal.of("lives", lives.length + " lives", "lives whose slope is 1000 or less",
+          "the failures scatter too little");
+    }
     for (int i = 0; i < 100; i++) {
       double middle = Math.sqrt(low * high);
-      if (likelihoodSlope(lives, greatest, middle) < 0) {
+      if (likelihoodSlope(lives, failed, greatest, middle) < 0) {
         low = middle;
       } else {
         high = middle;
@@ -117,34 +140,78 @@ public final class WeibullKernel {
   @Source(document = "derivation", locator = "likelihood equations, two parameters",
       provenance = Provenance.DERIVED)
   public static double maximumLikelihoodScale(double[] lives, double slope) {
-    Objects.requireNonNull(lives, "lives");
-    check(slope, 1, 0);
-    if (lives.length == 0) {
-      throw Refusal.of("lives", "none", "at least one life", "a scale needs data");
-    }
-    double greatest = 0;
-    for (double life : lives) {
-      greatest = Math.max(greatest, Check.positive(life, "life", "", "an item that failed had a life"));
-    }
-    double sum = 0;
-    for (double life : lives) {
-      sum += Math.pow(life / greatest, slope);
-    }
-    return greatest * Math.pow(sum / lives.length, 1 / slope);
+    return maximumLikelihoodScale(lives, allFailed(lives), slope);
   }
 
-  private static double likelihoodSlope(double[] lives, double greatest, double slope) {
+  /**
+   * Scale of the two-parameter distribution by maximum likelihood from a history with suspensions,
+   * {@code η = (Σ t^β / r)^(1/β)}, the sum over all items, r the number of failures.
+   *
+   * @param lives time of each item to its failure, or to the day on which it was last seen running, in the unit of all
+   *     lives, each over 0
+   * @param failed whether the item failed; false for a suspension
+   * @param slope β (dimensionless), from 0.1 to 1000
+   * @return η
+   * @throws holdfast.quantity.InputException if a value is outside its range, the arrays differ in length, or no item failed
+   */
+  @Source(document = "derivation", locator = "likelihood equations, two parameters, censored at the right",
+      provenance = Provenance.DERIVED)
+  public static double maximumLikelihoodScale(double[] lives, boolean[] failed, double slope) {
+    double greatest = greatest(lives, failed);
+    check(slope, 1, 0);
+    double sum = 0;
+    int failures = 0;
+    for (int i = 0; i < lives.length; i++) {
+      sum += Math.pow(lives[i] / greatest, slope);
+      failures += failed[i] ? 1 : 0;
+    }
+    return greatest * Math.pow(sum / failures, 1 / slope);
+  }
+
+  private static boolean[] allFailed(double[] lives) {
+    Objects.requireNonNull(lives, "lives");
+    boolean[] failed = new boolean[lives.length];
+    Arrays.fill(failed, true);
+    return failed;
+  }
+
+  /** Greatest time of a history, which is looked through for what no estimate can be made of. */
+  private static double greatest(double[] lives, boolean[] failed) {
+    Objects.requireNonNull(lives, "lives");
+    Objects.requireNonNull(failed, "failed");
+    Refusal.sameLength(lives.length, failed.length, "marks of failure");
+    if (lives.length == 0) {
+      throw Refusal.of("lives", "none", "at least one life", "an estimate needs data");
+    }
+    double greatest = 0;
+    boolean any = false;
+    for (int i = 0; i < lives.length; i++) {
+      greatest = Math.max(greatest, Check.positive(lives[i], "life", "", "an item that was watched had a life"));
+      any |= failed[i];
+    }
+    if (!any) {
+      throw Refusal.of("failures", "none", "at least one", "without a failure the times bound the life from below only");
+    }
+    return greatest;
+  }
+
+  /** Left less right side of the likelihood equation, times over the greatest one. */
+  private static double likelihoodSlope(double[] lives, boolean[] failed, double greatest, double slope) {
     double sum = 0;
     double weighted = 0;
-    double mean = 0;
-    for (double life : lives) {
-      double log = Math.log(life / greatest);
+    double ofFailures = 0;
+    int failures = 0;
+    for (int i = 0; i < lives.length; i++) {
+      double log = Math.log(lives[i] / greatest);
       double power = Math.exp(slope * log);
       sum += power;
       weighted += power * log;
-      mean += log / lives.length;
+      if (failed[i]) {
+        ofFailures += log;
+        failures++;
+      }
     }
-    return weighted / sum - 1 / slope - mean;
+    return weighted / sum - 1 / slope - ofFailures / failures;
   }
 
   static double checkSlope(double slope) {

@@ -227,6 +227,23 @@ class LifeFormulasTest {
   }
 
   @Test
+  void likelihoodWithSuspensionsInClosedForm() {
+    // A failure at a and a suspension at b: v = 1 + e^-v with v = β ln(b/a), v = 1.278464542761074.
+    double[] lives = {100, 200};
+    boolean[] first = {true, false};
+    double slope = WeibullKernel.maximumLikelihoodSlope(lives, first);
+    assertEquals(1.278464542761074 / Math.log(2), slope, 1e-9);
+    assertEquals(Math.pow(Math.pow(100, slope) + Math.pow(200, slope), 1 / slope),
+        WeibullKernel.maximumLikelihoodScale(lives, first, slope), 1e-9);
+    assertEquals(300, WeibullKernel.maximumLikelihoodScale(lives, first, 1), 1e-9);
+    assertEquals("lives", refused(() -> WeibullKernel.maximumLikelihoodSlope(lives, new boolean[] {false, true})));
+    assertEquals("failures", refused(() -> WeibullKernel.maximumLikelihoodSlope(lives, new boolean[2])));
+    assertEquals("failures", refused(() -> WeibullKernel.maximumLikelihoodScale(lives, new boolean[2], 1)));
+    assertEquals("lives", refused(() -> WeibullKernel.maximumLikelihoodSlope(new double[] {1, 1 + 1e-5})));
+    assertEquals("marks of failure", refused(() -> WeibullKernel.maximumLikelihoodSlope(lives, new boolean[1])));
+  }
+
+  @Test
   void viscosityIndexOfTheExamplesOfItsMethod() {
     // ASTM D2270, examples of procedures A (73.30 and 8.86 mm²/s: 92) and B (22.83 and 5.05 mm²/s: 156), recalled.
     assertEquals(92, ViscosityKernel.viscosityIndex(73.30, 8.86), 0.5);

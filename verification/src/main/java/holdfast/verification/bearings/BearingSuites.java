@@ -18,6 +18,7 @@ import holdfast.verification.RowSuite;
 import holdfast.verification.Suite;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** All suites of load ratings and rating life. */
 public final class BearingSuites {
@@ -41,6 +42,10 @@ public final class BearingSuites {
     suites.add(new RowSuite("bearings/distribution", "Distribution of lives: estimates from data, recalled factors",
         List.of("holdfast.bearings.WeibullKernel", "holdfast.bearings.BasicLifeKernel#l10"),
         () -> Cases.table("bearings/distribution"), BearingSuites::distribution));
+    suites.add(new RowSuite("bearings/censored-estimates", "Weibull estimates from histories with suspensions",
+        List.of("holdfast.bearings.WeibullKernel#maximumLikelihoodSlope",
+            "holdfast.bearings.WeibullKernel#maximumLikelihoodScale", "holdfast.bearings.WeibullKernel#life"),
+        () -> Cases.table("bearings/censored-estimates"), BearingSuites::censored));
     suites.add(new RowSuite("bearings/varying-load", "Mean load of periodic loads",
         List.of("holdfast.bearings.DutyKernel#sinusoid", "holdfast.bearings.DutyKernel#rectifiedSine"),
         () -> Cases.table("bearings/varying-load"), BearingSuites::varyingLoad));
@@ -92,6 +97,31 @@ public final class BearingSuites {
       case "basic life at C/P = 4, roller" -> BasicLifeKernel.roller(4, 1);
       default -> throw new IllegalArgumentException("no calculation for '" + t.text(row, "quantity") + "'");
     };
+  }
+
+  private static void censored(Table t, int row, List<Comparison> result) {
+    Table history = Cases.table("bearings/censored-lives");
+    int[] items = IntStream.range(0, history.size())
+        .filter(i -> history.text(i, "history").equals(t.text(row, "history")))
+        .flatMap(i -> IntStream.generate(() -> i).limit((long) history.number(i, "count"))).toArray();
+    double[] lives = new double[items.length];
+    boolean[] failed = new boolean[items.length];
+    for (int k = 0; k < items.length; k++) {
+      lives[k] = history.number(items[k], "hours");
+      failed[k] = history.number(items[k], "failed") == 1;
+    }
+    double slope = WeibullKernel.maximumLikelihoodSlope(lives, failed);
+    double scale = WeibullKernel.maximumLikelihoodScale(lives, failed, slope);
+    double actual = switch (t.text(row, "quantity")) {
+      case "slope" -> slope;
+      case "scale" -> scale;
+      case "B10" -> WeibullKernel.life(0.9, slope, scale, 0);
+      default -> throw new IllegalArgumentException("no calculation for '" + t.text(row, "quantity") + "'");
+    };
+    boolean recalled = t.provenance(row) == Provenance.MEMORY;
+    result.add(Cases.comparison(t, row, recalled ? Evidence.RECALLED : Evidence.WORKED_EXAMPLE)
+        .numbers(t.number(row, "expected"), actual, Cases.halfLastDigit(t.text(row, "expected")), "",
+            "half a unit of the last printed digit"));
   }
 
   private static void varyingLoad(Table t, int row, List<Comparison> result) {
