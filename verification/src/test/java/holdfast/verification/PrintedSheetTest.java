@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import holdfast.installation.ExampleJobs;
 import holdfast.installation.MountingPlan;
+import holdfast.sheet.PaperSize;
 import holdfast.sheet.SheetUnits;
 import java.io.IOException;
 import java.io.StringReader;
@@ -51,17 +52,22 @@ class PrintedSheetTest {
   }
 
   @Test
-  void aBrowserPrintsEverySheetOnTwoPagesWithoutComplaint() throws IOException, InterruptedException {
+  void aBrowserPrintsEverySheetOnFourPagesAndEveryCardOnOneWithoutComplaint() throws IOException, InterruptedException {
     assumeTrue(Browser.isInstalled(), "no headless browser is installed here");
     for (MountingPlan plan : ExampleJobs.all().values()) {
-      for (SheetUnits units : List.of(SheetUnits.METRIC, SheetUnits.METRIC_AND_INCH)) {
-        Path html = Files.writeString(folder.resolve("sheet.html"), plan.withUnits(units).sheet().html());
-        Path pdf = folder.resolve("sheet.pdf");
-        String console = Browser.run(folder, "--print-to-pdf=" + pdf, html.toUri().toString());
-        assertFalse(console.contains("CONSOLE"), console);
-        long count = Browser.pages(pdf);
-        assertTrue(count == 1 || count == 2, plan.job() + ", " + units + ": " + count + " pages");
+      for (SheetUnits units : List.of(SheetUnits.METRIC, SheetUnits.INCH)) {
+        long pages = printed(plan.withUnits(units).sheet().html());
+        assertTrue(pages >= 1 && pages <= 4, plan.job() + ", " + units + ": " + pages + " pages");
+        assertEquals(1, printed(plan.withUnits(units).card().html(PaperSize.A4)), plan.job() + ", " + units);
       }
     }
+  }
+
+  private long printed(String page) throws IOException, InterruptedException {
+    Path html = Files.writeString(folder.resolve("page.html"), page);
+    Path pdf = folder.resolve("page.pdf");
+    String console = Browser.run(folder, "--print-to-pdf=" + pdf, html.toUri().toString());
+    assertFalse(console.contains("CONSOLE"), console);
+    return Browser.pages(pdf);
   }
 }
