@@ -66,6 +66,20 @@ class ReadmeTest {
     assertEquals("mvn verify", run.get(run.size() - 1));
   }
 
+  /** The README's lines on job files, one after the other in one folder. */
+  @Test
+  void theCommandsOnJobFilesRun() throws IOException {
+    String jar = "java -jar core/target/holdfast.jar ";
+    List<String> lines = blocks(README, "sh").stream().flatMap(String::lines).filter(line -> line.startsWith(jar)).toList();
+    assertTrue(lines.size() >= 4, lines::toString);
+    for (String line : lines) {
+      List<String> command = new ArrayList<>(List.of(JAVA, "-jar", JAR.toString()));
+      command.addAll(List.of(line.substring(jar.length()).split(" ", -1)));
+      Output output = output(command.toArray(String[]::new));
+      assertEquals(0, output.status(), line + "\n" + output.text());
+    }
+  }
+
   /**
    * Each line of a JShell block runs; the comment lines of the block are its output. The blocks of a page share one fresh
    * JShell, so that a reader can go on from one block to the next.
