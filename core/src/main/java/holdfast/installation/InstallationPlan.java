@@ -392,6 +392,11 @@ public record InstallationPlan(
     return tilt.build();
   }
 
+  @Override
+  public CountedLean countedLean() {
+    return CountedLean.of(this, tilt().total());
+  }
+
   /**
    * What the seat costs in life, at the loosest, mean and tightest pair of the fit.
    *

@@ -36,18 +36,20 @@ final class LifeSection {
                     + " (90 %, P = " + plan.units().text(plan.meanLoad()) + ")", basic.sources());
     Optional<RatedLife> known = plan.atWork().knownModifiedLife();
     if (known.isEmpty()) {
+      lean(section, plan, plan.countedLean().of(plan.life().hours(duty.speed())));
       return section
           .notice(Block.Weight.NOTE, "No modified life: " + plan.atWork().noModifiedLife() + ". Wear ends such a roller"
               + " before fatigue does: take a thicker lubricant, or replace it by its condition.", GIVEN)
           .build();
     }
     RatedLife modified = known.get();
-    OperatingTime fatigue = plan.atWork().fatigueHours();
+    OperatingTime fatigue = plan.fatigueHours();
     OperatingTime hours = plan.replaceAfter();
     section.entry("Modified life, " + duty.reliability() + " reliability",
-        Numbers.significant(modified.millionRevolutions(), 4) + " million revolutions" + factor(modified) + ", " + fatigue,
-        modified.sources());
+        Numbers.significant(modified.millionRevolutions(), 4) + " million revolutions" + factor(modified) + ", "
+            + plan.atWork().fatigueHours() + ", aligned", modified.sources());
     other(section, plan, dirt);
+    lean(section, plan, fatigue);
     section.entry("Replace after",
         hours + ", " + Numbers.significant(hours.ratio(duty.wantedLife()), 3) + " times the life wanted",
         modified.sources());
@@ -72,8 +74,21 @@ final class LifeSection {
         other + ": " + plan.atWork().modifiedLife(other).hours(plan.duty().speed()), DirtReading.TABLE, DirtReading.ANNEX));
   }
 
+  /** Never silent: the lean is counted, or the reason why not is said. */
+  private static void lean(Section.Builder section, MountingPlan plan, OperatingTime fatigue) {
+    CountedLean lean = plan.countedLean();
+    if (lean.counted()) {
+      section.entry("Lean counted, loosest pair",
+          Numbers.significant(lean.factor(), 3) + " of the aligned life at " + plan.units().text(lean.lean()) + ": " + fatigue,
+          lean.price().sources());
+    } else {
+      section.notice(Block.Weight.NOTE, "The lean of " + plan.units().text(lean.lean())
+          + " is not counted in the life because " + lean.whyNot() + ".", GIVEN);
+    }
+  }
+
   private static void bendingRing(Section.Builder section, MountingPlan plan) {
-    plan.atWork().hoursOfBendingRing().ifPresent(hours -> section.notice(Block.Weight.NOTE,
+    plan.hoursOfBendingRing().ifPresent(hours -> section.notice(Block.Weight.NOTE,
         "The ratings are for a rigid ring, but the ring of a track roller bends: like rollers carry "
             + Numbers.significant(RollerAtWork.LEAST_RING_RATIO, 2) + " to "
             + Numbers.significant(RollerAtWork.GREATEST_RING_RATIO, 2) + " of such a C on a flat track, and their life is "

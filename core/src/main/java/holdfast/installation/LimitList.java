@@ -29,8 +29,11 @@ final class LimitList {
     this.work = work;
   }
 
-  /** The rating life counts the mean load of the duty; everything else the greatest. */
-  LimitList loads() {
+  /**
+   * The rating life counts the mean load of the duty and what the lean leaves of the life; everything else the greatest load.
+   */
+  LimitList loads(CountedLean lean) {
+    double kept = Math.pow(lean.factor(), 1 / work.roller().ratings().family().lifeExponent());
     PermissibleLoad permissible = work.limits();
     for (PermissibleLoad.Limit limit : permissible.limits()) {
       boolean fatigue = limit.name().equals("fatigue");
@@ -44,11 +47,12 @@ final class LimitList {
           };
       // The modified life judges fatigue; the basic one and the advice of half of C inform.
       boolean informs = fatigue || limit.name().equals("half of C");
-      add(limit.name(), fatigue ? work.meanLoad() : work.duty().load(), Bound.AT_MOST, limit.load(),
+      add(limit.name(), fatigue ? work.meanLoad() : work.duty().load(), Bound.AT_MOST,
+          fatigue ? limit.load().times(kept) : limit.load(),
           informs ? Consequence.WARNING : Consequence.STOP, reading, List.of(limit.source()));
     }
     notKnown.addAll(permissible.warnings());
-    return this;
+    return lean.counted() ? this : unknown("lean-not-counted", lean.toString(), RollerAtWork.MAKER);
   }
 
   LimitList speedAndTemperature() {

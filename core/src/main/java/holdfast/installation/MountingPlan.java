@@ -13,6 +13,7 @@ import holdfast.sheet.Sheet;
 import holdfast.sheet.SheetUnits;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Optional;
 
 /** What every plan answers, whether a stud or a pin in a fork holds the roller. */
 public sealed interface MountingPlan extends Serializable permits InstallationPlan, YokePlan {
@@ -169,11 +170,40 @@ public sealed interface MountingPlan extends Serializable permits InstallationPl
   }
 
   /**
-   * Hours after which the roller is replaced: the modified life with the wanted reliability.
+   * What the lean of the roller leaves of its life, for the loosest pair in the shop or at work and the nut as stated.
+   *
+   * @return the factor that every time of this plan counts, or why it counts none
+   */
+  CountedLean countedLean();
+
+  /**
+   * Hours of the modified life with the wanted reliability, the lean counted, as rolling fatigue alone would allow. The same of
+   * the aligned roller is {@link RollerAtWork#fatigueHours()}.
+   *
+   * @return operating time of the duty
+   */
+  default OperatingTime fatigueHours() {
+    return countedLean().of(atWork().fatigueHours());
+  }
+
+  /**
+   * Hours after which the roller is replaced: the modified life with the wanted reliability, the lean counted, but never more
+   * than {@link RollerAtWork#LONGEST}, because wear, corrosion and seals end a roller before fatigue then.
    *
    * @return operating time of the duty
    */
   default OperatingTime replaceAfter() {
-    return atWork().replaceAfter();
+    return RollerAtWork.cut(fatigueHours());
+  }
+
+  /**
+   * The same where the rating is for a rigid ring but the ring of a track roller bends.
+   *
+   * @return least and greatest hours, the lean counted; empty if the rating counts the bending already
+   */
+  default Optional<List<OperatingTime>> hoursOfBendingRing() {
+    CountedLean lean = countedLean();
+    return atWork().hoursOfBendingRing()
+        .map(hours -> hours.stream().map(lean::of).map(RollerAtWork::cut).toList());
   }
 }

@@ -25,7 +25,7 @@ final class PinLimits {
   private PinLimits() {}
 
   static PlanLimits of(YokePlan plan) {
-    LimitList limits = new LimitList(plan.atWork()).loads();
+    LimitList limits = new LimitList(plan.atWork()).loads(plan.countedLean());
     PinStrength strength = plan.strength();
     yields(limits, "pin, bending and shear", strength.equivalent(), plan.pin().material(), strength.sources());
     yields(limits, "pressure of the pin in the ears", strength.earPressure(), plan.fork().ear().material(), strength.sources());

@@ -186,8 +186,13 @@ public record PlanSummary(
   }
 
   private static void replacement(List<Value> values, MountingPlan plan) {
+    add(values, "life.aligned", plan.atWork().fatigueHours(), KnownUnits.H);
+    CountedLean lean = plan.countedLean();
+    if (lean.counted()) {
+      values.add(new Value("life.lean-factor", lean.factor(), ""));
+    }
     add(values, "life.replace-after", plan.replaceAfter(), KnownUnits.H);
-    plan.atWork().hoursOfBendingRing().ifPresent(hours -> {
+    plan.hoursOfBendingRing().ifPresent(hours -> {
       add(values, "life.bending-ring.least", hours.get(0), KnownUnits.H);
       add(values, "life.bending-ring.greatest", hours.get(1), KnownUnits.H);
     });

@@ -173,7 +173,7 @@ public record RollerAtWork(MountedRoller roller, Duty duty) implements Serializa
   }
 
   /**
-   * Hours of the modified life with the wanted reliability, as rolling fatigue alone would allow.
+   * Hours of the modified life of the aligned roller with the wanted reliability, as rolling fatigue alone would allow.
    *
    * @return operating time of the duty
    */
@@ -182,18 +182,9 @@ public record RollerAtWork(MountedRoller roller, Duty duty) implements Serializa
   }
 
   /**
-   * Hours after which the roller is replaced: the modified life with the wanted reliability, but never more than
-   * {@link #LONGEST}, because wear, corrosion and seals end a roller before fatigue then.
-   *
-   * @return operating time of the duty
-   */
-  public OperatingTime replaceAfter() {
-    return cut(fatigueHours());
-  }
-
-  /**
-   * Life where the rating is for a rigid ring but the ring of a track roller bends: the printed ratings of one roller set, in
-   * a housing and on a flat track, differ by {@link #LEAST_RING_RATIO} to {@link #GREATEST_RING_RATIO} of C.
+   * Life of the aligned roller where the rating is for a rigid ring but the ring of a track roller bends: the printed ratings
+   * of one roller set, in a housing and on a flat track, differ by {@link #LEAST_RING_RATIO} to {@link #GREATEST_RING_RATIO} of
+   * C.
    *
    * @return least and greatest hours; empty if the rating counts the bending already
    */
@@ -211,10 +202,10 @@ public record RollerAtWork(MountedRoller roller, Duty duty) implements Serializa
     LoadRatings track =
         new LoadRatings(rigid.family(), rigid.dynamic().times(dynamic), rigid.staticRating().times(standing),
             rigid.knownFatigueLimit().map(limit -> limit.times(standing)).orElse(null), OuterRing.DEFLECTING);
-    return cut(modifiedLife(track, contamination()).hours(duty.speed()));
+    return modifiedLife(track, contamination()).hours(duty.speed());
   }
 
-  private static OperatingTime cut(OperatingTime hours) {
+  static OperatingTime cut(OperatingTime hours) {
     return hours.compareTo(LONGEST) > 0 ? LONGEST : hours;
   }
 }

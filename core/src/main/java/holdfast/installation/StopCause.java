@@ -15,6 +15,8 @@ enum StopCause {
   STUD_OVERSTRESSED("Tightening would overstress the drilled stud.", "Lower the torque or take a stronger stud."),
   SHORT_LIFE("The roller would not last as long as the job asks.",
       "Take a larger roller, less load, better lubricant, or a shorter interval."),
+  LEAN_COSTS_LIFE("The lean of the roller costs more life than the job can spare.",
+      "Take a tighter bore or a straighter face, as the record says."),
   DIRT("What the job says about dirt contradicts itself.", "State the true dirt, protect the place, or take a sealed roller."),
   NO_FEED("The roller would run dry: no open way leads grease to it.", "Open the port that the record names."),
   NOTHING_HOLDS("Nothing holds the pin in its ears.", "Take a tighter bore, or secure the pin in another way."),

@@ -97,7 +97,7 @@ final class StudBench {
    */
   private static OperatingTime replaceAfter(MountingPlan plan) {
     OperatingTime after = plan.replaceAfter();
-    Optional<OperatingTime> bent = plan.atWork().hoursOfBendingRing().map(band -> band.get(0));
+    Optional<OperatingTime> bent = plan.hoursOfBendingRing().map(band -> band.get(0));
     return Stream.of(bent, together(plan)).flatMap(Optional::stream).reduce(after,
         (one, other) -> one.compareTo(other) <= 0 ? one : other);
   }

@@ -23,7 +23,7 @@ final class StudLimits {
   private StudLimits() {}
 
   static PlanLimits of(InstallationPlan plan) {
-    LimitList limits = new LimitList(plan.atWork()).loads();
+    LimitList limits = new LimitList(plan.atWork()).loads(plan.countedLean());
     strength(limits, plan);
     plan.seat().ifPresent(seat -> SeatLimits.add(limits, seat, plan.duty().workingTemperature(), "stud", "member"));
     fatigue(limits, plan);

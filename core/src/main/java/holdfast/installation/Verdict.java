@@ -29,7 +29,7 @@ final class Verdict {
   }
 
   static void shortLifeOrDirt(MountingPlan plan, List<Stop> stops) {
-    shortLife(plan).ifPresent(text -> stops.add(new Stop(StopCause.SHORT_LIFE, text)));
+    shortLife(plan).ifPresent(stops::add);
     new DirtReading(plan.roller(), plan.duty()).contradiction().ifPresent(text -> stops.add(new Stop(StopCause.DIRT, text)));
   }
 
@@ -51,27 +51,23 @@ final class Verdict {
         .map(ports -> "the roller would run dry: " + LubricateSection.obstacles(ports));
   }
 
-  private static Optional<String> shortLife(MountingPlan plan) {
-    Duty duty = plan.duty();
-    if (plan.atWork().knownModifiedLife().isEmpty()) {
-      return shortBasicLife(plan);
-    }
-    OperatingTime life = plan.atWork().fatigueHours();
-    return life.compareTo(duty.wantedLife()) >= 0
-        ? Optional.empty()
-        : Optional.of(
-            "the modified life with " + duty.reliability() + " reliability is " + life + ", less than the " + duty.wantedLife()
-                + " wanted: take a larger roller, a lower load, a thicker or cleaner lubricant, or a shorter interval");
-  }
-
   /** Where no modified life is defined the basic one must do, and the sheet says that wear may end the roller first. */
-  private static Optional<String> shortBasicLife(MountingPlan plan) {
+  private static Optional<Stop> shortLife(MountingPlan plan) {
+    boolean modified = plan.atWork().knownModifiedLife().isPresent();
     Duty duty = plan.duty();
-    OperatingTime life = plan.life().hours(duty.speed());
-    return life.compareTo(duty.wantedLife()) >= 0
-        ? Optional.empty()
-        : Optional.of("the basic life with " + duty.reliability() + " reliability is " + life + ", less than the "
-            + duty.wantedLife() + " wanted: take a larger roller or a lower load");
+    OperatingTime aligned = modified ? plan.atWork().fatigueHours() : plan.life().hours(duty.speed());
+    CountedLean lean = plan.countedLean();
+    OperatingTime life = lean.of(aligned);
+    if (LeanRemedy.enough(plan, life)) {
+      return Optional.empty();
+    }
+    String what = "the " + (modified ? "modified" : "basic") + " life with " + duty.reliability() + " reliability is " + life
+        + ", less than the " + duty.wantedLife() + " wanted: ";
+    return Optional.of(LeanRemedy.enough(plan, aligned)
+        ? new Stop(StopCause.LEAN_COSTS_LIFE, what + "the lean leaves " + lean + ", " + aligned + "; "
+            + LeanRemedy.of(plan, aligned))
+        : new Stop(StopCause.SHORT_LIFE, what + "take a larger roller"
+            + (modified ? ", a lower load, a thicker or cleaner lubricant, or a shorter interval" : " or a lower load")));
   }
 
   private static Optional<Stop> closedWindow(InstallationPlan plan) {

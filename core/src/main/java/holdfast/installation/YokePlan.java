@@ -260,6 +260,11 @@ public record YokePlan(
     return ringTilt().map(SeatTilt::total).orElseGet(() -> new Angle(0)).plus(pinTilt().total());
   }
 
+  @Override
+  public CountedLean countedLean() {
+    return CountedLean.of(this, tilt());
+  }
+
   /**
    * What the greatest lean costs. A duty of several steps is taken at its mean load; a stated misalignment of the track is
    * not in the price.

@@ -261,10 +261,13 @@ final class WholeJobValues {
     }
     otherReading(plan);
     add("life.modified.hours", modified.hours(plan.duty().speed()));
-    plan.atWork().hoursOfBendingRing().ifPresent(hours -> {
+    plan.hoursOfBendingRing().ifPresent(hours -> {
       add("life.bending-ring.least", hours.get(0));
       add("life.bending-ring.greatest", hours.get(1));
     });
+    if (plan.countedLean().counted()) {
+      add("life.lean-factor", plan.countedLean().factor());
+    }
     add("life.replace-after", plan.replaceAfter());
     add("life.times-wanted", plan.replaceAfter().ratio(plan.duty().wantedLife()));
     for (LimitCheck check : plan.allLimits().checks()) {

@@ -62,7 +62,11 @@ class Work:
             yield Duty(self.steps, self.dynamic * dynamic, self.static * static, self.dpw, quantity(self.duty["viscosity"]),
                        self.duty["contamination"], self.duty["reliability"])
 
-    def lives(self, v):
+    def kept(self, lean):
+        """What a lean leaves of the life; a lean gives none, and one whose roller is not known inside is not counted."""
+        return min(1.0, self.ratio(lean)[1]) if self.inside else 1.0
+
+    def lives(self, v, kept):
         life = self.life
         v.add("life.mean-load", life.mean_load(), "N", ROOT)
         v.add("life.basic", life.basic(), "10^6", ROOT)
@@ -73,19 +77,21 @@ class Work:
         v.add("life.modified", life.modified(), "10^6", ROOT)
         fatigue = life.hours(life.modified())
         # Wear, corrosion and seals end a roller before fatigue after 100 000 h (common practice).
-        replace = min(fatigue, 1e5)
+        replace = min(kept * fatigue, 1e5)
         v.add("life.modified.hours", fatigue, "h", ROOT)
+        if self.inside:
+            v.add("life.lean-factor", kept, "1", LIFE)
         v.add("life.replace-after", replace, "h", ROOT)
         v.add("life.times-wanted", replace / self.wanted, "1", ROOT)
         v.add("life.modified.other-reading", life.hours(life.modified_by_annex_a()), "h", PRINTED)
         if self.roller.get("rating") == "rigid":
-            v.band("life.bending-ring", [min(other.hours(other.modified()), 1e5) for other in self.on_track()], "h", ROOT)
+            v.band("life.bending-ring", [min(kept * other.hours(other.modified()), 1e5) for other in self.on_track()], "h", ROOT)
         v.add("life.fatigue-limit", life.fatigue_limit, "N")
 
-    def loads(self, limits):
+    def loads(self, limits, kept):
         roller, duty = self.roller, self.duty
         safety = duty["static safety"]
-        limits.at_most("fatigue", self.life.mean_load(), self.life.greatest_basic(self.wanted), "N", ROOT)
+        limits.at_most("fatigue", self.life.mean_load(), self.life.greatest_basic(self.wanted / kept), "N", ROOT)
         limits.at_most("half of C", self.load, self.dynamic / 2, "N")
         limits.at_most("static", self.load, self.static / safety, "N")
         for name, key in (("outer ring, turning", "ring turning"), ("outer ring, standing", "ring standing"),

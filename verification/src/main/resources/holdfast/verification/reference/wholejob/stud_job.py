@@ -98,9 +98,10 @@ class StudJob:
             self.press(v, seat)
         self.tighten(v, seat)
         self.work.grease(v)
-        self.work.lives(v)
-        self.fleet(v)
-        self.limits(v, fit, seat)
+        kept = self.work.kept(self.seat_lean(fit) + self.beam.slope())
+        self.work.lives(v, kept)
+        self.fleet(v, kept)
+        self.limits(v, fit, seat, kept)
         self.leaning(v, fit)
         self.work.track(v)
         self.price(v, fit)
@@ -169,9 +170,9 @@ class StudJob:
         forced = self.forced_lean()
         return self.beam.equivalent(self.preload, self.through(), pressure, forced, self.seat_length)
 
-    def limits(self, v, fit, seat):
+    def limits(self, v, fit, seat, kept):
         limits = Limits(v)
-        self.work.loads(limits)
+        self.work.loads(limits, kept)
         limits.at_most("stud at the mouth of the seat", self.stud_stress(seat), self.yields, "MPa", SUM)
         if seat:
             limits.press_fit(seat, self.work.temperature, "stud", "member")
@@ -216,12 +217,12 @@ class StudJob:
                 v.add(f"{name}.member-safety", seat.safety("outer"), "1")
             v.add(f"{name}.hold-at-head", self.held_at_head(seat), "N mm", ROOT)
 
-    def fleet(self, v):
+    def fleet(self, v, kept):
         if "fleet" not in self.job:
             return
         f = self.job["fleet"]
         life = self.work.life
-        fleet = Fleet(life.hours(life.modified()) / life.a1, f["hours in a year"], f["ages"])
+        fleet = Fleet(min(kept * life.hours(life.modified()), 1e5) / life.a1, f["hours in a year"], f["ages"])
         probability = f["probability"]
         together, each = fleet.together(probability), fleet.each(self.job["duty"]["reliability"] / 100)
         v.add("fleet.together.years", together, "a", ROOT)

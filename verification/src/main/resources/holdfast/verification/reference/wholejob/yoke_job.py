@@ -53,8 +53,9 @@ class YokeJob:
         if seat:
             self.press(v, seat)
         self.work.grease(v)
-        self.work.lives(v)
-        self.limits(v, fit, seat)
+        kept = self.work.kept(sum(self.lean(fit)))
+        self.work.lives(v, kept)
+        self.limits(v, fit, seat, kept)
         pin, ring = self.lean(fit)
         v.add("tilt.pin", pin, "rad", ROOT)
         v.add("tilt.ring", ring, "rad", ROOT)
@@ -91,9 +92,9 @@ class YokeJob:
             v.add("press.heat-with-cold", seat.heat_with_cold(quantity(self.job["pin"]["cold"])), "degC")
         v.band("press.at-work.pressure", seat.pressures(self.work.temperature), "MPa")
 
-    def limits(self, v, fit, seat):
+    def limits(self, v, fit, seat, kept):
         limits = Limits(v)
-        self.work.loads(limits)
+        self.work.loads(limits, kept)
         bending, shear = self.pin.bending_stress(), self.pin.shear_stress()
         # Greatest of the fibre in bending and the middle of the section, where the shear of a ring or disk has its peak.
         yields = [MATERIAL[self.job[part]["material"]][3] for part in ("pin", "fork")]
