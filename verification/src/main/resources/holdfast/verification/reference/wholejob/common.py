@@ -66,6 +66,10 @@ class Work:
         """What a lean leaves of the life; a lean gives none, and one whose roller is not known inside is not counted."""
         return min(1.0, self.ratio(lean)[1]) if self.inside else 1.0
 
+    def counted(self):
+        """How a time is found that counts the lean."""
+        return LIFE if self.inside else ROOT
+
     def lives(self, v, kept):
         life = self.life
         v.add("life.mean-load", life.mean_load(), "N", ROOT)
@@ -81,17 +85,19 @@ class Work:
         v.add("life.modified.hours", fatigue, "h", ROOT)
         if self.inside:
             v.add("life.lean-factor", kept, "1", LIFE)
-        v.add("life.replace-after", replace, "h", ROOT)
-        v.add("life.times-wanted", replace / self.wanted, "1", ROOT)
+        v.add("life.replace-after", replace, "h", self.counted())
+        v.add("life.times-wanted", replace / self.wanted, "1", self.counted())
         v.add("life.modified.other-reading", life.hours(life.modified_by_annex_a()), "h", PRINTED)
         if self.roller.get("rating") == "rigid":
-            v.band("life.bending-ring", [min(kept * other.hours(other.modified()), 1e5) for other in self.on_track()], "h", ROOT)
+            v.band("life.bending-ring", [min(kept * other.hours(other.modified()), 1e5) for other in self.on_track()], "h",
+                   self.counted())
         v.add("life.fatigue-limit", life.fatigue_limit, "N")
 
     def loads(self, limits, kept):
         roller, duty = self.roller, self.duty
         safety = duty["static safety"]
-        limits.at_most("fatigue", self.life.mean_load(), self.life.greatest_basic(self.wanted / kept), "N", ROOT)
+        limits.at_most("fatigue", self.life.mean_load(), self.life.greatest_basic(self.wanted / kept), "N", ROOT,
+                       self.counted())
         limits.at_most("half of C", self.load, self.dynamic / 2, "N")
         limits.at_most("static", self.load, self.static / safety, "N")
         for name, key in (("outer ring, turning", "ring turning"), ("outer ring, standing", "ring standing"),
@@ -167,20 +173,20 @@ class Work:
 
 class Limits:
     def __init__(self, values):
-        self.values, self.margins = values, {}
+        self.values, self.margins, self.found = values, {}, {}
 
-    def at_most(self, name, demand, permitted, unit, how=EXACT):
-        self.note(name, demand, permitted, permitted / demand, unit, how)
+    def at_most(self, name, demand, permitted, unit, how=EXACT, permitted_how=None):
+        self.note(name, demand, permitted, permitted / demand, unit, how, permitted_how or how)
 
     def at_least(self, name, demand, permitted, unit, how=EXACT):
-        self.note(name, demand, permitted, demand / permitted, unit, how)
+        self.note(name, demand, permitted, demand / permitted, unit, how, how)
 
-    def note(self, name, demand, permitted, margin, unit, how):
+    def note(self, name, demand, permitted, margin, unit, how, permitted_how):
         self.values.add(f"limit.{name}.demand", demand, unit, how)
-        self.values.add(f"limit.{name}.permitted", permitted, unit, how)
+        self.values.add(f"limit.{name}.permitted", permitted, unit, permitted_how)
         if unit != "degC":
-            self.values.add(f"limit.{name}.margin", margin, "1", how)
-            self.margins[name] = margin
+            self.values.add(f"limit.{name}.margin", margin, "1", permitted_how)
+            self.margins[name], self.found[name] = margin, permitted_how
 
     def press_fit(self, seat, temperature, inner, outer):
         """The greater pressure, in the shop or at work, against yield; half of its fracture for a part that breaks."""
@@ -190,5 +196,6 @@ class Limits:
             limit = seat.joint.limit(side) / (2 if brittle else 1)
             self.at_most(f"press fit, {name}" + (", half of its fracture" if brittle else " yields"), pressure, limit, "MPa")
 
-    def governing(self, how=ROOT):
-        self.values.add("limit.governing.margin", min(self.margins.values()), "1", how)
+    def governing(self):
+        least = min(self.margins, key=self.margins.get)
+        self.values.add("limit.governing.margin", self.margins[least], "1", LIFE if self.found[least] == LIFE else ROOT)
