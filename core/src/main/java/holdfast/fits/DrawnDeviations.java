@@ -7,6 +7,7 @@ import holdfast.quantity.Length;
 import holdfast.quantity.Unit;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
+import java.util.Objects;
 
 /**
  * Limit deviations as a drawing writes them, for example {@code "+0.0005/0 in"}.
@@ -49,6 +50,7 @@ record DrawnDeviations(String text, LimitDeviations deviations, boolean inInches
 
   @Override
   public Derivation explain(Length nominalSize) {
+    Objects.requireNonNull(nominalSize, "nominalSize");
     Unit<Length> unit = inInches ? KnownUnits.THOU : KnownUnits.UM;
     return Derivation.of(text)
         .step("upper", "upper limit deviation", "as written: " + text, deviations.upper().in(unit), unit.symbol(), DRAWING)

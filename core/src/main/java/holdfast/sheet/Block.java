@@ -69,7 +69,7 @@ public sealed interface Block extends Serializable {
      * @return the weight that prints it
      */
     public static Weight of(SignalWord signal) {
-      return switch (signal) {
+      return switch (Objects.requireNonNull(signal, "signal")) {
         case DANGER -> DANGER;
         case WARNING -> SERIOUS;
         case CAUTION -> MINOR;

@@ -29,6 +29,9 @@ final class Examples {
       case "BallDistributionKernel.tilted/5" -> one(balls(), 2000.0, 100.0, 0.001, 0.0);
       case "BallDistributionKernel.underMoment/5" -> one(balls(), 2000.0, 100.0, 500.0, 0.0);
       case "BallKernel.innerRating/6", "BallKernel.outerRating/6" -> one(20000.0, 9, 10.0, 50.0, 5.2, 5.3);
+      case "BallKernel.pressure/5" -> one(500.0, 10.0, 50.0, 5.2, true);
+      case "EllipticalContactKernel.solve/5" -> one(2000.0, 115000.0, 0.05, 0.002, new double[5]);
+      case "JointKernel.thermalChange/7" -> one(20.0, 11.5e-6, 40.0, 23e-6, 40.0, 2e-6, 1e-6);
       case "BallKernel.stiffness/4" -> one(10.0, 50.0, 5.2, 5.3);
       case "BallLifeKernel.life/5" -> one(balls(), 8000.0, 9000.0, true, false);
       case "BallLifeKernel.modifiedLife/6" -> one(balls(), 8000.0, 9000.0, true, false, half);
@@ -40,6 +43,10 @@ final class Examples {
       case "LaminaLifeKernel.lifeRatios/9" -> one(rollers(), 2000.0, 0.01, new double[] {0.001, 0.002}, 20000.0, 21000.0, true,
           false, new double[2]);
       case "LaminaLifeKernel.modifiedLife/6" -> one(rollers(), 20000.0, 21000.0, true, false, half);
+      case "LimitDeviationsKernel.maximumClearance/3", "LimitDeviationsKernel.minimumClearance/3" ->
+          one(25.0, ToleranceClass.of("H7").code(), ToleranceClass.of("p6").code());
+      case "PlasticRingKernel.plasticShare/2" -> one(1.1, 0.5);
+      case "ProfileKernel.given/3" -> one(2.0, 12.0, new double[] {0.002, 0.0, 0.002});
       case "LimitDeviationsKernel.fit/4" -> one(25.0, ToleranceClass.of("H7").code(), ToleranceClass.of("p6").code(), new double[4]);
       case "LoadDistributionKernel.laminae/7" -> one(rollers(), LAMINAE, stations(), even(), new double[LAMINAE], ones(),
           LaminaKernel.stiffness(10));
