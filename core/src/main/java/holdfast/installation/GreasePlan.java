@@ -4,7 +4,6 @@ package holdfast.installation;
 import holdfast.lubrication.FirstFill;
 import holdfast.lubrication.GreaseQuantity;
 import holdfast.lubrication.GreaseSchedule;
-import holdfast.lubrication.Openings;
 import holdfast.lubrication.Port;
 import holdfast.lubrication.PortPlan;
 import holdfast.lubrication.PortRequest;
@@ -43,15 +42,11 @@ public record GreasePlan(
   private static PortRequest request(InstallationPlan plan, Port feed) {
     StudRoller roller = plan.roller();
     RollerBuild build = roller.build();
-    Openings openings =
-        build
-            .seenOpenings()
-            .orElseGet(() -> Openings.usual(build.system(), roller.studDiameter(), roller.outsideDiameter()));
     return new PortRequest(
         build.system(),
         roller.outsideDiameter(),
         roller.studDiameter(),
-        openings,
+        roller.openings(),
         build.head(),
         build.fittingInSocket(),
         build.eccentricCollar(),

@@ -19,6 +19,7 @@ import holdfast.seats.InterferenceFit;
 import holdfast.seats.SeatTilt;
 import holdfast.seats.ServiceState;
 import holdfast.seats.ShankSection;
+import holdfast.seats.StudBendingKernel;
 import holdfast.seats.StudDeflection;
 import holdfast.seats.StudFatigue;
 import holdfast.seats.StudFatigueCriterion;
@@ -192,11 +193,12 @@ public record InstallationPlan(
   }
 
   private static Tightening tightening(StudRoller roller, Nut nut) {
-    return Tightening.of(ScrewThread.of(roller.thread()))
+    Tightening plain = Tightening.of(ScrewThread.of(roller.thread()))
         .bore(roller.greaseBore())
         .bearingFace(nut.faceOuter(), nut.faceInner())
         .friction(nut.leastFriction(), nut.greatestFriction())
         .prevailing(nut.prevailing());
+    return roller.crossHole().mm() == 0 ? plain : plain.crossHole(roller.studDiameter(), roller.crossHole());
   }
 
   /**
@@ -370,8 +372,20 @@ public record InstallationPlan(
         : Math.max(known.notchFactor(), StudNotchKernel.pressFit(known.material().tensile().megapascal()));
   }
 
+  /**
+   * Pressure at the mouth of the seat if the bore alone carried load and moment: the stud rigid, the pressure linear along the
+   * seat.
+   *
+   * @return the pressure under the greatest load, on the projected area
+   */
+  public Stress mouthPressure() {
+    double arm = roller.ringWidth().mm() / 2 + roller.ringGap().mm();
+    return new Stress(StudBendingKernel.mouthPressure(
+        duty.load().newton(), arm, roller.studDiameter().mm(), member.seatLength().mm()));
+  }
+
   private ShankSection shank() {
-    return ShankSection.drilled(roller.studDiameter(), roller.greaseBore());
+    return new ShankSection(roller.studDiameter(), roller.greaseBore(), roller.crossHole());
   }
 
   /**

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.bearings.LoadRatings;
+import holdfast.bearings.OuterRing;
 import holdfast.bearings.PermissibleLoad;
 import holdfast.bearings.TrackRoller;
 import holdfast.failures.Margin;
@@ -9,6 +11,7 @@ import holdfast.failures.MisalignmentLimit;
 import holdfast.installation.LimitCheck.Bound;
 import holdfast.installation.LimitCheck.Consequence;
 import holdfast.quantity.Angle;
+import holdfast.quantity.Force;
 import holdfast.quantity.Quantity;
 import holdfast.quantity.Stress;
 import holdfast.seats.StudFatigue;
@@ -52,7 +55,20 @@ final class LimitList {
           informs ? Consequence.WARNING : Consequence.STOP, reading, List.of(limit.source()));
     }
     notKnown.addAll(permissible.warnings());
+    rigidRing();
     return lean.counted() ? this : unknown("lean-not-counted", lean.toString(), RollerAtWork.MAKER);
+  }
+
+  /** The ring of a track roller bends between two points; a rating for a rigid ring knows nothing of that. */
+  private void rigidRing() {
+    LoadRatings ratings = work.roller().ratings();
+    if (ratings.outerRing() == OuterRing.RIGID) {
+      Force limit = ratings.staticRating().dividedBy(work.duty().staticSafety());
+      unknown("static-limit-of-rigid-ring",
+          Message.of("the static limit is that of a rating for a rigid ring: on a flat track, where the ring bends, printed ratings"
+              + " of like rollers come to ", limit.times(RollerAtWork.LEAST_STATIC_RATIO), " … ",
+              limit.times(RollerAtWork.GREATEST_STATIC_RATIO), " of it"), RollerAtWork.RING_PAIRS);
+    }
   }
 
   LimitList speedAndTemperature() {

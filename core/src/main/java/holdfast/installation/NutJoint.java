@@ -6,8 +6,10 @@ import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
 import holdfast.quantity.Stress;
 import holdfast.quantity.TemperatureDifference;
+import holdfast.quantity.ThermalExpansion;
 import holdfast.quantity.Torque;
 import holdfast.seats.Material;
+import holdfast.tables.SourceRef;
 import holdfast.threads.Embedding;
 import holdfast.threads.Joint;
 import holdfast.threads.JointDemand;
@@ -19,10 +21,15 @@ import holdfast.threads.ThreadEngagement;
 import holdfast.threads.Tightening;
 import holdfast.threads.TorqueWindow;
 import holdfast.threads.WindowRules;
+import holdfast.trace.Derivation;
 import java.util.Optional;
 
 /** The nut, the flange and the member between them: what the preload must do and may do. */
 final class NutJoint {
+  private static final SourceRef SETTLING = SourceRef.memory("VDI 2230-1:2015", "Table 5");
+  private static final SourceRef LOSS = SourceRef.memory("VDI 2230-1:2015", "embedding");
+  private static final SourceRef THERMAL = SourceRef.published("NASA TM-106943", "eq. (10), with one temperature for both");
+
   private final StudRoller roller;
   private final MachineMember member;
   private final Nut nut;
@@ -42,7 +49,7 @@ final class NutJoint {
   /** The bore carries load and moment; the preload outlasts settling and temperature. */
   static TorqueWindow window(InstallationPlan plan) {
     NutJoint joint = new NutJoint(plan);
-    return joint.window(joint.bearing().changes(joint.embeddingLoss(), joint.thermalChange()));
+    return joint.window(joint.changed(joint.bearing(), joint.settling()));
   }
 
   /** Least set torque at which the flange stays closed all round without the bore, once the second tightening has been done. */
@@ -51,10 +58,8 @@ final class NutJoint {
     StudRoller roller = plan.roller();
     double arm = roller.ringWidth().mm() / 2 + roller.ringGap().mm();
     JointDemand demand =
-        joint.bearing()
-            .moment(plan.duty().load().times(new Length(arm)), roller.flangeDiameter(), roller.studDiameter())
-            .changes(new Force(0), joint.thermalChange());
-    return joint.window(demand).lowest();
+        joint.bearing().moment(plan.duty().load().times(new Length(arm)), roller.flangeDiameter(), roller.studDiameter());
+    return joint.window(joint.changed(demand, new Length(0))).lowest();
   }
 
   private JointDemand bearing() {
@@ -103,15 +108,27 @@ final class NutJoint {
   }
 
   /** Thread, flange face and nut face settle. */
-  private Force embeddingLoss() {
-    return joint().embeddingLoss(Embedding.amount(member.body().roughness(), false, 2, 0));
+  private Length settling() {
+    return Embedding.amount(member.body().roughness(), false, 2, 0);
   }
 
-  private Force thermalChange() {
+  /** What the preload loses and gains after tightening, with the steps that lead there. */
+  private JointDemand changed(JointDemand demand, Length settling) {
+    Joint joint = joint();
     TemperatureDifference rise = duty.workingTemperature().minus(InstallationPlan.SHOP);
-    return joint()
-        .thermalChange(
-            roller.material().thermalExpansion(), rise, member.body().material().thermalExpansion(), rise);
+    ThermalExpansion stud = roller.material().thermalExpansion();
+    ThermalExpansion parts = member.body().material().thermalExpansion();
+    Force lost = joint.embeddingLoss(settling);
+    Force thermal = joint.thermalChange(stud, rise, parts, rise);
+    Derivation how = Derivation.of("Changes of the preload after tightening")
+        .steps(joint.explain())
+        .step("fZ", "settling of thread and faces", settling.mm() == 0 ? "made good by the second tightening"
+            : "by the roughness Rz of the member", settling.mm() * 1000, "µm", SETTLING, "Rz = " + member.body().roughness())
+        .step("FZ", "preload lost by settling", "fZ/(δS + δP)", lost.newton(), "N", LOSS)
+        .step("ΔF", "change of the preload with temperature", "lK (αP - αS) ΔT/(δS + δP)", thermal.newton(), "N", THERMAL,
+            "αP = " + parts, "αS = " + stud, "ΔT = " + rise)
+        .build();
+    return demand.changes(lost, thermal, how);
   }
 
   /** The stud as a strength class of its own: its material states yield and tensile strength. */

@@ -2,6 +2,7 @@
 package holdfast.installation;
 
 import holdfast.fits.Conformity;
+import holdfast.fits.DecisionRule;
 import holdfast.fits.Fit;
 import holdfast.fits.LimitsOfSize;
 import holdfast.fits.MeasuredFit;
@@ -50,15 +51,25 @@ public record PairAcceptance(Fit planned, PartAcceptance hole, PartAcceptance sh
    * Whether the fit lies between the least and the greatest clearance of the plan. Parts that do not conform can still make
    * such a fit; it needs a concession.
    *
-   * @return the verdict on the fit, with the uncertainty of the clearance as guard band
+   * @return the verdict on the fit, with the guard band of the rule by which the parts are judged
    */
   public Conformity conformity() {
     MeasuredFit fit = fit();
     Length low = fit.minimumClearance().minus(planned.minimumClearance());
     Length high = planned.maximumClearance().minus(fit.maximumClearance());
-    Conformity bySize = Conformity.of(low.compareTo(high) <= 0 ? low : high, fit.uncertainty());
+    Conformity bySize = Conformity.of(low.compareTo(high) <= 0 ? low : high, fit.uncertainty(), rule());
     boolean limited = !hole.limitations().isEmpty() || !shaft.limitations().isEmpty();
     return limited ? Conformity.UNDECIDED : bySize;
+  }
+
+  /**
+   * The rule of decision on the fit: that of the parts.
+   *
+   * @return the rule of both, the cautious one where they differ
+   */
+  public DecisionRule rule() {
+    DecisionRule ofHole = hole.scheme().rule();
+    return ofHole == shaft.scheme().rule() ? ofHole : DecisionRule.WHOLE_UNCERTAINTY;
   }
 
   /**
@@ -68,7 +79,7 @@ public record PairAcceptance(Fit planned, PartAcceptance hole, PartAcceptance sh
    */
   public Optional<LimitsOfSize> matchingShaft() {
     LimitsOfSize sizes = hole.sizes();
-    Length guard = fit().uncertainty();
+    Length guard = rule().guardBand(fit().uncertainty());
     return zone(
         sizes.upper().minus(planned.maximumClearance()).plus(guard),
         sizes.lower().minus(planned.minimumClearance()).minus(guard));
@@ -81,7 +92,7 @@ public record PairAcceptance(Fit planned, PartAcceptance hole, PartAcceptance sh
    */
   public Optional<LimitsOfSize> matchingHole() {
     LimitsOfSize sizes = shaft.sizes();
-    Length guard = fit().uncertainty();
+    Length guard = rule().guardBand(fit().uncertainty());
     return zone(
         sizes.upper().plus(planned.minimumClearance()).plus(guard),
         sizes.lower().plus(planned.maximumClearance()).minus(guard));

@@ -38,8 +38,10 @@ public record RollerAtWork(MountedRoller roller, Duty duty) implements Serializa
   /** Greatest printed ratio of the rating on a flat track to the rating in a housing, dimensionless. */
   public static final double GREATEST_RING_RATIO = 0.873;
 
-  private static final double LEAST_STATIC_RATIO = 0.605;
-  private static final double GREATEST_STATIC_RATIO = 0.871;
+  /** Least and greatest printed ratio of the static ratings. */
+  static final double LEAST_STATIC_RATIO = 0.605;
+
+  static final double GREATEST_STATIC_RATIO = 0.871;
 
   static final SourceRef WEAR = SourceRef.commonPractice("wear, corrosion and seals end a roller before fatigue after 100000 h");
   static final SourceRef RING_PAIRS = SourceRef.derived("ratio of printed ratings of like roller sets, in a housing and on a flat"

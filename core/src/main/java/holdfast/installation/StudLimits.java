@@ -2,8 +2,10 @@
 package holdfast.installation;
 
 import holdfast.failures.Margin;
+import holdfast.fits.FitKind;
 import holdfast.installation.LimitCheck.Bound;
 import holdfast.installation.LimitCheck.Consequence;
+import holdfast.quantity.Stress;
 import holdfast.seats.StudDuty;
 import holdfast.seats.StudStrength;
 import holdfast.tables.SourceRef;
@@ -18,6 +20,8 @@ final class StudLimits {
       SourceRef.published("Needle roller bearings catalogue 2300/E", "section 11.3, strength of the stud");
   private static final SourceRef PRESS_FIT =
       SourceRef.memory("DIN 743-2", "fatigue notch factors of press fits in bending");
+  private static final SourceRef MOUTH = SourceRef.derived("equilibrium of a rigid pin, linear pressure");
+  private static final SourceRef KIRSCH = SourceRef.memory("Kirsch 1898", "factor 3 at a small hole");
   private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
 
   private StudLimits() {}
@@ -26,6 +30,8 @@ final class StudLimits {
     LimitList limits = new LimitList(plan.atWork()).loads(plan.countedLean());
     strength(limits, plan);
     plan.seat().ifPresent(seat -> SeatLimits.add(limits, seat, plan.duty().workingTemperature(), "stud", "member"));
+    mouth(limits, plan);
+    crossHole(limits, plan);
     fatigue(limits, plan);
     limits.speedAndTemperature();
     boolean known = plan.member().statedRunOut().isPresent() || plan.seat().isPresent();
@@ -47,6 +53,32 @@ final class StudLimits {
               limits.add("stud at the mouth of the seat", stud.equivalent(), Bound.AT_MOST, yield, Consequence.STOP,
                   Margin.STUD_BENDING, sources);
             });
+  }
+
+  /** A loosest pair without grip is named elsewhere; one with grip may lose it on one side of the mouth. */
+  private static void mouth(LimitList limits, InstallationPlan plan) {
+    if (plan.fit().kind() != FitKind.INTERFERENCE) {
+      return;
+    }
+    Stress inShop = plan.seat().orElseThrow().attainedPressure().least();
+    Stress atWork = plan.seatAtWork().orElseThrow().pressure().least();
+    Stress least = inShop.compareTo(atWork) <= 0 ? inShop : atWork;
+    if (plan.mouthPressure().compareTo(least) > 0) {
+      limits.unknown("seat-mouth-opens",
+          Message.of("if the bore alone carries load and moment, the mouth of the seat is pressed with up to ", plan.mouthPressure(),
+              " on one side, more than the ", least, " of the loosest press fit: the other side lifts there and frets"
+                  + (plan.faceStaysClosed() ? ", unless the flange that the nut keeps closed takes the moment" : "")), MOUTH);
+    }
+  }
+
+  /** The peak is that of a small hole and so known without its diameter. */
+  private static void crossHole(LimitList limits, InstallationPlan plan) {
+    if (plan.roller().openings().radial() && plan.roller().crossHole().mm() == 0) {
+      limits.unknown("cross-hole-not-stated",
+          Message.of("the diameter of the radial hole in the shank is not stated: the stress of the stud counts the full section."
+              + " In the fibre in tension at the mouth of the seat such a hole would raise the local stress up to ",
+              plan.stud().crossHolePeak(), " (elastic, 3σz - σθ), which fatigue feels: turn it out of the load zone"), KIRSCH);
+    }
   }
 
   /** The published allowable is for the studs of one catalogue and so is told; what the roller's own stud endures forbids. */

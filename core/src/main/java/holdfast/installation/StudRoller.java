@@ -3,6 +3,7 @@ package holdfast.installation;
 
 import holdfast.bearings.LoadRatings;
 import holdfast.fits.Feature;
+import holdfast.lubrication.Openings;
 import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Length;
@@ -29,6 +30,8 @@ import java.util.Optional;
  * @param lengths lengths of stud and thread; null if they are not stated, then the grip is not looked at
  * @param thread designation of the stud's thread, for example {@code "M18x1.5"}
  * @param greaseBore diameter of the axial grease bore through the stud; 0 for a solid stud, else below d1
+ * @param crossHole diameter of the radial hole in the shank, 0 for none or one that is not stated, else below d1; it counts
+ *     where bending is greatest, at the mouth of the seat
  * @param material material of the stud, with the yield strength that its core has
  * @param seatRoughness roughness Rz of the stud; 0 if it is not known, then no interference is lost to smoothing
  * @param build rolling elements, seals, head and openings
@@ -50,6 +53,7 @@ public record StudRoller(
     StudLengths lengths,
     String thread,
     Length greaseBore,
+    Length crossHole,
     Material material,
     Length seatRoughness,
     RollerBuild build,
@@ -73,6 +77,7 @@ public record StudRoller(
     Feature.SHAFT.require(studTolerance);
     Objects.requireNonNull(thread, "thread");
     Objects.requireNonNull(greaseBore, "greaseBore");
+    Objects.requireNonNull(crossHole, "crossHole");
     Objects.requireNonNull(material, "material");
     Objects.requireNonNull(seatRoughness, "seatRoughness");
     Objects.requireNonNull(ratings, "ratings");
@@ -86,6 +91,7 @@ public record StudRoller(
     Check.positive(studDiameter.mm(), "stud diameter d1", "mm", "it is a size");
     Check.notNegative(seatRoughness.mm(), "roughness Rz of the stud", "mm", "0 stands for unknown");
     Check.notNegative(greaseBore.mm(), "grease bore", "mm", "0 stands for a solid stud");
+    Check.notNegative(crossHole.mm(), "cross hole", "mm", "0 stands for none");
     if (studDiameter.compareTo(outsideDiameter) >= 0) {
       throw new InputException("stud diameter d1", studDiameter.toString(), "below D = " + outsideDiameter, "the stud is inside");
     }
@@ -95,6 +101,13 @@ public record StudRoller(
     }
     if (greaseBore.compareTo(studDiameter) >= 0) {
       throw new InputException("grease bore", greaseBore.toString(), "below d1 = " + studDiameter, "the bore is in the stud");
+    }
+    if (crossHole.compareTo(studDiameter) >= 0) {
+      throw new InputException("cross hole", crossHole.toString(), "below d1 = " + studDiameter, "the hole is in the stud");
+    }
+    if (crossHole.mm() > 0 && build.seenOpenings().filter(seen -> !seen.radial()).isPresent()) {
+      throw new InputException("cross hole", crossHole.toString(), "0 mm in a stud without radial opening",
+          "the radial hole in the shank is that opening");
     }
     if (!ratings.outerRing().trackRoller()) {
       throw new InputException("ratings", ratings.toString(), "those of a track roller (LoadRatings.trackRoller)",
@@ -136,6 +149,17 @@ public record StudRoller(
   @Override
   public Optional<RollerInterior> knownInterior() {
     return Optional.ofNullable(interior);
+  }
+
+  /**
+   * Openings of the stud: as seen, else those usual for the size. A stated cross hole is an opening too.
+   *
+   * @return the openings
+   */
+  public Openings openings() {
+    Openings found =
+        build.seenOpenings().orElseGet(() -> Openings.usual(build.system(), studDiameter, outsideDiameter));
+    return crossHole.mm() == 0 ? found : new Openings(found.axialBore(), found.head(), found.threadEnd(), true);
   }
 
   /**

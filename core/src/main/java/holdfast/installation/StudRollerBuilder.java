@@ -24,6 +24,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
   private RollerSize tabulated;
   private Length tabulatedCrown;
   private Length greaseBore;
+  private Length crossHole = new Length(0);
   private Material material;
   private Length seatRoughness;
   private HeadForm head;
@@ -163,6 +164,18 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
   }
 
   /**
+   * States the radial hole in the shank. Optional: without it the bending counts the full section, and the sheet says so
+   * where the size usually has such a hole.
+   *
+   * @param diameter diameter of the hole; 0 mm for none
+   * @return this builder
+   */
+  public StudRollerBuilder crossHole(Length diameter) {
+    this.crossHole = Objects.requireNonNull(diameter, "diameter");
+    return this;
+  }
+
+  /**
    * States the material of the stud.
    *
    * @param studMaterial the material, with the yield strength that its core has
@@ -247,7 +260,8 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * stress only.
    *
    * @param strengths endurance limit of the finished stud, tensile and yield strength
-   * @param notchFactor fatigue notch factor Kf at the mouth of the seat, 1 or more
+   * @param notchFactor fatigue notch factor Kf at the mouth of the seat, 1 or more; that of a cross hole, up to 3, if the hole can
+   *     turn into the load
    * @return this builder
    * @throws InputException if the notch factor is out of range
    */
@@ -284,6 +298,7 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
         lengths,
         thread,
         greaseBore,
+        crossHole,
         material,
         seatRoughness,
         new RollerBuild(measures(), kind, sealed, head, fittingInSocket, eccentricCollar, openings),

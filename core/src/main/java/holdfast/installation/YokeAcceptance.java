@@ -7,6 +7,7 @@ import holdfast.fits.MeasuredFit;
 import holdfast.fits.MeasuredPart;
 import holdfast.fits.MeasuringScheme;
 import holdfast.fits.PartAcceptance;
+import holdfast.fits.ThermalFitKernel;
 import holdfast.quantity.Angle;
 import holdfast.quantity.Force;
 import holdfast.quantity.Length;
@@ -221,14 +222,16 @@ public record YokeAcceptance(
   }
 
   /**
-   * Greatest lean of the roller, pin and ring leaning the same way: the looser ear over both, the uncertainty counted.
+   * Greatest lean of the roller, pin and ring leaning the same way: the looser ear over both, in the shop or at work, the
+   * uncertainty counted.
    *
    * @return the tilt of these parts
    */
   public Angle tilt() {
-    Length looser = ears().stream().map(ear -> greatest(ear.fit())).max(Length::compareTo).orElseThrow();
+    Material fork = plan.fork().ear().material();
+    Length looser = ears().stream().map(ear -> greatest(ear.fit(), fork)).max(Length::compareTo).orElseThrow();
     Angle ofPin = lean(looser, plan.pinTilt());
-    return plan.ringTilt().map(ring -> lean(greatest(ring().fit()), ring).plus(ofPin)).orElse(ofPin);
+    return plan.ringTilt().map(ring -> lean(greatest(ring().fit(), plan.ringPart().material()), ring).plus(ofPin)).orElse(ofPin);
   }
 
   private static Angle lean(Length clearance, SeatTilt planned) {
@@ -239,8 +242,12 @@ public record YokeAcceptance(
     return fit.minimumClearance().minus(fit.uncertainty());
   }
 
-  private static Length greatest(MeasuredFit fit) {
-    return fit.maximumClearance().plus(fit.uncertainty());
+  private Length greatest(MeasuredFit fit, Material hole) {
+    double celsius = plan.duty().workingTemperature().celsius();
+    Length atWork = new Length(ThermalFitKernel.clearance(fit.hole().range().upper().mm(), hole.thermalExpansion().perKelvin(),
+        celsius, fit.shaft().range().lower().mm(), plan.pin().material().thermalExpansion().perKelvin(), celsius));
+    Length inShop = fit.maximumClearance();
+    return (inShop.compareTo(atWork) >= 0 ? inShop : atWork).plus(fit.uncertainty());
   }
 
   /**

@@ -2,6 +2,7 @@
 package holdfast.installation;
 
 import holdfast.fits.Fit;
+import holdfast.fits.FitAtTemperature;
 import holdfast.fits.FitKind;
 import holdfast.fits.TolerancedSize;
 import holdfast.quantity.Angle;
@@ -233,21 +234,29 @@ public record YokePlan(
   /**
    * How far the pin can lean in the ears.
    *
-   * @return the tilt by the clearance of the loosest pair over both ears and the gap
+   * @return the tilt by the clearance of the loosest pair over both ears and the gap, in the shop or at work
    */
   public SeatTilt pinTilt() {
     Length held = fork.gap().plus(fork.thickness().times(2));
-    return SeatTilt.of(earFit().maximumClearance(), roller.bore(), held).build();
+    return SeatTilt.of(greatestPlay(earFit(), fork.ear().material()), roller.bore(), held).build();
+  }
+
+  /** Play of the loosest pair in the shop or at work, whichever is greater: a machine starts cold. */
+  private Length greatestPlay(Fit fit, Material hole) {
+    Length atWork = FitAtTemperature.uniform(fit, hole.thermalExpansion(), pin.material().thermalExpansion(),
+        duty.workingTemperature()).maximumClearance();
+    return fit.maximumClearance().compareTo(atWork) >= 0 ? fit.maximumClearance() : atWork;
   }
 
   /**
    * How far the roller can lean on its pin.
    *
-   * @return the tilt by the clearance of the loosest pair; empty without inner ring, and if the ring is clamped
+   * @return the tilt by the clearance of the loosest pair, in the shop or at work; empty without inner ring, and if the ring
+   *     is clamped
    */
   public Optional<SeatTilt> ringTilt() {
     return roller.innerRing() && !fork.ringClamped()
-        ? Optional.of(SeatTilt.of(rollerFit().maximumClearance(), roller.bore(), roller.seatWidth()).build())
+        ? Optional.of(SeatTilt.of(greatestPlay(rollerFit(), ringPart().material()), roller.bore(), roller.seatWidth()).build())
         : Optional.empty();
   }
 

@@ -118,6 +118,7 @@ final class Assembly {
             stated(Schema.STUD_TOLERANCE, size -> StudRollerBuilder.usualStudTolerance(size.series().system())))
         .thread(stated(Schema.STUD_THREAD, size -> size.stud().threads().get(0)))
         .greaseBore(values.get(Schema.GREASE_BORE))
+        .crossHole(values.find(Schema.STUD_CROSS).orElse(NONE))
         .material(material(Schema.STUD_MATERIAL), values.find(Schema.STUD_ROUGHNESS).orElse(NONE))
         .head(values.get(Schema.HEAD));
     if (values.has(Schema.STUD_LENGTH)) {

@@ -103,6 +103,7 @@ final class Extraction {
         .put(Schema.STUD_TOLERANCE, roller.studTolerance()).put(Schema.STUD_THREAD, roller.thread())
         .put(Schema.GREASE_BORE, roller.greaseBore()).put(Schema.FLANGE, roller.flangeDiameter())
         .put(Schema.GAP, roller.ringGap());
+    length(Schema.STUD_CROSS, roller.crossHole());
     Optional.ofNullable(roller.lengths())
         .ifPresent(lengths -> values.put(Schema.STUD_LENGTH, lengths.stud()).put(Schema.THREAD_LENGTH, lengths.thread()));
     material(Schema.STUD_MATERIAL, roller.material());

@@ -233,6 +233,8 @@ final class Schema {
       "that of the size; else with the length of the stud", "19 mm");
   static final Key<Length> GREASE_BORE = required("stud.grease-bore", Kind.lengthOr("none"), "diameter of the axial grease bore",
       "3 mm");
+  static final Key<Length> STUD_CROSS = optional("stud.cross-hole", Kind.lengthOr("none"),
+      "diameter of the radial hole in the shank", "the stress of the stud counts the full section", "3 mm");
   static final Key<Length> FLANGE = optional("stud.flange-diameter", Kind.LENGTH, "diameter of the flange that is clamped",
       "that of the size", "32 mm");
   static final Key<Length> GAP = optional("stud.ring-gap", Kind.LENGTH,
@@ -405,7 +407,7 @@ final class Schema {
       TORQUE_LIMIT, Z, DWE, LWE, ROLLERS_FROM, ROWS, ROW_SPACING, DPW, DPW_FROM, CLEARANCE, CLEARANCE_FROM, PROFILE,
       PROFILE_RADIUS, PROFILE_DROPS, PROFILE_FROM);
   private static final List<Element> STUD_KEYS = join(List.of(STUD, STUD_TOLERANCE, STUD_THREAD, STUD_LENGTH, THREAD_LENGTH,
-      GREASE_BORE, FLANGE, GAP),
+      GREASE_BORE, STUD_CROSS, FLANGE, GAP),
       STUD_MATERIAL.keys(), List.of(STUD_ROUGHNESS, HEAD, FITTING, COLLAR, OPEN_AXIAL, OPEN_HEAD, OPEN_THREAD, OPEN_RADIAL),
       STUD_ENDURANCE.keys());
   private static final List<Element> MEMBER_KEYS = join(List.of(MEMBER), MEMBER_MATERIAL.keys(),

@@ -188,12 +188,13 @@ public record StudStrength(ShankSection section, StudLoad load, Stress fitPressu
   /**
    * Elastic peak at a small cross hole whose mouth lies in the fibre in tension, at the mouth of the seat.
    *
-   * @return 3σz - σθ; far above the nominal stress, and felt by fatigue
+   * @return 3σz - σθ, σz on the full section; far above the nominal stress, and felt by fatigue
    */
   public Stress crossHolePeak() {
+    ShankSection full = ShankSection.drilled(section.diameter(), section.bore());
+    double along = new StudStrength(full, load, fitPressure, faceBending).tension().megapascal();
     return new Stress(
-        StudBendingKernel.holePeak(
-            tension().megapascal(), fitPressure.megapascal(), section.diameter().mm(), section.bore().mm()));
+        StudBendingKernel.holePeak(along, fitPressure.megapascal(), section.diameter().mm(), section.bore().mm()));
   }
 
   /**

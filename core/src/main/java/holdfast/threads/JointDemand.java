@@ -10,6 +10,7 @@ import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Derivation;
 import holdfast.trace.Message;
+import holdfast.trace.Step;
 import holdfast.trace.Traced;
 import holdfast.trace.Warning;
 import java.io.Serializable;
@@ -28,6 +29,7 @@ import java.util.Objects;
  * @param embeddingLoss preload lost by embedding
  * @param thermalLoss preload lost with temperature
  * @param thermalGain preload gained with temperature
+ * @param grounds how the changes after tightening were found; empty if they were stated as they are
  */
 public record JointDemand(
     Force clamp,
@@ -38,13 +40,17 @@ public record JointDemand(
     double reserve,
     Force embeddingLoss,
     Force thermalLoss,
-    Force thermalGain)
+    Force thermalGain,
+    List<Step> grounds)
     implements Traced, Serializable {
   private static final Force NONE = new Force(0);
   private static final SourceRef RULE =
       new SourceRef("VDI 2230-1:2015", "required least preload", Provenance.MEMORY);
+  private static final SourceRef MOMENT = SourceRef.derived("edge stress of a ring under force and moment");
+  private static final SourceRef SLIP = SourceRef.derived("friction holds the load across the joint");
+  private static final SourceRef STATED = SourceRef.commonPractice("as stated for this joint");
 
-  // Refuses negative forces, a reserve below 1 and a load factor outside 0 to 1.
+  // Refuses negative forces, a reserve below 1 and a load factor outside 0 to 1; keeps an unmodifiable copy of the list.
   public JointDemand {
     Objects.requireNonNull(clamp, "clamp");
     Objects.requireNonNull(axialLoad, "axialLoad");
@@ -53,6 +59,8 @@ public record JointDemand(
     Objects.requireNonNull(embeddingLoss, "embeddingLoss");
     Objects.requireNonNull(thermalLoss, "thermalLoss");
     Objects.requireNonNull(thermalGain, "thermalGain");
+    Objects.requireNonNull(grounds, "grounds");
+    grounds = List.copyOf(grounds);
     Check.notNegative(clamp.newton(), "clamp force", "N", "a joint is pressed together");
     Check.notNegative(axialLoad.newton(), "working load FA", "N", "it pulls on the stud");
     Check.within(loadFactor, 0, 1, "load factor Φ", "", "a part of the working load");
@@ -71,7 +79,7 @@ public record JointDemand(
    * @return the demand
    */
   public static JointDemand ofClamp(Force clamp) {
-    return new JointDemand(clamp, NONE, 0, NONE, NONE, 1, NONE, NONE, NONE);
+    return new JointDemand(clamp, NONE, 0, NONE, NONE, 1, NONE, NONE, NONE, List.of());
   }
 
   /**
@@ -83,7 +91,8 @@ public record JointDemand(
    */
   public JointDemand axialLoad(Force load, double factor) {
     Objects.requireNonNull(load, "load");
-    return new JointDemand(clamp, load, factor, momentForce, slipForce, reserve, embeddingLoss, thermalLoss, thermalGain);
+    return new JointDemand(clamp, load, factor, momentForce, slipForce, reserve, embeddingLoss, thermalLoss, thermalGain,
+        grounds);
   }
 
   /**
@@ -99,7 +108,8 @@ public record JointDemand(
     Objects.requireNonNull(outer, "outer");
     Objects.requireNonNull(inner, "inner");
     Force force = new Force(JointKernel.preloadAgainstMoment(moment.newtonMillimetre(), outer.mm(), inner.mm()));
-    return new JointDemand(clamp, axialLoad, loadFactor, force, slipForce, reserve, embeddingLoss, thermalLoss, thermalGain);
+    return new JointDemand(clamp, axialLoad, loadFactor, force, slipForce, reserve, embeddingLoss, thermalLoss, thermalGain,
+        grounds);
   }
 
   /**
@@ -114,7 +124,8 @@ public record JointDemand(
     Objects.requireNonNull(load, "load");
     Check.positive(friction, "friction between the parts μT", "", "friction holds the load");
     return new JointDemand(
-        clamp, axialLoad, loadFactor, momentForce, load.dividedBy(friction), reserve, embeddingLoss, thermalLoss, thermalGain);
+        clamp, axialLoad, loadFactor, momentForce, load.dividedBy(friction), reserve, embeddingLoss, thermalLoss, thermalGain,
+        grounds);
   }
 
   /**
@@ -125,7 +136,8 @@ public record JointDemand(
    */
   public JointDemand reserve(double factor) {
     return new JointDemand(
-        clamp, axialLoad, loadFactor, momentForce, slipForce, factor, embeddingLoss, thermalLoss, thermalGain);
+        clamp, axialLoad, loadFactor, momentForce, slipForce, factor, embeddingLoss, thermalLoss, thermalGain,
+        grounds);
   }
 
   /**
@@ -140,7 +152,23 @@ public record JointDemand(
     Objects.requireNonNull(thermal, "thermal");
     Force loss = new Force(Math.max(0, -thermal.newton()));
     Force gain = new Force(Math.max(0, thermal.newton()));
-    return new JointDemand(clamp, axialLoad, loadFactor, momentForce, slipForce, reserve, embedding, loss, gain);
+    return new JointDemand(
+        clamp, axialLoad, loadFactor, momentForce, slipForce, reserve, embedding, loss, gain, List.of());
+  }
+
+  /**
+   * States what the preload loses and gains after tightening, and how it was found.
+   *
+   * @param embedding loss by embedding, 0 or more
+   * @param thermal change with temperature, negative for a loss
+   * @param how the steps that lead to both, which {@link #explain()} repeats
+   * @return a demand with these changes
+   */
+  public JointDemand changes(Force embedding, Force thermal, Derivation how) {
+    Objects.requireNonNull(how, "how");
+    JointDemand changed = changes(embedding, thermal);
+    return new JointDemand(clamp, axialLoad, loadFactor, momentForce, slipForce, reserve, changed.embeddingLoss,
+        changed.thermalLoss, changed.thermalGain, how.steps());
   }
 
   /**
@@ -172,16 +200,31 @@ public record JointDemand(
     return slipForce.newton() > clamp.newton() + momentForce.newton() ? "slip of the joint" : "opening of the joint";
   }
 
-  /** How the required preload follows; the last step is the required preload. */
+  /** A step for each input, then how the required preload follows; the last step is the required preload. */
   @Override
   public Derivation explain() {
-    return Derivation.of("Required preload")
-        .step("FK", "clamp force held", "max(slip, clamp + moment)",
-            Math.max(slipForce.newton(), clamp.newton() + momentForce.newton()), "N", RULE, "slip = " + slipForce,
-            "clamp = " + clamp, "moment = " + momentForce)
-        .step("FM,req", "required least preload", "S·[FK + (1 − Φ)·FA] + FZ + thermal loss", requiredPreload().newton(), "N",
+    Derivation.Builder steps = Derivation.of("Required preload");
+    steps
+        .step("F0", "clamp force that must remain", "stated", clamp.newton(), "N", STATED)
+        .step("FA", "working load along the stud", "stated", axialLoad.newton(), "N", STATED)
+        .step("Φ", "part of the working load that the stud takes", "stated", loadFactor, "", STATED)
+        .step("S", "reserve for vibration and shock", "stated", reserve, "", STATED)
+        .step("FM0", "preload at which the contact opens on one side under the moment", "8 M D/(D² + d²)",
+            momentForce.newton(), "N", MOMENT)
+        .step("FQ", "clamp force that holds the load across the joint", "Q/μT", slipForce.newton(), "N", SLIP);
+    if (grounds.isEmpty()) {
+      steps
+          .step("FZ", "preload lost by settling", "stated", embeddingLoss.newton(), "N", STATED)
+          .step("ΔF", "change of the preload with temperature", "stated", thermalGain.minus(thermalLoss).newton(), "N", STATED);
+    }
+    grounds.forEach(steps::step);
+    return steps
+        .step("FK", "clamp force held", "max(FQ, F0 + FM0)",
+            Math.max(slipForce.newton(), clamp.newton() + momentForce.newton()), "N", RULE, "FQ = " + slipForce,
+            "F0 = " + clamp, "FM0 = " + momentForce)
+        .step("FM,req", "required least preload", "S·[FK + (1 − Φ)·FA] + FZ - min(0, ΔF)", requiredPreload().newton(), "N",
             RULE, "S = " + reserve, "Φ = " + loadFactor, "FA = " + axialLoad, "FZ = " + embeddingLoss,
-            "thermal loss = " + thermalLoss)
+            "ΔF = " + thermalGain.minus(thermalLoss))
         .build();
   }
 

@@ -97,6 +97,17 @@ public record Derivation(String title, List<Step> steps) implements Serializable
     }
 
     /**
+     * Adds a step.
+     *
+     * @param step the step
+     * @return this builder
+     */
+    public Builder step(Step step) {
+      steps.add(Objects.requireNonNull(step, "step"));
+      return this;
+    }
+
+    /**
      * Adds the steps of another derivation.
      *
      * @param other the other derivation

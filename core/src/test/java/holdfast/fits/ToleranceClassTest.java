@@ -83,6 +83,7 @@ class ToleranceClassTest {
     "j6; 600; j6 for over 0 mm up to 500 mm; d e f g h js k m n p r s t u",
     "J5; 25; J in the grades 6 to 8; Tables 2 to 5",
     "K9; 25; K in the grades 3 to 8; Tables 2 to 5",
+    "K9; 600; K in the grades; sources differ: one catalogue prints ES = 0 for K in all grades up to IT16",
     "K2; 25; over 0 mm up to 3 mm and over 500 mm; Table 3 gives the correction Delta for IT3 to IT8",
     "ZC2; 25; ZC in the grades 3 to 18; correction Delta",
     "a9; 1; a9 for over 1 mm up to 500 mm; not used for sizes up to and including 1 mm",

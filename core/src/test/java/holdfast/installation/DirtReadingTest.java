@@ -22,7 +22,7 @@ class DirtReadingTest {
   private static StudRoller roller(boolean sealed) {
     StudRoller r = EXAMPLE.roller();
     return new StudRoller(r.name(), r.outsideDiameter(), r.ringWidth(), r.crownRadius(), r.flangeDiameter(), r.ringGap(),
-        r.studDiameter(), r.studTolerance(), r.lengths(), r.thread(), r.greaseBore(), r.material(), r.seatRoughness(),
+        r.studDiameter(), r.studTolerance(), r.lengths(), r.thread(), r.greaseBore(), r.crossHole(), r.material(), r.seatRoughness(),
         new RollerBuild(r.build().system(), RollerKind.CAGED_NEEDLE, sealed, r.build().head(), r.build().fittingInSocket(),
             r.build().eccentricCollar(), r.build().openings()),
         r.ratings(), r.ratingsFrom(), r.limits(), r.interior(), r.endurance());
@@ -128,7 +128,7 @@ class DirtReadingTest {
     StudRoller strong = EXAMPLE.roller();
     StudRoller r = new StudRoller(strong.name(), strong.outsideDiameter(), strong.ringWidth(), strong.crownRadius(),
         strong.flangeDiameter(), strong.ringGap(), strong.studDiameter(), strong.studTolerance(), strong.lengths(), strong.thread(),
-        strong.greaseBore(), strong.material(), strong.seatRoughness(), strong.build(),
+        strong.greaseBore(), strong.crossHole(), strong.material(), strong.seatRoughness(), strong.build(),
         LoadRatings.trackRoller(strong.ratings().dynamic().times(5), strong.ratings().staticRating().times(5), OuterRing.DEFLECTING),
         strong.ratingsFrom(), strong.limits(), null, null);
     InstallationPlan plan = new InstallationPlan("job", r, EXAMPLE.member(), EXAMPLE.nut(), EXAMPLE.duty());

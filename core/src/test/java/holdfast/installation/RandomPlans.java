@@ -78,6 +78,9 @@ final class RandomPlans {
     if (chance(0.3)) {
       roller.eccentricCollar();
     }
+    if (chance(0.3)) {
+      roller.crossHole(mm(round(between(0, 0.4) * d)));
+    }
     MachineMember.Builder member = MachineMember.named("member")
         .body(OuterPart.ring(Material.of(one(MEMBERS)), mm(round(d * between(1.05, 4)))).withRoughness(um(between(0, 10))))
         .bore(one(BORES), mm(round(between(0.1, 1.1) * (size[4] - size[5])))).pressingFriction(FrictionBand.of(0.08, 0.2));

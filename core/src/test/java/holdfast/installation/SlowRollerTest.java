@@ -64,7 +64,7 @@ class SlowRollerTest {
 
   private static InstallationPlan with(StudRoller r, holdfast.quantity.Length greaseBore, Material material) {
     StudRoller changed = new StudRoller(r.name(), r.outsideDiameter(), r.ringWidth(), r.crownRadius(), r.flangeDiameter(),
-        r.ringGap(), r.studDiameter(), r.studTolerance(), r.lengths(), r.thread(), greaseBore, material, r.seatRoughness(),
+        r.ringGap(), r.studDiameter(), r.studTolerance(), r.lengths(), r.thread(), greaseBore, r.crossHole(), material, r.seatRoughness(),
         r.build(), r.ratings(), r.ratingsFrom(), r.limits(), r.interior(), r.knownEndurance().orElse(null));
     return new InstallationPlan("job", changed, PRESS.member(), PRESS.nut(), PRESS.duty());
   }

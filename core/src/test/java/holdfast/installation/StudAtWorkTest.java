@@ -26,7 +26,7 @@ class StudAtWorkTest {
     StudRoller r = example.roller();
     StudRoller roller =
         new StudRoller(r.name(), r.outsideDiameter(), r.ringWidth(), r.crownRadius(), r.flangeDiameter(), r.ringGap(),
-            r.studDiameter(), r.studTolerance(), r.lengths(), r.thread(), r.greaseBore(), r.material(), r.seatRoughness(), r.build(),
+            r.studDiameter(), r.studTolerance(), r.lengths(), r.thread(), r.greaseBore(), r.crossHole(), r.material(), r.seatRoughness(), r.build(),
             r.ratings(), r.ratingsFrom(), r.limits(), r.interior(), endurance);
     Duty d = example.duty();
     Duty duty =

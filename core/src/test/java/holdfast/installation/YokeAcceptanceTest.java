@@ -10,9 +10,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdfast.fits.Conformity;
+import holdfast.fits.DecisionRule;
 import holdfast.fits.Gauge;
 import holdfast.fits.LimitsOfSize;
 import holdfast.fits.MeasuredPart;
+import holdfast.fits.MeasuringScheme;
 import holdfast.fits.TolerancedSize;
 import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
@@ -31,6 +33,8 @@ import org.junit.jupiter.api.Test;
 class YokeAcceptanceTest {
   private static final YokePlan PLAN = ExampleJobs.yokeInFork();
   private static final Length U = um(1);
+  private static final Length MIDDLE_PIN =
+      PLAN.earFit().shaft().limits().lower().plus(PLAN.earFit().shaft().tolerance().times(0.5));
 
   private static MeasuredPart even(Length size) {
     return MeasuredPart.by(Gauge.of("gauge", U)).station(size, size).station(size, size).station(size, size);
@@ -87,8 +91,9 @@ class YokeAcceptanceTest {
     YokeAcceptance loose = judged(slip, 0.5, 0.9, 0.5, 0.5);
     assertEquals(List.of(Optional.empty(), Optional.empty()), loose.presses());
     assertEquals(Optional.empty(), loose.pressForce());
-    // The looser ear: upper limit less a tenth of 21 µm, pin at -6.5 µm, the uncertainty of both, over 50 mm.
-    assertEquals(18.9e-3 + 6.5e-3 + Math.sqrt(2) * 1e-3, play(loose.tilt().radian(), 50), 1e-9);
+    // The looser ear: upper limit less a tenth of 21 µm, pin at -6.5 µm, both 25 K warmer by 11.5·10⁻⁶ /K, the uncertainty of
+    // both, over 50 mm.
+    assertEquals((18.9e-3 + 6.5e-3) * (1 + 11.5e-6 * 25) + Math.sqrt(2) * 1e-3, play(loose.tilt().radian(), 50), 1e-9);
     assertTrue(loose.price().orElseThrow().lifeRatio() < 1);
     assertFalse(text(loose).contains("Press force"));
   }
@@ -100,8 +105,8 @@ class YokeAcceptanceTest {
     YokePlan plan = new YokePlan("free ring", PLAN.roller(), PLAN.pin(), free, PLAN.duty(), null, PLAN.units());
     double clamped = judged(PLAN.withEars("H7"), 0.5, 0.5, 0.5, 0.5).tilt().radian();
     double ring = judged(plan, 0.5, 0.5, 0.5, 0.5).tilt().radian() - clamped;
-    // Roller bore at -5 µm, pin at -6.5 µm, over a ring of 25 mm.
-    assertEquals(1.5e-3 + Math.sqrt(2) * 1e-3, play(ring, 25), 1e-9);
+    // Roller bore at -5 µm, pin at -6.5 µm, 25 K warmer by 11.9 and 11.5·10⁻⁶ /K, over a ring of 25 mm.
+    assertEquals(1.5e-3 + 25 * (19.995 * 11.9e-6 - 19.9935 * 11.5e-6) + Math.sqrt(2) * 1e-3, play(ring, 25), 1e-9);
   }
 
   @Test
@@ -180,5 +185,29 @@ class YokeAcceptanceTest {
     // The tightest pair of the tolerances, widened by the uncertainty of this one.
     assertEquals(
         PLAN.ear().orElseThrow().interference().greatest().mm() + Math.sqrt(2) * 1e-3, press.interference().greatest().mm(), 1e-9);
+  }
+
+  /** Of a part 0.9 U inside its limit 1.645 standard uncertainties prove conformity, the whole U does not. */
+  @Test
+  void theRuleOfThePartsIsThatOfTheFit() {
+    MeasuredPart ear = even(PLAN.earFit().hole(), 0.5);
+    MeasuredPart pin = even(PLAN.earFit().shaft(), 0.5);
+    // A roller bore as large, and a pin as small, as leaves 0.9 U of their fit to its greatest clearance.
+    double u = Math.sqrt(2) * 1e-3;
+    Length bore = PLAN.rollerFit().maximumClearance().plus(MIDDLE_PIN).minus(mm(0.9 * u));
+    for (DecisionRule rule : DecisionRule.values()) {
+      YokeAcceptance parts = YokeAcceptance.of(PLAN, ear.allAt(degC(20)), ear.allAt(degC(20)), pin.allAt(degC(20)),
+          even(bore).allAt(degC(20)), MeasuringScheme.usual().by(rule));
+      assertEquals(rule, parts.ring().rule());
+      assertEquals(rule == DecisionRule.PROBABILITY_95 ? Conformity.PROVEN : Conformity.UNDECIDED, parts.ring().conformity());
+      double guard = rule.guardBand(mm(u)).mm();
+      LimitsOfSize match = parts.ring().matchingHole().orElseThrow();
+      assertEquals(PLAN.rollerFit().maximumClearance().mm() - PLAN.rollerFit().minimumClearance().mm() - 2 * guard,
+          match.upper().mm() - match.lower().mm(), 1e-9);
+    }
+    YokeAcceptance strict = judged(PLAN, 0.5, 0.5, 0.5, 0.5);
+    YokeAcceptance lax = YokeAcceptance.of(PLAN, ear.allAt(degC(20)), ear.allAt(degC(20)), pin.allAt(degC(20)),
+        even(bore).allAt(degC(20)), MeasuringScheme.usual().by(DecisionRule.PROBABILITY_95));
+    assertEquals(DecisionRule.WHOLE_UNCERTAINTY, new PairAcceptance(PLAN.rollerFit(), lax.rollerBore(), strict.pin()).rule());
   }
 }

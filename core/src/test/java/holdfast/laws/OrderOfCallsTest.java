@@ -263,7 +263,7 @@ class OrderOfCallsTest {
         () -> StudRoller.named("roller"), StudRollerBuilder::build,
         b -> b.size(RollerSeries.INCH_STANDARD_STUD.size(inch("1-1/2")), mm(0)), b -> b.thread("5/8-11"),
         b -> b.stud(inch("5/8"), "h6"), b -> b.flange(mm(24), mm(1)), b -> b.ring(mm(38), mm(22), mm(500)),
-        b -> b.system(MeasureSystem.METRIC), b -> b.greaseBore(mm(3)), b -> b.material(STEEL, um(2)),
+        b -> b.system(MeasureSystem.METRIC), b -> b.greaseBore(mm(3)), b -> b.crossHole(mm(2)), b -> b.material(STEEL, um(2)),
         b -> b.inside(RollerKind.CAGED_NEEDLE, false), b -> b.head(HeadForm.HEXAGON_SOCKET), StudRollerBuilder::fittingInSocket,
         b -> b.ratings(LoadRatings.trackRoller(kN(14.2), kN(17.5), OuterRing.DEFLECTING)),
         b -> b.temperatures(degC(-20), degC(110)), b -> b.greatestTorque(Nm(85)), b -> b.studLimit(kN(9)));

@@ -40,6 +40,8 @@ class StudTest {
     StudStrength drilled = StudStrength.of(section.crossDrilled(mm(3)), load);
     assertTrue(drilled.bending().compareTo(plain.bending()) > 0);
     assertTrue(codes(drilled).contains("cross-hole"));
+    // Kirsch's factor is that of the full section: three times its stress, whatever the hole takes from the section.
+    assertEquals(3 * plain.tension().megapascal(), drilled.crossHolePeak().megapascal(), 1e-9);
     assertEquals(Math.PI * 4096 / 32 - 3 * 256 / 6.0, StudSectionKernel.netModulus(16, 0, 3), 1e-9);
     StudStrength pressed = StudStrength.of(section, load).pressed(MPa(80));
     assertTrue(pressed.equivalent().compareTo(plain.equivalent()) > 0);

@@ -10,6 +10,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdfast.quantity.Force;
 import holdfast.quantity.InputException;
 import holdfast.quantity.Torque;
+import holdfast.tables.SourceRef;
+import holdfast.trace.Derivation;
+import holdfast.trace.Step;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -176,5 +179,25 @@ class TorqueWindowTest {
     assertFalse(window.isOpen());
     WindowChange change = window.changes().stream().filter(c -> c.code().equals(code)).findFirst().orElseThrow();
     assertTrue(change.opens(), change.toString());
+  }
+
+  /** Settling, load along the stud, temperature, moment and slip: each has its step, and so its source. */
+  @Test
+  void everyInputOfTheDemandHasAStep() {
+    JointDemand demand = JointDemand.ofClamp(kN(1)).axialLoad(kN(2), 0.25).moment(Nm(6), mm(30), mm(10)).slip(kN(0.5), 0.1)
+        .reserve(1.5).changes(kN(3), kN(-0.7));
+    TorqueWindow window = STUD.window(demand, STEEL, WRENCH, WindowRules.usual());
+    List<Step> steps = window.explain().steps();
+    double[] values = {1000, 2000, 0.25, 1.5, 8 * 6000.0 * 30 / (900 + 100), 5000, 3000, -700};
+    for (int input = 0; input < values.length; input++) {
+      assertEquals(values[input], steps.get(input).value(), 1e-9, steps.get(input).symbol());
+      assertTrue(window.sources().contains(steps.get(input).source()));
+    }
+    assertEquals(1.5 * (5000 + 0.75 * 2000) + 3000 + 700, demand.explain().result().value(), 1e-9);
+    Derivation how = Derivation.of("settling").step("FZ", "lost", "measured", 3000, "N", SourceRef.derived("an example")).build();
+    JointDemand grounded = demand.changes(kN(3), kN(-0.7), how);
+    assertTrue(grounded.explain().steps().contains(how.result()));
+    assertEquals(demand.requiredPreload(), grounded.requiredPreload());
+    assertEquals(demand, grounded.changes(kN(3), kN(-0.7)), "the last statement counts");
   }
 }

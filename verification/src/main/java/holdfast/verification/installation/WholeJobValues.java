@@ -115,6 +115,8 @@ final class WholeJobValues {
     }
     tighten(plan);
     add("stud.tension", plan.stud().tension());
+    add("stud.cross-hole-peak", plan.stud().crossHolePeak());
+    add("stud.mouth-pressure", plan.mouthPressure());
     plan.greasing().ifPresent(grease -> grease(grease.quantity(), grease.firstFill(), grease.schedule().knownInterval()));
     add("tilt.by-clearance", plan.tilt().byClearance());
     add("tilt.bending", plan.deflection().tilt());

@@ -179,6 +179,9 @@ class StudJob:
         forced = self.e * self.d * self.forced_lean() / (2 * self.seat_length)
         tension = self.beam.bending_stress() + forced + self.preload / self.beam.area
         v.add("stud.tension", tension, "MPa", ROOT)
+        pressure = max(seat.pressures()[1], seat.pressures(self.work.temperature)[1]) if seat else 0.0
+        v.add("stud.cross-hole-peak", 3 * tension + self.beam.pressed_hoop(pressure), "MPa", ROOT)
+        v.add("stud.mouth-pressure", self.beam.mouth_pressure(self.seat_length), "MPa", ROOT)
         self.work.speed_and_temperature(limits)
         if not self.work.crown:
             limits.at_most("tilt of the roller", self.seat_lean(fit) + self.beam.slope(), FLAT_TILT, "rad", ROOT)

@@ -47,6 +47,21 @@ class Stud:
     def bending_stress(self):
         return self.moment(0) * self.d / 2 / self.i
 
+    def pressed_hoop(self, pressure):
+        """Size of the hoop stress in the surface that a pressure presses in: equilibrium of half a ring, and the sum of radial
+        and hoop stress even through the wall."""
+        if self.di == 0:
+            return pressure
+        # radial = a - b/r^2, hoop = a + b/r^2 (pressing counted positive); radial 0 at the bore, p at the surface.
+        a, b = np.linalg.solve([[1, -4 / self.di**2], [1, -4 / self.d**2]], [0, pressure])
+        return float(a + 4 * b / self.d**2)
+
+    def mouth_pressure(self, held):
+        """Pressure at the mouth of a rigid stud in a soft bore: linear along it, in balance with load and moment."""
+        force, moment = self.load, self.moment(0)
+        sums = [[self.d * held, self.d * held**2 / 2], [self.d * held**2 / 2, self.d * held**3 / 3]]
+        return float(np.linalg.solve(sums, [force, -moment])[0])
+
     def shear_stress(self, height):
         """Shear of the load at a height over the axis: first moment of the part beyond a chord over the width of the walls."""
         y = abs(height)

@@ -27,11 +27,18 @@ class YokeJob:
         return fit, Seat(fit, p["material"], self.bore, f["material"], quantity(f["outside"]), self.ear,
                          quantity(p["roughness"]), quantity(f["roughness"]), f["friction"])
 
+    def greatest_clearance(self, fit, material):
+        """In the shop or at work, whichever is looser: each part grows from its own size."""
+        rise = self.work.temperature - 20
+        hole, pin = MATERIAL[material][2], MATERIAL[self.job["pin"]["material"]][2]
+        return max(fit.greatest_clearance, fit.limits("hole")[1] * (1 + hole * rise) - fit.limits("shaft")[0] * (1 + pin * rise))
+
     def lean(self, fit):
         """The pin in both ears, and the ring on the pin unless it is clamped: both the same way."""
-        pin = rectangle_in_gap(self.d, self.gap + 2 * self.ear, fit.greatest_clearance)
+        play = self.greatest_clearance(fit, self.job["fork"]["material"])
+        pin = rectangle_in_gap(self.d, self.gap + 2 * self.ear, play)
         clamped = self.job["fork"].get("ring clamped", False)
-        ring = 0.0 if clamped else rectangle_in_gap(self.d, self.width, self.roller_fit.greatest_clearance)
+        ring = 0.0 if clamped else rectangle_in_gap(self.d, self.width, self.greatest_clearance(self.roller_fit, "100Cr6"))
         return pin, ring
 
     def raceway_growth(self):
