@@ -65,8 +65,8 @@ final class LimitList {
     if (ratings.outerRing() == OuterRing.RIGID) {
       Force limit = ratings.staticRating().dividedBy(work.duty().staticSafety());
       unknown("static-limit-of-rigid-ring",
-          Message.of("the static limit is that of a rating for a rigid ring: on a flat track, where the ring bends, printed ratings"
-              + " of like rollers come to ", limit.times(RollerAtWork.LEAST_STATIC_RATIO), " … ",
+          Message.of("the static limit is that of a rating for a rigid ring: on a flat track, where the ring bends, printed"
+              + " ratings of like rollers come to ", limit.times(RollerAtWork.LEAST_STATIC_RATIO), " … ",
               limit.times(RollerAtWork.GREATEST_STATIC_RATIO), " of it"), RollerAtWork.RING_PAIRS);
     }
   }

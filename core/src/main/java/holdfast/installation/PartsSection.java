@@ -91,6 +91,7 @@ final class PartsSection {
   private static String stud(StudRoller roller, SheetUnits u) {
     String bore = roller.greaseBore().mm() == 0 ? "solid" : "grease bore " + u.text(roller.greaseBore());
     String across = roller.crossHole().mm() == 0 ? "" : ", cross hole " + u.text(roller.crossHole());
-    return u.text(roller.studDiameter()) + ", thread " + roller.thread() + ", " + bore + across + ", " + u.text(roller.material().words());
+    return u.text(roller.studDiameter()) + ", thread " + roller.thread() + ", " + bore + across + ", "
+        + u.text(roller.material().words());
   }
 }

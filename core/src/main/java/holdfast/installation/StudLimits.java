@@ -65,8 +65,9 @@ final class StudLimits {
     Stress least = inShop.compareTo(atWork) <= 0 ? inShop : atWork;
     if (plan.mouthPressure().compareTo(least) > 0) {
       limits.unknown("seat-mouth-opens",
-          Message.of("if the bore alone carries load and moment, the mouth of the seat is pressed with up to ", plan.mouthPressure(),
-              " on one side, more than the ", least, " of the loosest press fit: the other side lifts there and frets"
+          Message.of("if the bore alone carries load and moment, the mouth of the seat is pressed with up to ",
+              plan.mouthPressure(), " on one side, more than the ", least,
+              " of the loosest press fit: the other side lifts there and frets"
                   + (plan.faceStaysClosed() ? ", unless the flange that the nut keeps closed takes the moment" : "")), MOUTH);
     }
   }

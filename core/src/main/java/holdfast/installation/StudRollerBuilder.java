@@ -260,8 +260,8 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
    * stress only.
    *
    * @param strengths endurance limit of the finished stud, tensile and yield strength
-   * @param notchFactor fatigue notch factor Kf at the mouth of the seat, 1 or more; that of a cross hole, up to 3, if the hole can
-   *     turn into the load
+   * @param notchFactor fatigue notch factor Kf at the mouth of the seat, 1 or more; that of a cross hole, up to 3, if the hole
+   *     can turn into the load
    * @return this builder
    * @throws InputException if the notch factor is out of range
    */
