@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
+import holdfast.tables.FromTables;
 import holdfast.tables.Table;
-import holdfast.tables.TableSet;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 
 /** The types of bearing for which ISO 281 and ISO 76 give ratings from geometry. */
@@ -41,15 +43,15 @@ public enum BearingType {
   /** Thrust bearing with barrel rollers. */
   SPHERICAL_THRUST_ROLLER("spherical thrust roller", BearingFamily.THRUST_ROLLER);
 
+  private static final FromTables<Map<BearingType, Double>> BM =
+      FromTables.of(tables -> readBm(tables.table("bearings/iso-281/2007/bm")));
+
   private final String words;
   private final BearingFamily family;
-  private final double bm;
 
   BearingType(String words, BearingFamily family) {
     this.words = words;
     this.family = family;
-    Table table = TableSet.bundled().table("bearings/iso-281/2007/bm");
-    this.bm = table.number(table.find("type", words), "bm");
   }
 
   /**
@@ -67,7 +69,7 @@ public enum BearingType {
    * @return bm
    */
   public double bm() {
-    return bm;
+    return BM.get().get(this);
   }
 
   /**
@@ -88,6 +90,14 @@ public enum BearingType {
       known.append(known.length() == 0 ? "" : ", ").append(type.words);
     }
     throw Refusal.of("type of bearing", text, "one of: " + known, "these types have ratings in ISO 281");
+  }
+
+  private static Map<BearingType, Double> readBm(Table table) {
+    Map<BearingType, Double> factors = new EnumMap<>(BearingType.class);
+    for (BearingType type : values()) {
+      factors.put(type, table.number(table.find("type", type.words), "bm"));
+    }
+    return factors;
   }
 
   /** The type in words. */

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
+import holdfast.tables.FromTables;
 import holdfast.tables.Table;
-import holdfast.tables.TableSet;
+import java.util.EnumMap;
+import java.util.Map;
 
 /** Kinds of lubrication with their cleanliness, for which ISO 281:2007, Annex A gives an equation of eC. */
 public enum Cleanliness {
@@ -36,22 +38,26 @@ public enum Cleanliness {
   GREASE_VERY_SEVERE("A.14");
 
   private final String figure;
-  private final String words;
-  private final double a;
-  private final double c;
-  private final double largeFrom;
-  private final double largeC;
+  private static final FromTables<Map<Cleanliness, Equation>> EQUATIONS =
+      FromTables.of(tables -> read(tables.table("bearings/iso-281/2007/contamination-equations")));
+
+  /** Words and constants of the equation; another c holds from a pitch diameter in mm on. */
+  private record Equation(String words, double a, double c, double largeFrom, double largeC) {
+    static Equation read(Table table, String figure) {
+      int row = table.find("figure", figure, "dpw_from", "0");
+      int large = table.find("figure", figure, "dpw_from", "500");
+      double c = table.number(row, "c");
+      return new Equation(
+          table.text(row, "condition"),
+          table.number(row, "a"),
+          c,
+          large < 0 ? Double.POSITIVE_INFINITY : table.number(large, "dpw_from"),
+          large < 0 ? c : table.number(large, "c"));
+    }
+  }
 
   Cleanliness(String figure) {
     this.figure = figure;
-    Table table = TableSet.bundled().table("bearings/iso-281/2007/contamination-equations");
-    int row = table.find("figure", figure, "dpw_from", "0");
-    int large = table.find("figure", figure, "dpw_from", "500");
-    this.words = table.text(row, "condition");
-    this.a = table.number(row, "a");
-    this.c = table.number(row, "c");
-    this.largeFrom = large < 0 ? Double.POSITIVE_INFINITY : table.number(large, "dpw_from");
-    this.largeC = large < 0 ? c : table.number(large, "c");
   }
 
   /**
@@ -63,7 +69,8 @@ public enum Cleanliness {
    * @throws holdfast.quantity.InputException if an argument is not above zero
    */
   public double factor(double kappa, double dpw) {
-    return ContaminationKernel.factor(a, dpw < largeFrom ? c : largeC, kappa, dpw);
+    Equation e = EQUATIONS.get().get(this);
+    return ContaminationKernel.factor(e.a, dpw < e.largeFrom ? e.c : e.largeC, kappa, dpw);
   }
 
   /**
@@ -75,9 +82,17 @@ public enum Cleanliness {
     return figure;
   }
 
+  private static Map<Cleanliness, Equation> read(Table table) {
+    Map<Cleanliness, Equation> equations = new EnumMap<>(Cleanliness.class);
+    for (Cleanliness cleanliness : values()) {
+      equations.put(cleanliness, Equation.read(table, cleanliness.figure));
+    }
+    return equations;
+  }
+
   /** The condition in words, for example {@code "bath -/15/12"}. */
   @Override
   public String toString() {
-    return words;
+    return EQUATIONS.get().get(this).words;
   }
 }

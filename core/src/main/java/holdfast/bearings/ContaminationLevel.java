@@ -27,18 +27,10 @@ public enum ContaminationLevel {
   /** Pitch diameter in mm from which the higher ranges hold. */
   private static final double LARGE = 100;
 
-  private final double smallFrom;
-  private final double smallTo;
-  private final double largeFrom;
-  private final double largeTo;
-
-  ContaminationLevel() {
+  private double factor(Length pitchDiameter, String end) {
+    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
     Table table = TableSet.bundled().table("bearings/iso-281/2007/contamination-levels");
-    int row = table.find("level", words());
-    this.smallFrom = table.number(row, "small_from");
-    this.smallTo = table.number(row, "small_to");
-    this.largeFrom = table.number(row, "large_from");
-    this.largeTo = table.number(row, "large_to");
+    return table.number(table.find("level", words()), (pitchDiameter.mm() < LARGE ? "small_" : "large_") + end);
   }
 
   private String words() {
@@ -52,8 +44,7 @@ public enum ContaminationLevel {
    * @return eC
    */
   public double least(Length pitchDiameter) {
-    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
-    return pitchDiameter.mm() < LARGE ? smallFrom : largeFrom;
+    return factor(pitchDiameter, "from");
   }
 
   /**
@@ -63,8 +54,7 @@ public enum ContaminationLevel {
    * @return eC
    */
   public double greatest(Length pitchDiameter) {
-    Objects.requireNonNull(pitchDiameter, "pitchDiameter");
-    return pitchDiameter.mm() < LARGE ? smallTo : largeTo;
+    return factor(pitchDiameter, "to");
   }
 
   /** The level in words. */

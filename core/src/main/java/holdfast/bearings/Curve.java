@@ -2,37 +2,55 @@
 package holdfast.bearings;
 
 import holdfast.quantity.Check;
+import holdfast.tables.FromTables;
 import holdfast.tables.Table;
+import holdfast.tables.TableSet;
+import java.util.Arrays;
+import java.util.function.Function;
 
 /** A tabulated function of one variable, read once from a table; linear between its points. */
 final class Curve {
-  private final double[] x;
-  private final double[] y;
+  /** Arguments, rising, and values. */
+  private final FromTables<double[][]> points;
 
-  Curve(double[] x, double[] y) {
-    this.x = x;
-    this.y = y;
+  private Curve(FromTables<double[][]> points) {
+    this.points = points;
   }
 
-  static Curve of(Table table, String x, String y) {
-    double[] values = table.numbers(y);
-    int size = values.length;
-    // An optional column may end before the table does.
-    while (Double.isNaN(values[size - 1])) {
-      size--;
-    }
-    return new Curve(java.util.Arrays.copyOf(table.numbers(x), size), java.util.Arrays.copyOf(values, size));
+  /** A curve whose arguments and values are read otherwise. */
+  static Curve of(Function<TableSet, double[][]> reading) {
+    return new Curve(FromTables.of(reading));
+  }
+
+  /** Two columns of a table. */
+  static Curve of(String id, String x, String y) {
+    return of(
+        tables -> {
+          Table table = tables.table(id);
+          double[] values = table.numbers(y);
+          int size = values.length;
+          // An optional column may end before the table does.
+          while (Double.isNaN(values[size - 1])) {
+            size--;
+          }
+          return new double[][] {Arrays.copyOf(table.numbers(x), size), Arrays.copyOf(values, size)};
+        });
+  }
+
+  private double[] x() {
+    return points.get()[0];
   }
 
   double first() {
-    return x[0];
+    return x()[0];
   }
 
   double last() {
-    return x[x.length - 1];
+    return x()[x().length - 1];
   }
 
   double lastValue() {
+    double[] y = points.get()[1];
     return y[y.length - 1];
   }
 
@@ -48,6 +66,8 @@ final class Curve {
 
   /** Linear interpolation for a value already known to lie within the table; the ends hold beyond it. */
   double inside(double value) {
+    double[] x = x();
+    double[] y = points.get()[1];
     if (value <= x[0] || x.length == 1) {
       return y[0];
     }

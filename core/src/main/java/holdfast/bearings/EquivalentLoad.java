@@ -106,8 +106,8 @@ public record EquivalentLoad(LoadedBearing bearing, Force radial, Force axial, d
     List<Warning> warnings = new ArrayList<>();
     double degrees = Math.toDegrees(bearing.contactAngle().radian());
     if (relativeAxialLoad > 0) {
-      double least = RadialBallFactors.leastRelativeLoad(degrees);
-      double greatest = RadialBallFactors.greatestRelativeLoad(degrees);
+      double least = RadialBallFactors.get().leastRelativeLoad(degrees);
+      double greatest = RadialBallFactors.get().greatestRelativeLoad(degrees);
       if (relativeAxialLoad < least || relativeAxialLoad > greatest) {
         warnings.add(new Warning("relative-axial-load-outside-table", Message.of(ratio(), " = ",
             Numbers.significant(relativeAxialLoad, 3), " lies outside the table (", least, " to ", greatest,

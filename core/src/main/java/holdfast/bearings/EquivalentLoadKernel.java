@@ -250,7 +250,7 @@ public final class EquivalentLoadKernel {
   private static double ballFactor(int rows, int single, int twin, double alpha, double relativeLoad) {
     DynamicRatingKernel.checkRows(rows);
     Check.notNegative(relativeLoad, "relative axial load", "", "no factor of it is negative");
-    return RadialBallFactors.value(rows == 1 ? single : twin, Math.toDegrees(ContactAngle.radial(alpha)), relativeLoad);
+    return RadialBallFactors.get().value(rows == 1 ? single : twin, Math.toDegrees(ContactAngle.radial(alpha)), relativeLoad);
   }
 
   private static void checkAngle(BearingType type, double alpha) {

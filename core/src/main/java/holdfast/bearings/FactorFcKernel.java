@@ -3,7 +3,7 @@ package holdfast.bearings;
 
 import holdfast.tables.Source;
 import holdfast.tables.Table;
-import holdfast.tables.TableSet;
+import java.util.Arrays;
 import java.util.Objects;
 
 /**
@@ -17,7 +17,7 @@ public final class FactorFcKernel {
   private static final Curve SELF_ALIGNING = radialBall("self_aligning");
   private static final Curve MAGNETO = radialBall("magneto");
   private static final Curve RADIAL_ROLLER =
-      Curve.of(TableSet.bundled().table("bearings/iso-281/2007/fc-radial-roller"), "ratio", "fc");
+      Curve.of("bearings/iso-281/2007/fc-radial-roller", "ratio", "fc");
   private static final Curve BALL_45 = thrust("ball", "45");
   private static final Curve BALL_60 = thrust("ball", "60");
   private static final Curve BALL_75 = thrust("ball", "75");
@@ -134,20 +134,23 @@ public final class FactorFcKernel {
   }
 
   private static Curve radialBall(String column) {
-    return Curve.of(TableSet.bundled().table("bearings/iso-281/2007/fc-radial-ball"), "ratio", column);
+    return Curve.of("bearings/iso-281/2007/fc-radial-ball", "ratio", column);
   }
 
   private static Curve thrust(String kind, String alpha) {
-    Table table = TableSet.bundled().table("bearings/iso-281/2007/fc-thrust-" + kind);
-    int count = 0;
-    double[] x = new double[table.size()];
-    double[] y = new double[table.size()];
-    for (int row = 0; row < table.size(); row++) {
-      if (table.text(row, "alpha").equals(alpha)) {
-        x[count] = table.number(row, "ratio");
-        y[count++] = table.number(row, "fc");
-      }
-    }
-    return new Curve(java.util.Arrays.copyOf(x, count), java.util.Arrays.copyOf(y, count));
+    return Curve.of(
+        tables -> {
+          Table table = tables.table("bearings/iso-281/2007/fc-thrust-" + kind);
+          int count = 0;
+          double[] x = new double[table.size()];
+          double[] y = new double[table.size()];
+          for (int row = 0; row < table.size(); row++) {
+            if (table.text(row, "alpha").equals(alpha)) {
+              x[count] = table.number(row, "ratio");
+              y[count++] = table.number(row, "fc");
+            }
+          }
+          return new double[][] {Arrays.copyOf(x, count), Arrays.copyOf(y, count)};
+        });
   }
 }

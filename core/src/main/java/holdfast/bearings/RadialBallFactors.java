@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
+import holdfast.tables.FromTables;
 import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 
 /**
  * X, Y and e of radial contact groove and angular contact ball bearings: linear in the relative axial load within one
@@ -18,28 +18,32 @@ final class RadialBallFactors {
   static final int E_SINGLE = 5;
   static final int E_DOUBLE = 6;
   private static final String[] COLUMNS = {"x_single", "y_single", "y_double_low", "x_double", "y_double", "e"};
-  private static final double[] ANGLES;
-  private static final Curve[][] CURVES;
+  private static final FromTables<RadialBallFactors> FACTORS =
+      FromTables.of(tables -> new RadialBallFactors(tables.table("bearings/iso-281/2007/xy-radial-ball")));
 
-  static {
-    Table table = TableSet.bundled().table("bearings/iso-281/2007/xy-radial-ball");
-    ANGLES = java.util.Arrays.stream(table.numbers("alpha")).distinct().toArray();
-    CURVES = new Curve[ANGLES.length][];
-    for (int a = 0; a < ANGLES.length; a++) {
-      CURVES[a] = new Curve[7];
+  private final double[] angles;
+  private final Curve[][] curves;
+
+  private RadialBallFactors(Table table) {
+    angles = java.util.Arrays.stream(table.numbers("alpha")).distinct().toArray();
+    curves = new Curve[angles.length][];
+    for (int a = 0; a < angles.length; a++) {
+      curves[a] = new Curve[7];
       for (int q = 0; q < 6; q++) {
-        CURVES[a][q] = curve(table, ANGLES[a], COLUMNS[q]);
+        curves[a][q] = curve(table, angles[a], COLUMNS[q]);
       }
-      CURVES[a][E_DOUBLE] = CURVES[a][E_SINGLE];
+      curves[a][E_DOUBLE] = curves[a][E_SINGLE];
     }
     // Single-row bearings with 5° take X, Y and e of the deep groove rows (footnote of the table); the printed e of
     // the 5° rows is for the double row.
-    CURVES[1][X_SINGLE] = CURVES[0][X_SINGLE];
-    CURVES[1][Y_SINGLE] = CURVES[0][Y_SINGLE];
-    CURVES[1][E_SINGLE] = CURVES[0][E_SINGLE];
+    curves[1][X_SINGLE] = curves[0][X_SINGLE];
+    curves[1][Y_SINGLE] = curves[0][Y_SINGLE];
+    curves[1][E_SINGLE] = curves[0][E_SINGLE];
   }
 
-  private RadialBallFactors() {}
+  static RadialBallFactors get() {
+    return FACTORS.get();
+  }
 
   /** Whether the factors at this angle depend on the relative axial load. */
   static boolean dependsOnLoad(double alphaDegrees) {
@@ -47,28 +51,28 @@ final class RadialBallFactors {
   }
 
   /** First and last relative axial load of the table at the greatest tabulated angle not above the given one. */
-  static double leastRelativeLoad(double alphaDegrees) {
-    return CURVES[Math.min(lower(alphaDegrees), 3)][Y_DOUBLE].first();
+  double leastRelativeLoad(double alphaDegrees) {
+    return curves[Math.min(lower(alphaDegrees), 3)][Y_DOUBLE].first();
   }
 
-  static double greatestRelativeLoad(double alphaDegrees) {
-    return CURVES[Math.min(lower(alphaDegrees), 3)][Y_DOUBLE].last();
+  double greatestRelativeLoad(double alphaDegrees) {
+    return curves[Math.min(lower(alphaDegrees), 3)][Y_DOUBLE].last();
   }
 
-  static double value(int quantity, double alphaDegrees, double relativeLoad) {
+  double value(int quantity, double alphaDegrees, double relativeLoad) {
     int low = lower(alphaDegrees);
-    double atLow = CURVES[low][quantity].inside(relativeLoad);
-    double excess = alphaDegrees - ANGLES[low];
-    if (excess < 1e-9 || low == ANGLES.length - 1) {
+    double atLow = curves[low][quantity].inside(relativeLoad);
+    double excess = alphaDegrees - angles[low];
+    if (excess < 1e-9 || low == angles.length - 1) {
       return atLow;
     }
-    double t = excess / (ANGLES[low + 1] - ANGLES[low]);
-    return atLow + t * (CURVES[low + 1][quantity].inside(relativeLoad) - atLow);
+    double t = excess / (angles[low + 1] - angles[low]);
+    return atLow + t * (curves[low + 1][quantity].inside(relativeLoad) - atLow);
   }
 
-  private static int lower(double alphaDegrees) {
-    int low = ANGLES.length - 1;
-    while (low > 0 && ANGLES[low] > alphaDegrees + 1e-9) {
+  private int lower(double alphaDegrees) {
+    int low = angles.length - 1;
+    while (low > 0 && angles[low] > alphaDegrees + 1e-9) {
       low--;
     }
     return low;
@@ -84,6 +88,7 @@ final class RadialBallFactors {
         y[count++] = table.number(row, column);
       }
     }
-    return new Curve(java.util.Arrays.copyOf(x, count), java.util.Arrays.copyOf(y, count));
+    double[][] points = {java.util.Arrays.copyOf(x, count), java.util.Arrays.copyOf(y, count)};
+    return Curve.of(tables -> points);
   }
 }

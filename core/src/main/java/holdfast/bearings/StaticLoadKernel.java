@@ -3,13 +3,11 @@ package holdfast.bearings;
 
 import holdfast.quantity.Check;
 import holdfast.tables.Source;
-import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 import java.util.Objects;
 
 /** Static equivalent loads and the static safety factor. Symbols as in {@link EquivalentLoadKernel}. */
 public final class StaticLoadKernel {
-  private static final Table BALL = TableSet.bundled().table("bearings/iso-76/2006/x0-y0");
+  private static final String BALL = "bearings/iso-76/2006/x0-y0";
   private static final Curve X0_SINGLE = Curve.of(BALL, "alpha", "x0_single");
   private static final Curve Y0_SINGLE = Curve.of(BALL, "alpha", "y0_single");
   private static final Curve X0_DOUBLE = Curve.of(BALL, "alpha", "x0_double");

@@ -3,8 +3,6 @@ package holdfast.bearings;
 
 import holdfast.quantity.Check;
 import holdfast.tables.Source;
-import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 import java.util.Objects;
 
 /**
@@ -12,7 +10,7 @@ import java.util.Objects;
  * (mm), α contact angle (rad). Results in N.
  */
 public final class StaticRatingKernel {
-  private static final Table F0 = TableSet.bundled().table("bearings/iso-76/2006/f0");
+  private static final String F0 = "bearings/iso-76/2006/f0";
   private static final Curve RADIAL = Curve.of(F0, "ratio", "radial");
   private static final Curve SELF_ALIGNING = Curve.of(F0, "ratio", "self_aligning");
   private static final Curve THRUST = Curve.of(F0, "ratio", "thrust");

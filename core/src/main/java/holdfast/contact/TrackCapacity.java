@@ -60,9 +60,9 @@ public record TrackCapacity(Force capacityAt40, double hardness, boolean crowned
   public double lowestPrintedFactor() {
     double lowest = factor();
     if (!crowned && hardness >= 26) {
-      lowest = Math.min(lowest, TrackFactors.CAM_FOLLOWER_CATALOGUE.factor(hardness, false));
+      lowest = Math.min(lowest, TrackFactors.CAM_FOLLOWER_CATALOGUE.get().factor(hardness, false));
     }
-    return Math.min(lowest, TrackFactors.TRACK_ROLLER_CATALOGUE.factor(hardness, crowned));
+    return Math.min(lowest, TrackFactors.TRACK_ROLLER_CATALOGUE.get().factor(hardness, crowned));
   }
 
   /**
@@ -117,6 +117,6 @@ public record TrackCapacity(Force capacityAt40, double hardness, boolean crowned
   }
 
   private TrackFactors table() {
-    return hardness <= 55 ? TrackFactors.NEEDLE_CATALOGUE : TrackFactors.TRACK_ROLLER_CATALOGUE;
+    return (hardness <= 55 ? TrackFactors.NEEDLE_CATALOGUE : TrackFactors.TRACK_ROLLER_CATALOGUE).get();
   }
 }

@@ -1,20 +1,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.contact;
 
+import holdfast.tables.FromTables;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 
 /** A printed table of track factors, read once into arrays. */
 final class TrackFactors {
   /** Closely spaced, both ring shapes, 20 to 55 HRC. */
-  static final TrackFactors NEEDLE_CATALOGUE = new TrackFactors("contact/needle-catalogue/2300E/track-hardness-factors");
+  static final FromTables<TrackFactors> NEEDLE_CATALOGUE =
+      read("contact/needle-catalogue/2300E/track-hardness-factors");
   /** Cylindrical ring only, 26 to 58 HRC. */
-  static final TrackFactors CAM_FOLLOWER_CATALOGUE =
-      new TrackFactors("contact/cam-followers-catalogue/2008/track-hardness-factors");
+  static final FromTables<TrackFactors> CAM_FOLLOWER_CATALOGUE =
+      read("contact/cam-followers-catalogue/2008/track-hardness-factors");
   /** Both ring shapes, 20 to 58 HRC. */
-  static final TrackFactors TRACK_ROLLER_CATALOGUE =
-      new TrackFactors("contact/track-roller-catalogue/undated/track-hardness-factors");
+  static final FromTables<TrackFactors> TRACK_ROLLER_CATALOGUE =
+      read("contact/track-roller-catalogue/undated/track-hardness-factors");
 
   private final double[] hardness;
   private final double[] strength;
@@ -22,13 +23,16 @@ final class TrackFactors {
   private final double[] ellipse;
   private final SourceRef source;
 
-  private TrackFactors(String id) {
-    Table table = TableSet.bundled().table(id);
+  private TrackFactors(Table table) {
     hardness = table.numbers("hardness");
     strength = table.numbers("strength");
     line = table.numbers("factor_line");
     ellipse = table.numbers("factor_ellipse");
     source = table.descriptor().source();
+  }
+
+  private static FromTables<TrackFactors> read(String id) {
+    return FromTables.of(tables -> new TrackFactors(tables.table(id)));
   }
 
   double factor(double hrc, boolean crowned) {

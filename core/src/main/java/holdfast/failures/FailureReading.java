@@ -2,9 +2,9 @@
 package holdfast.failures;
 
 import holdfast.quantity.InputException;
+import holdfast.tables.FromTables;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -15,7 +15,8 @@ import java.util.TreeSet;
 
 /** The table of failures: look-up by words, by class of damage and by computed margin. */
 public final class FailureReading {
-  private static final List<FailureMode> MODES = read();
+  private static final FromTables<List<FailureMode>> MODES =
+      FromTables.of(tables -> read(tables.table("installation/collected/2026/failure-reading")));
 
   private FailureReading() {}
 
@@ -25,7 +26,7 @@ public final class FailureReading {
    * @return the modes in the order of the table
    */
   public static List<FailureMode> all() {
-    return MODES;
+    return MODES.get();
   }
 
   /**
@@ -51,7 +52,7 @@ public final class FailureReading {
           "for example: spalls at one edge");
     }
     List<Finding> found = new ArrayList<>();
-    for (FailureMode mode : MODES) {
+    for (FailureMode mode : MODES.get()) {
       Set<String> symptom = Words.of(mode.symptom());
       Set<String> rest = Words.of(mode.classes() + " " + mode.causes() + " " + mode.checks() + " " + mode.corrections());
       List<String> inSymptom = query.stream().filter(word -> symptom.contains(Words.stem(word))).toList();
@@ -74,7 +75,7 @@ public final class FailureReading {
    */
   public static List<FailureMode> ofClass(DamageClass damage) {
     Objects.requireNonNull(damage, "damage");
-    return MODES.stream().filter(mode -> mode.classes().stream().anyMatch(damage::contains)).toList();
+    return MODES.get().stream().filter(mode -> mode.classes().stream().anyMatch(damage::contains)).toList();
   }
 
   /**
@@ -85,11 +86,10 @@ public final class FailureReading {
    */
   public static List<FailureMode> linkedTo(Margin margin) {
     Objects.requireNonNull(margin, "margin");
-    return MODES.stream().filter(mode -> mode.margins().contains(margin)).toList();
+    return MODES.get().stream().filter(mode -> mode.margins().contains(margin)).toList();
   }
 
-  private static List<FailureMode> read() {
-    Table table = TableSet.bundled().table("installation/collected/2026/failure-reading");
+  private static List<FailureMode> read(Table table) {
     List<FailureMode> modes = new ArrayList<>();
     for (int row = 0; row < table.size(); row++) {
       Set<Margin> margins = new TreeSet<>();

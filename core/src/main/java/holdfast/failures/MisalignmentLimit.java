@@ -4,9 +4,9 @@ package holdfast.failures;
 import holdfast.quantity.Angle;
 import holdfast.quantity.Check;
 import holdfast.quantity.KnownUnits;
+import holdfast.tables.FromTables;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -38,7 +38,8 @@ public record MisalignmentLimit(
     String effect,
     SourceRef source)
     implements Serializable {
-  private static final List<MisalignmentLimit> LIMITS = read();
+  private static final FromTables<List<MisalignmentLimit>> LIMITS =
+      FromTables.of(tables -> read(tables.table("installation/collected/2026/misalignment-limits")));
 
   public MisalignmentLimit {
     Objects.requireNonNull(kind, "kind");
@@ -58,7 +59,7 @@ public record MisalignmentLimit(
    * @return the limits in the order of the table
    */
   public static List<MisalignmentLimit> all() {
-    return LIMITS;
+    return LIMITS.get();
   }
 
   /**
@@ -69,7 +70,7 @@ public record MisalignmentLimit(
    */
   public static List<MisalignmentLimit> of(MisalignmentKind kind) {
     Objects.requireNonNull(kind, "kind");
-    return LIMITS.stream().filter(l -> l.kind() == kind).toList();
+    return LIMITS.get().stream().filter(l -> l.kind() == kind).toList();
   }
 
   /**
@@ -111,8 +112,7 @@ public record MisalignmentLimit(
     return Math.abs(misalignment.base()) <= limit.base() * (1 + 1e-12);
   }
 
-  private static List<MisalignmentLimit> read() {
-    Table table = TableSet.bundled().table("installation/collected/2026/misalignment-limits");
+  private static List<MisalignmentLimit> read(Table table) {
     List<MisalignmentLimit> limits = new ArrayList<>();
     for (int row = 0; row < table.size(); row++) {
       limits.add(

@@ -84,7 +84,7 @@ public enum AnsiGrade {
    */
   public boolean isAgreed(Length nominalSize) {
     Objects.requireNonNull(nominalSize, "nominalSize");
-    return InchTables.TOLERANCES.text(row(nominalSize), "abc_agreement").equals("yes");
+    return InchTables.get().tolerances.text(row(nominalSize), "abc_agreement").equals("yes");
   }
 
   /**
@@ -96,7 +96,7 @@ public enum AnsiGrade {
    */
   public Derivation explain(Length nominalSize) {
     Objects.requireNonNull(nominalSize, "nominalSize");
-    Cell cell = InchTables.TOLERANCES.cell(row(nominalSize), "value");
+    Cell cell = InchTables.get().tolerances.cell(row(nominalSize), "value");
     return Derivation.of(FitText.nominal(nominalSize, true) + ", " + this)
         .step("T", "standard tolerance", cell.address(), cell.value(), "thou", cell.source())
         .build();
@@ -106,7 +106,7 @@ public enum AnsiGrade {
     int range = InchLimitsKernel.toleranceRange(nominalSize.mm());
     int skip = 0;
     int row = 0;
-    while (!InchTables.TOLERANCES.text(row, "grade").equals(Integer.toString(number)) || skip++ < range) {
+    while (!InchTables.get().tolerances.text(row, "grade").equals(Integer.toString(number)) || skip++ < range) {
       row++;
     }
     return row;

@@ -63,7 +63,7 @@ public record InchDeviations(InchFitClass fitClass, Feature feature) implements 
   }
 
   private Cell cell(Length nominalSize, String column) {
-    Table table = InchTables.table(fitClass);
-    return table.cell(InchTables.row(InchLimitsKernel.range(nominalSize.mm(), fitClass.code())), column);
+    Table table = InchTables.get().table(fitClass);
+    return table.cell(InchTables.get().row(InchLimitsKernel.range(nominalSize.mm(), fitClass.code())), column);
   }
 }

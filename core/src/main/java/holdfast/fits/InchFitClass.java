@@ -201,8 +201,8 @@ public enum InchFitClass {
   }
 
   private String zone(String column) {
-    Table table = InchTables.table(this);
-    return table.text(InchTables.row(InchTables.START[code]), column);
+    Table table = InchTables.get().table(this);
+    return table.text(InchTables.get().row(InchTables.get().start[code]), column);
   }
 
   static InchFitClass at(int code) {

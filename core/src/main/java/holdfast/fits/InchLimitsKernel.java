@@ -21,13 +21,6 @@ public final class InchLimitsKernel {
   /** Room for the rounding of an inch in millimetres, relative. */
   private static final double END = 1 + 1e-12;
 
-  private static final int[] START = InchTables.START;
-  private static final double[] OVER = InchTables.OVER;
-  private static final double[] UP_TO = InchTables.UP_TO;
-  private static final double[] DEVIATIONS = InchTables.DEVIATIONS;
-  private static final double[] TOLERANCE_UP_TO = InchTables.TOLERANCE_UP_TO;
-  private static final double[] TOLERANCE = InchTables.TOLERANCE;
-
   private InchLimitsKernel() {}
 
   /**
@@ -42,7 +35,8 @@ public final class InchLimitsKernel {
     if (grade < InchTables.LEAST_GRADE || grade > InchTables.GREATEST_GRADE) {
       Check.within(grade, InchTables.LEAST_GRADE, InchTables.GREATEST_GRADE, "tolerance grade", "", "ANSI B4.1-1967, table 1");
     }
-    return TOLERANCE[(grade - InchTables.LEAST_GRADE) * TOLERANCE_UP_TO.length + toleranceRange(nominalSize)];
+    InchTables tables = InchTables.get();
+    return tables.tolerance[(grade - InchTables.LEAST_GRADE) * tables.toleranceRanges + toleranceRange(nominalSize)];
   }
 
   /**
@@ -56,7 +50,7 @@ public final class InchLimitsKernel {
   public static void fit(double nominalSize, int fit, double[] deviations) {
     Objects.requireNonNull(deviations, "deviations");
     requirePlaces(deviations, 4);
-    System.arraycopy(DEVIATIONS, 4 * range(nominalSize, fit), deviations, 0, 4);
+    System.arraycopy(InchTables.get().deviations, 4 * range(nominalSize, fit), deviations, 0, 4);
   }
 
   /**
@@ -72,7 +66,7 @@ public final class InchLimitsKernel {
     Objects.requireNonNull(deviations, "deviations");
     requirePlaces(deviations, 4L * nominalSizes.length);
     for (int i = 0; i < nominalSizes.length; i++) {
-      System.arraycopy(DEVIATIONS, 4 * range(nominalSizes[i], fit), deviations, 4 * i, 4);
+      System.arraycopy(InchTables.get().deviations, 4 * range(nominalSizes[i], fit), deviations, 4 * i, 4);
     }
   }
 
@@ -86,7 +80,8 @@ public final class InchLimitsKernel {
    */
   public static double maximumClearance(double nominalSize, int fit) {
     int range = range(nominalSize, fit);
-    return DEVIATIONS[4 * range] - DEVIATIONS[4 * range + 3];
+    double[] deviations = InchTables.get().deviations;
+    return deviations[4 * range] - deviations[4 * range + 3];
   }
 
   /**
@@ -99,7 +94,8 @@ public final class InchLimitsKernel {
    */
   public static double minimumClearance(double nominalSize, int fit) {
     int range = range(nominalSize, fit);
-    return DEVIATIONS[4 * range + 1] - DEVIATIONS[4 * range + 2];
+    double[] deviations = InchTables.get().deviations;
+    return deviations[4 * range + 1] - deviations[4 * range + 2];
   }
 
   /** Index of the range of a size among the ranges of a class. */
@@ -107,12 +103,15 @@ public final class InchLimitsKernel {
     if (fit < 0 || fit >= InchTables.CLASSES) {
       Check.within(fit, 0, InchTables.CLASSES - 1, "code of the fit class", "", "see InchFitClass.code()");
     }
-    int range = START[fit];
-    int end = START[fit + 1];
-    if (!(nominalSize > OVER[range] * END && nominalSize <= UP_TO[end - 1] * END)) {
-      throw outside(nominalSize, OVER[range], UP_TO[end - 1], "ANSI B4.1-1967, fits " + InchFitClass.at(fit));
+    InchTables tables = InchTables.get();
+    int range = tables.start[fit];
+    int end = tables.start[fit + 1];
+    double[] over = tables.over;
+    double[] upTo = tables.upTo;
+    if (!(nominalSize > over[range] * END && nominalSize <= upTo[end - 1] * END)) {
+      throw outside(nominalSize, over[range], upTo[end - 1], "ANSI B4.1-1967, fits " + InchFitClass.at(fit));
     }
-    while (nominalSize > UP_TO[range] * END) {
+    while (nominalSize > upTo[range] * END) {
       range++;
     }
     return range;
@@ -120,12 +119,13 @@ public final class InchLimitsKernel {
 
   /** Index of the range of a size among the ranges of the standard tolerances. */
   static int toleranceRange(double nominalSize) {
-    int last = TOLERANCE_UP_TO.length - 1;
-    if (!(nominalSize > 0 && nominalSize <= TOLERANCE_UP_TO[last] * END)) {
-      throw outside(nominalSize, 0, TOLERANCE_UP_TO[last], "ANSI B4.1-1967, table 1");
+    double[] upTo = InchTables.get().toleranceUpTo;
+    int last = upTo.length - 1;
+    if (!(nominalSize > 0 && nominalSize <= upTo[last] * END)) {
+      throw outside(nominalSize, 0, upTo[last], "ANSI B4.1-1967, table 1");
     }
     int range = 0;
-    while (nominalSize > TOLERANCE_UP_TO[range] * END) {
+    while (nominalSize > upTo[range] * END) {
       range++;
     }
     return range;

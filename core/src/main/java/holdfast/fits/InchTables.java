@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.fits;
 
+import holdfast.tables.FromTables;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import java.util.List;
@@ -10,85 +11,94 @@ final class InchTables {
   private static final String FOLDER = "fits/ansi-b4.1/1967/";
   private static final double INCH = 25.4;
 
-  static final Table TOLERANCES = TableSet.bundled().table(FOLDER + "standard-tolerances");
-
-  /** One table a family, in the order of {@link InchFitClass.Family}. */
-  private static final List<Table> FITS =
-      List.of(
-          TableSet.bundled().table(FOLDER + "running-and-sliding"),
-          TableSet.bundled().table(FOLDER + "locational-clearance"),
-          TableSet.bundled().table(FOLDER + "locational-transition"),
-          TableSet.bundled().table(FOLDER + "locational-interference"),
-          TableSet.bundled().table(FOLDER + "force-and-shrink"));
-
   static final int LEAST_GRADE = 4;
   static final int GREATEST_GRADE = 13;
   static final int GRADES = GREATEST_GRADE - LEAST_GRADE + 1;
   static final int CLASSES = InchFitClass.values().length;
 
-  /** Where the ranges of a fit class start in the arrays below; they end where those of the next class start. */
-  static final int[] START = new int[CLASSES + 1];
-  /** Open lower end of each range, mm. */
-  static final double[] OVER;
-  /** Closed upper end of each range, mm. */
-  static final double[] UP_TO;
-  /** ES, EI, es, ei of each range, thou. */
-  static final double[] DEVIATIONS;
+  private static final FromTables<InchTables> TABLES = FromTables.of(InchTables::new);
 
-  private static final int[] ROW;
+  final Table tolerances;
+
+  /** One table a family, in the order of {@link InchFitClass.Family}. */
+  private final List<Table> fits;
+
+  /** Where the ranges of a fit class start in the arrays below; they end where those of the next class start. */
+  final int[] start = new int[CLASSES + 1];
+  /** Open lower end of each range, mm. */
+  final double[] over;
+  /** Closed upper end of each range, mm. */
+  final double[] upTo;
+  /** ES, EI, es, ei of each range, thou. */
+  final double[] deviations;
+
+  private final int[] rows;
 
   /** Ranges of the standard tolerances. */
-  static final int TOLERANCE_RANGES = TOLERANCES.size() / GRADES;
+  final int toleranceRanges;
   /** Upper end of each of them, mm. */
-  static final double[] TOLERANCE_UP_TO = new double[TOLERANCE_RANGES];
+  final double[] toleranceUpTo;
   /** Standard tolerance, index (grade - 4) · ranges + range, thou. */
-  static final double[] TOLERANCE = new double[TOLERANCES.size()];
+  final double[] tolerance;
 
-  static {
-    int rows = FITS.stream().mapToInt(Table::size).sum();
-    OVER = new double[rows];
-    UP_TO = new double[rows];
-    DEVIATIONS = new double[4 * rows];
-    ROW = new int[rows];
+  private InchTables(TableSet tables) {
+    tolerances = tables.table(FOLDER + "standard-tolerances");
+    fits =
+        List.of(
+            tables.table(FOLDER + "running-and-sliding"),
+            tables.table(FOLDER + "locational-clearance"),
+            tables.table(FOLDER + "locational-transition"),
+            tables.table(FOLDER + "locational-interference"),
+            tables.table(FOLDER + "force-and-shrink"));
+    int count = fits.stream().mapToInt(Table::size).sum();
+    over = new double[count];
+    upTo = new double[count];
+    deviations = new double[4 * count];
+    rows = new int[count];
+    toleranceRanges = tolerances.size() / GRADES;
+    toleranceUpTo = new double[toleranceRanges];
+    tolerance = new double[tolerances.size()];
     int at = 0;
     for (InchFitClass fit : InchFitClass.values()) {
-      START[fit.code()] = at;
+      start[fit.code()] = at;
       Table table = table(fit);
       for (int row = 0; row < table.size(); row++) {
         if (table.text(row, "class").equals(fit.name())) {
-          OVER[at] = table.number(row, "over_in") * INCH;
-          UP_TO[at] = table.number(row, "up_to_in") * INCH;
-          DEVIATIONS[4 * at] = table.number(row, "hole_upper");
-          DEVIATIONS[4 * at + 1] = table.number(row, "hole_lower");
-          DEVIATIONS[4 * at + 2] = table.number(row, "shaft_upper");
-          DEVIATIONS[4 * at + 3] = table.number(row, "shaft_lower");
-          ROW[at] = row;
+          over[at] = table.number(row, "over_in") * INCH;
+          upTo[at] = table.number(row, "up_to_in") * INCH;
+          deviations[4 * at] = table.number(row, "hole_upper");
+          deviations[4 * at + 1] = table.number(row, "hole_lower");
+          deviations[4 * at + 2] = table.number(row, "shaft_upper");
+          deviations[4 * at + 3] = table.number(row, "shaft_lower");
+          rows[at] = row;
           at++;
         }
       }
     }
-    START[CLASSES] = at;
+    start[CLASSES] = at;
     for (int grade = LEAST_GRADE; grade <= GREATEST_GRADE; grade++) {
       int range = 0;
-      for (int row = 0; row < TOLERANCES.size(); row++) {
-        if (TOLERANCES.text(row, "grade").equals(Integer.toString(grade))) {
-          TOLERANCE_UP_TO[range] = TOLERANCES.number(row, "up_to_in") * INCH;
-          TOLERANCE[(grade - LEAST_GRADE) * TOLERANCE_RANGES + range] = TOLERANCES.number(row, "value");
+      for (int row = 0; row < tolerances.size(); row++) {
+        if (tolerances.text(row, "grade").equals(Integer.toString(grade))) {
+          toleranceUpTo[range] = tolerances.number(row, "up_to_in") * INCH;
+          tolerance[(grade - LEAST_GRADE) * toleranceRanges + range] = tolerances.number(row, "value");
           range++;
         }
       }
     }
   }
 
-  private InchTables() {}
+  static InchTables get() {
+    return TABLES.get();
+  }
 
   /** The table with the rows of a class. */
-  static Table table(InchFitClass fit) {
-    return FITS.get(fit.family().index);
+  Table table(InchFitClass fit) {
+    return fits.get(fit.family().index);
   }
 
   /** Row of a range in the table of its class. */
-  static int row(int range) {
-    return ROW[range];
+  int row(int range) {
+    return rows[range];
   }
 }

@@ -45,7 +45,7 @@ final class IsoDerivation {
       String given = corrected ? symbol + "_0" : symbol;
       steps.step(given, meaning(symbol, corrected), base.address(), base.value(), "µm", base.source());
       if (corrected) {
-        Cell delta = cell(IsoTables.DELTA, c.grade(), nominalSize);
+        Cell delta = cell(IsoTables.get().delta, c.grade(), nominalSize);
         steps.step("Delta", "correction of the hole", delta.address(), delta.value(), "µm", delta.source());
       }
       boolean fromLower = symbol.equalsIgnoreCase("EI");
@@ -94,7 +94,7 @@ final class IsoDerivation {
       int row = row(table, c, nominalSize);
       cells.add(table.cell(row, "value"));
       if (table.descriptor().columns().containsKey("delta") && table.text(row, "delta").equals("yes")) {
-        cells.add(cell(IsoTables.DELTA, c.grade(), nominalSize));
+        cells.add(cell(IsoTables.get().delta, c.grade(), nominalSize));
       }
     }
     return cells;
@@ -110,7 +110,7 @@ final class IsoDerivation {
   }
 
   private static Cell toleranceCell(ToleranceClass c, Length nominalSize) {
-    return cell(IsoTables.TOLERANCES, c.grade(), nominalSize);
+    return cell(IsoTables.get().tolerances, c.grade(), nominalSize);
   }
 
   private static Cell cell(Table table, ToleranceGrade grade, Length nominalSize) {
@@ -123,7 +123,7 @@ final class IsoDerivation {
   }
 
   private static Table table(ToleranceClass c, Length nominalSize) {
-    for (Table table : c.feature() == Feature.HOLE ? IsoTables.HOLES : IsoTables.SHAFTS) {
+    for (Table table : c.feature() == Feature.HOLE ? IsoTables.get().holes : IsoTables.get().shafts) {
       if (row(table, c, nominalSize) >= 0) {
         return table;
       }

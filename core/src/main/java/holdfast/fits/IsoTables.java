@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.fits;
 
+import holdfast.tables.FromTables;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
 import java.util.ArrayList;
@@ -15,45 +16,64 @@ import java.util.Locale;
  */
 final class IsoTables {
   static final String FOLDER = "fits/iso-286-1/2010/";
-  static final Table TOLERANCES = TableSet.bundled().table(FOLDER + "standard-tolerances");
-  static final Table DELTA = TableSet.bundled().table(FOLDER + "hole-delta");
-  static final List<Table> HOLES =
-      List.of(
-          TableSet.bundled().table(FOLDER + "hole-deviations-a-to-m"),
-          TableSet.bundled().table(FOLDER + "hole-deviations-n-to-zc"));
-  static final List<Table> SHAFTS =
-      List.of(
-          TableSet.bundled().table(FOLDER + "shaft-deviations-a-to-j"),
-          TableSet.bundled().table(FOLDER + "shaft-deviations-k-to-zc"));
-
   /** What stands where the standard defines nothing. */
   static final int UNDEFINED = Integer.MIN_VALUE;
 
   static final int LETTERS = DeviationLetter.values().length;
   static final int GRADES = ToleranceGrade.values().length;
   static final int CLASSES = 2 * LETTERS * GRADES;
-  static final IsoRanges RANGES =
-      new IsoRanges(List.of(TOLERANCES, DELTA, HOLES.get(0), HOLES.get(1), SHAFTS.get(0), SHAFTS.get(1)));
-  static final int COUNT = RANGES.count();
 
-  /** Standard tolerance, index grade · COUNT + range. */
-  static final int[] IT = new int[GRADES * COUNT];
-  /** Upper limit deviation, index class · COUNT + range. */
-  static final int[] UPPER = new int[CLASSES * COUNT];
+  private static final FromTables<IsoTables> TABLES = FromTables.of(IsoTables::new);
 
-  private static final int[] CORRECTION = new int[GRADES * COUNT];
+  final Table tolerances;
+  final Table delta;
+  final List<Table> holes;
+  final List<Table> shafts;
+  final IsoRanges ranges;
+  /** Number of ranges. */
+  final int count;
+  /** Standard tolerance, index grade · count + range. */
+  private final int[] it;
+  /** Upper limit deviation, index class · count + range. */
+  private final int[] upper;
 
-  static {
-    fill(IT, TOLERANCES);
-    fill(CORRECTION, DELTA);
-    Arrays.fill(UPPER, UNDEFINED);
+  private final int[] correction;
+
+  private IsoTables(TableSet tables) {
+    tolerances = tables.table(FOLDER + "standard-tolerances");
+    delta = tables.table(FOLDER + "hole-delta");
+    holes = List.of(tables.table(FOLDER + "hole-deviations-a-to-m"), tables.table(FOLDER + "hole-deviations-n-to-zc"));
+    shafts = List.of(tables.table(FOLDER + "shaft-deviations-a-to-j"), tables.table(FOLDER + "shaft-deviations-k-to-zc"));
+    ranges = new IsoRanges(List.of(tolerances, delta, holes.get(0), holes.get(1), shafts.get(0), shafts.get(1)));
+    count = ranges.count();
+    it = filled(tolerances);
+    correction = filled(delta);
+    upper = new int[CLASSES * count];
+    Arrays.fill(upper, UNDEFINED);
     symmetric();
-    HOLES.forEach(table -> deviations(table, Feature.HOLE));
-    SHAFTS.forEach(table -> deviations(table, Feature.SHAFT));
+    holes.forEach(table -> deviations(table, Feature.HOLE));
+    shafts.forEach(table -> deviations(table, Feature.SHAFT));
     footnotes();
   }
 
-  private IsoTables() {}
+  static IsoTables get() {
+    return TABLES.get();
+  }
+
+  /** Standard tolerance of a grade. */
+  int tolerance(int grade, int range) {
+    return it[grade * count + range];
+  }
+
+  /** Upper limit deviation of a class, or {@link #UNDEFINED}. */
+  int upper(int toleranceClass, int range) {
+    return upper[toleranceClass * count + range];
+  }
+
+  /** Standard tolerance of a class. */
+  int toleranceOf(int toleranceClass, int range) {
+    return it[toleranceClass % GRADES * count + range];
+  }
 
   static int classIndex(int feature, int letter, int grade) {
     return (feature * LETTERS + letter) * GRADES + grade;
@@ -70,50 +90,52 @@ final class IsoTables {
   }
 
   /** How far from the nominal size any class reaches, mm; without end over the sizes of the standard. */
-  static double farthest(double nominalSize) {
+  double farthest(double nominalSize) {
     if (nominalSize > IsoRanges.MAX) {
       return Double.POSITIVE_INFINITY;
     }
-    int range = RANGES.ofWholeMillimetre[(int) Math.ceil(nominalSize)];
+    int range = ranges.ofWholeMillimetre[(int) Math.ceil(nominalSize)];
     int farthest = 0;
     for (int c = 0; c < CLASSES; c++) {
-      int upper = UPPER[c * COUNT + range];
-      if (upper != UNDEFINED) {
-        farthest = Math.max(farthest, Math.max(upper, IT[c % GRADES * COUNT + range] - upper));
+      int top = upper(c, range);
+      if (top != UNDEFINED) {
+        farthest = Math.max(farthest, Math.max(top, toleranceOf(c, range) - top));
       }
     }
     return farthest / 1e5;
   }
 
-  private static void fill(int[] target, Table table) {
+  private int[] filled(Table table) {
+    int[] target = new int[GRADES * count];
     Arrays.fill(target, UNDEFINED);
     for (int row = 0; row < table.size(); row++) {
       int grade = ToleranceGrade.of(table.text(row, "grade")).index;
-      Arrays.fill(target, grade * COUNT + first(table, row), grade * COUNT + last(table, row) + 1, hundredths(table, row));
+      Arrays.fill(target, grade * count + first(table, row), grade * count + last(table, row) + 1, hundredths(table, row));
     }
+    return target;
   }
 
-  private static int first(Table table, int row) {
-    return RANGES.startingOver(IsoRanges.whole(table, row, "over_mm"));
+  private int first(Table table, int row) {
+    return ranges.startingOver(IsoRanges.whole(table, row, "over_mm"));
   }
 
-  private static int last(Table table, int row) {
-    return RANGES.endingAt(IsoRanges.whole(table, row, "up_to_mm"));
+  private int last(Table table, int row) {
+    return ranges.endingAt(IsoRanges.whole(table, row, "up_to_mm"));
   }
 
-  private static void symmetric() {
+  private void symmetric() {
     for (int feature = 0; feature < 2; feature++) {
       for (int grade = 0; grade < GRADES; grade++) {
-        int target = classIndex(feature, DeviationLetter.JS.index, grade) * COUNT;
-        for (int range = 0; range < COUNT; range++) {
-          int it = IT[grade * COUNT + range];
-          UPPER[target + range] = it == UNDEFINED ? UNDEFINED : it / 2;
+        int target = classIndex(feature, DeviationLetter.JS.index, grade) * count;
+        for (int range = 0; range < count; range++) {
+          int tolerance = tolerance(grade, range);
+          upper[target + range] = tolerance == UNDEFINED ? UNDEFINED : tolerance / 2;
         }
       }
     }
   }
 
-  private static void deviations(Table table, Feature feature) {
+  private void deviations(Table table, Feature feature) {
     // A row for fewer grades is an exception to a row for more, so it is written later.
     List<Integer> rows = new ArrayList<>();
     for (int row = 0; row < table.size(); row++) {
@@ -126,9 +148,9 @@ final class IsoTables {
       boolean lower = table.text(row, "limit").equalsIgnoreCase("EI");
       boolean delta = feature == Feature.HOLE && table.text(row, "delta").equals("yes");
       for (int grade = from(table, row); grade <= to(table, row); grade++) {
-        int target = classIndex(feature.index, letter, grade) * COUNT;
+        int target = classIndex(feature.index, letter, grade) * count;
         for (int range = first(table, row); range <= last(table, row); range++) {
-          UPPER[target + range] = upper(value, IT[grade * COUNT + range], lower, delta, CORRECTION[grade * COUNT + range]);
+          upper[target + range] = upper(value, tolerance(grade, range), lower, delta, correction[grade * count + range]);
         }
       }
     }
@@ -142,16 +164,16 @@ final class IsoTables {
     return ToleranceGrade.of(table.text(row, "to_grade")).index;
   }
 
-  private static int upper(int value, int it, boolean lower, boolean delta, int correction) {
-    if (it == UNDEFINED || (delta && correction == UNDEFINED)) {
+  private static int upper(int value, int tolerance, boolean lower, boolean delta, int correction) {
+    if (tolerance == UNDEFINED || (delta && correction == UNDEFINED)) {
       return UNDEFINED;
     }
-    return value + (lower ? it : 0) + (delta ? correction : 0);
+    return value + (lower ? tolerance : 0) + (delta ? correction : 0);
   }
 
   /** Up to and including 1 mm: no a, b, A, B; no N above IT8; no IT14 to IT18. */
-  private static void footnotes() {
-    int range = RANGES.endingAt(IsoRanges.SMALL);
+  private void footnotes() {
+    int range = ranges.endingAt(IsoRanges.SMALL);
     int it8 = ToleranceGrade.IT8.index;
     int it14 = ToleranceGrade.IT14.index;
     for (int feature = 0; feature < 2; feature++) {
@@ -159,13 +181,13 @@ final class IsoTables {
         for (int grade = 0; grade < GRADES; grade++) {
           boolean coarseN = letter == DeviationLetter.N && feature == Feature.HOLE.index && grade > it8;
           if (letter.compareTo(DeviationLetter.B) <= 0 || coarseN || grade >= it14) {
-            UPPER[classIndex(feature, letter.index, grade) * COUNT + range] = UNDEFINED;
+            upper[classIndex(feature, letter.index, grade) * count + range] = UNDEFINED;
           }
         }
       }
     }
     for (int grade = it14; grade < GRADES; grade++) {
-      IT[grade * COUNT + range] = UNDEFINED;
+      it[grade * count + range] = UNDEFINED;
     }
   }
 }

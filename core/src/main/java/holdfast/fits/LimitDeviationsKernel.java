@@ -15,12 +15,8 @@ import java.util.Objects;
  */
 @Source(document = "ISO 286-1:2010", locator = "Tables 1 to 5")
 public final class LimitDeviationsKernel {
-  private static final int[] IT = IsoTables.IT;
-  private static final int[] UPPER = IsoTables.UPPER;
-  private static final int COUNT = IsoTables.COUNT;
   private static final int GRADES = IsoTables.GRADES;
   private static final int SHAFTS = IsoTables.CLASSES / 2;
-  private static final byte[] RANGE = IsoTables.RANGES.ofWholeMillimetre;
 
   private LimitDeviationsKernel() {}
 
@@ -35,7 +31,7 @@ public final class LimitDeviationsKernel {
   public static double standardTolerance(double nominalSize, int grade) {
     int range = range(nominalSize);
     Check.within(grade, 0, GRADES - 1, "index of the tolerance grade", "", "0 is IT01, 19 is IT18");
-    int value = IT[grade * COUNT + range];
+    int value = IsoTables.get().tolerance(grade, range);
     if (value == IsoTables.UNDEFINED) {
       throw Undefined.grade(nominalSize, grade);
     }
@@ -79,7 +75,7 @@ public final class LimitDeviationsKernel {
   public static double lower(double nominalSize, int toleranceClass) {
     int range = range(nominalSize);
     int upper = upperAt(range, nominalSize, toleranceClass);
-    return (upper - IT[toleranceClass % GRADES * COUNT + range]) / 100.0;
+    return (upper - IsoTables.get().toleranceOf(toleranceClass, range)) / 100.0;
   }
 
   /**
@@ -100,9 +96,9 @@ public final class LimitDeviationsKernel {
     int holeUpper = upperAt(range, nominalSize, hole);
     int shaftUpper = upperAt(range, nominalSize, shaft);
     deviations[0] = holeUpper / 100.0;
-    deviations[1] = (holeUpper - IT[hole % GRADES * COUNT + range]) / 100.0;
+    deviations[1] = (holeUpper - IsoTables.get().toleranceOf(hole, range)) / 100.0;
     deviations[2] = shaftUpper / 100.0;
-    deviations[3] = (shaftUpper - IT[shaft % GRADES * COUNT + range]) / 100.0;
+    deviations[3] = (shaftUpper - IsoTables.get().toleranceOf(shaft, range)) / 100.0;
   }
 
   /**
@@ -117,7 +113,7 @@ public final class LimitDeviationsKernel {
   public static double minimumClearance(double nominalSize, int hole, int shaft) {
     requireFeatures(hole, shaft);
     int range = range(nominalSize);
-    int holeLower = upperAt(range, nominalSize, hole) - IT[hole % GRADES * COUNT + range];
+    int holeLower = upperAt(range, nominalSize, hole) - IsoTables.get().toleranceOf(hole, range);
     return (holeLower - upperAt(range, nominalSize, shaft)) / 100.0;
   }
 
@@ -133,7 +129,7 @@ public final class LimitDeviationsKernel {
   public static double maximumClearance(double nominalSize, int hole, int shaft) {
     requireFeatures(hole, shaft);
     int range = range(nominalSize);
-    int shaftLower = upperAt(range, nominalSize, shaft) - IT[shaft % GRADES * COUNT + range];
+    int shaftLower = upperAt(range, nominalSize, shaft) - IsoTables.get().toleranceOf(shaft, range);
     return (upperAt(range, nominalSize, hole) - shaftLower) / 100.0;
   }
 
@@ -156,7 +152,7 @@ public final class LimitDeviationsKernel {
       int range = range(nominalSizes[i]);
       int top = upperAt(range, nominalSizes[i], toleranceClass);
       upper[i] = top / 100.0;
-      lower[i] = (top - IT[toleranceClass % GRADES * COUNT + range]) / 100.0;
+      lower[i] = (top - IsoTables.get().toleranceOf(toleranceClass, range)) / 100.0;
     }
   }
 
@@ -170,7 +166,7 @@ public final class LimitDeviationsKernel {
    */
   public static boolean isDefined(double nominalSize, int toleranceClass) {
     requireCode(toleranceClass);
-    return UPPER[toleranceClass * COUNT + range(nominalSize)] != IsoTables.UNDEFINED;
+    return IsoTables.get().upper(toleranceClass, range(nominalSize)) != IsoTables.UNDEFINED;
   }
 
   /** Index of the size range. Range ends are whole millimetres, so the size rounded up decides. */
@@ -178,7 +174,7 @@ public final class LimitDeviationsKernel {
     if (!(nominalSize > 0 && nominalSize <= IsoRanges.MAX)) {
       Check.overUpTo(nominalSize, 0, IsoRanges.MAX, "nominal size D", "mm", "ISO 286-1:2010, Table 1");
     }
-    return RANGE[(int) Math.ceil(nominalSize)];
+    return IsoTables.get().ranges.ofWholeMillimetre[(int) Math.ceil(nominalSize)];
   }
 
   private static void requirePlaces(double[] result, int places) {
@@ -205,7 +201,7 @@ public final class LimitDeviationsKernel {
 
   private static int upperAt(int range, double nominalSize, int toleranceClass) {
     requireCode(toleranceClass);
-    int value = UPPER[toleranceClass * COUNT + range];
+    int value = IsoTables.get().upper(toleranceClass, range);
     if (value == IsoTables.UNDEFINED) {
       throw Undefined.toleranceClass(nominalSize, toleranceClass);
     }

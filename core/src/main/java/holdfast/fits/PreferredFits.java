@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.fits;
 
+import holdfast.tables.FromTables;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.SourceRef;
@@ -20,10 +21,13 @@ import java.util.stream.Collectors;
 @Source(document = "ISO 286-1:2010", locator = "hole-basis fits")
 @Source(document = "ISO 286-1:2010", locator = "shaft-basis fits", provenance = Provenance.MEMORY)
 public final class PreferredFits {
-  private static final List<PreferredFit> ALL = read();
-  private static final Map<Integer, List<PreferredFit>> BY_PAIR =
-      ALL.stream().collect(Collectors.groupingBy(fit -> pair(fit.hole(), fit.shaft()), Collectors.toUnmodifiableList()));
-  private static final Set<ToleranceClass> GENERAL_USE = readClasses();
+  private static final FromTables<List<PreferredFit>> ALL = FromTables.of(PreferredFits::read);
+  private static final FromTables<Map<Integer, List<PreferredFit>>> BY_PAIR =
+      FromTables.of(
+          tables ->
+              all().stream()
+                  .collect(Collectors.groupingBy(fit -> pair(fit.hole(), fit.shaft()), Collectors.toUnmodifiableList())));
+  private static final FromTables<Set<ToleranceClass>> GENERAL_USE = FromTables.of(PreferredFits::readClasses);
 
   private PreferredFits() {}
 
@@ -33,7 +37,7 @@ public final class PreferredFits {
    * @return the fits, list by list
    */
   public static List<PreferredFit> all() {
-    return ALL;
+    return ALL.get();
   }
 
   /**
@@ -44,7 +48,7 @@ public final class PreferredFits {
    */
   public static List<PreferredFit> of(PreferredList list) {
     Objects.requireNonNull(list, "list");
-    return ALL.stream().filter(fit -> fit.list() == list).toList();
+    return ALL.get().stream().filter(fit -> fit.list() == list).toList();
   }
 
   /**
@@ -57,7 +61,7 @@ public final class PreferredFits {
   public static List<PreferredFit> find(ToleranceClass hole, ToleranceClass shaft) {
     Objects.requireNonNull(hole, "hole");
     Objects.requireNonNull(shaft, "shaft");
-    return BY_PAIR.getOrDefault(pair(hole, shaft), List.of());
+    return BY_PAIR.get().getOrDefault(pair(hole, shaft), List.of());
   }
 
   /**
@@ -69,17 +73,17 @@ public final class PreferredFits {
   @Source(document = "ISO 1829:1975", locator = "selection of tolerance classes", provenance = Provenance.MEMORY)
   public static boolean isForGeneralUse(ToleranceClass toleranceClass) {
     Objects.requireNonNull(toleranceClass, "toleranceClass");
-    return GENERAL_USE.contains(toleranceClass);
+    return GENERAL_USE.get().contains(toleranceClass);
   }
 
   private static int pair(ToleranceClass hole, ToleranceClass shaft) {
     return hole.code() * IsoTables.CLASSES + shaft.code();
   }
 
-  private static List<PreferredFit> read() {
+  private static List<PreferredFit> read(TableSet tables) {
     List<PreferredFit> fits = new ArrayList<>();
     for (PreferredList list : PreferredList.values()) {
-      Table table = TableSet.bundled().table(list.table);
+      Table table = tables.table(list.table);
       for (int row = 0; row < table.size(); row++) {
         SourceRef listed = table.descriptor().source();
         fits.add(
@@ -97,8 +101,8 @@ public final class PreferredFits {
     return List.copyOf(fits);
   }
 
-  private static Set<ToleranceClass> readClasses() {
-    Table table = TableSet.bundled().table("fits/iso-1829/1975/general-use-classes");
+  private static Set<ToleranceClass> readClasses(TableSet tables) {
+    Table table = tables.table("fits/iso-1829/1975/general-use-classes");
     Set<ToleranceClass> classes = new HashSet<>();
     for (int row = 0; row < table.size(); row++) {
       classes.add(ToleranceClass.of(table.text(row, "tolerance_class")));

@@ -43,7 +43,7 @@ public record TolerancedSize(Length nominalSize, LimitDeviations deviations, Dev
   /** Stated deviations in a wrong unit, or with a lost decimal point, are farther out than any class of the standard. */
   private static void refuseSlip(Length nominalSize, Length deviation) {
     double size = nominalSize.mm();
-    double farthest = Math.min(Math.max(SLIP * size, SMALL), IsoTables.farthest(size));
+    double farthest = Math.min(Math.max(SLIP * size, SMALL), IsoTables.get().farthest(size));
     if (Math.abs(deviation.mm()) > farthest) {
       throw new InputException(
           "limit deviation", FitText.deviation(deviation),

@@ -15,7 +15,7 @@ final class Undefined {
     return new InputException(
         "standard tolerance " + ToleranceGrade.at(grade),
         "nominal size " + size(nominalSize),
-        ranges(range -> IsoTables.IT[grade * IsoTables.COUNT + range] != IsoTables.UNDEFINED),
+        ranges(range -> IsoTables.get().tolerance(grade, range) != IsoTables.UNDEFINED),
         gradeReason(grade));
   }
 
@@ -40,8 +40,8 @@ final class Undefined {
 
   private static String reason(ToleranceClass refused, int range) {
     int grade = refused.grade().index;
-    boolean small = IsoTables.RANGES.upTo[range] <= IsoRanges.SMALL;
-    if (IsoTables.IT[grade * IsoTables.COUNT + range] == IsoTables.UNDEFINED) {
+    boolean small = IsoTables.get().ranges.upTo[range] <= IsoRanges.SMALL;
+    if (IsoTables.get().tolerance(grade, range) == IsoTables.UNDEFINED) {
       return gradeReason(grade);
     }
     if (small && refused.letter().compareTo(DeviationLetter.B) <= 0) {
@@ -51,7 +51,7 @@ final class Undefined {
       return "ISO 286-1:2010, Table 3: N above IT8 is not used for sizes up to and including 1 mm";
     }
     if (refused.feature() == Feature.HOLE && refused.letter() == DeviationLetter.K && grade > ToleranceGrade.IT8.index
-        && IsoTables.RANGES.over(range) >= 500) {
+        && IsoTables.get().ranges.over(range) >= 500) {
       return "ISO 286-1:2010, Table 3 as it reached us defines K over 500 mm up to IT8 only; sources differ: one catalogue"
           + " prints ES = 0 for K in all grades up to IT16";
     }
@@ -70,7 +70,7 @@ final class Undefined {
   }
 
   private static boolean defined(int code, int range) {
-    return IsoTables.UPPER[code * IsoTables.COUNT + range] != IsoTables.UNDEFINED;
+    return IsoTables.get().upper(code, range) != IsoTables.UNDEFINED;
   }
 
   private static int code(ToleranceClass like, int grade) {
@@ -108,13 +108,13 @@ final class Undefined {
   /** "over 24 mm up to 3150 mm": the sizes for which something is defined. */
   private static String ranges(IntPredicate defined) {
     List<String> runs = new ArrayList<>();
-    for (int range = 0; range < IsoTables.COUNT; range++) {
+    for (int range = 0; range < IsoTables.get().count; range++) {
       if (defined.test(range)) {
-        int over = IsoTables.RANGES.over(range);
-        while (range + 1 < IsoTables.COUNT && defined.test(range + 1)) {
+        int over = IsoTables.get().ranges.over(range);
+        while (range + 1 < IsoTables.get().count && defined.test(range + 1)) {
           range++;
         }
-        runs.add("over " + over + " mm up to " + IsoTables.RANGES.upTo[range] + " mm");
+        runs.add("over " + over + " mm up to " + IsoTables.get().ranges.upTo[range] + " mm");
       }
     }
     return String.join(" and ", runs);

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -25,12 +26,27 @@ import java.util.regex.Pattern;
  *
  * @param name what the kind is called in the reference
  * @param measured whether it is a number with a unit, which an example explains better than words
- * @param accepts what is accepted, in words
+ * @param acceptance tells what is accepted, in words; asked only then, for some words stand in tables
  * @param words the only texts accepted; empty if there is no such list
  * @param read reads a text; throws InputException
  * @param write writes a value, with inches first if the job is in inches
  */
-record Kind<T>(String name, boolean measured, String accepts, List<String> words, Function<String, T> read, Writer<T> write) {
+record Kind<T>(
+    String name,
+    boolean measured,
+    Supplier<String> acceptance,
+    List<String> words,
+    Function<String, T> read,
+    Writer<T> write) {
+  Kind(String name, boolean measured, String accepts, List<String> words, Function<String, T> read, Writer<T> write) {
+    this(name, measured, () -> accepts, words, read, write);
+  }
+
+  /** What is accepted, in words. */
+  String accepts() {
+    return acceptance.get();
+  }
+
   /** Writes a value so that reading it gives the same value. */
   @FunctionalInterface
   interface Writer<T> {
@@ -78,7 +94,7 @@ record Kind<T>(String name, boolean measured, String accepts, List<String> words
 
   /** A length that may be none: the text {@code none} stands for 0 mm. */
   static Kind<Length> lengthOr(String none) {
-    return new Kind<>("length or '" + none + "'", false, LENGTH.accepts + ", or " + none, List.of(),
+    return new Kind<>("length or '" + none + "'", false, LENGTH.accepts() + ", or " + none, List.of(),
         text -> normal(text).equals(none) ? new Length(0) : positive(Length.parse(text), none),
         (value, system) -> value.mm() == 0 ? none : LENGTH.write.text(value, system));
   }

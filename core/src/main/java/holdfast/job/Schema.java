@@ -128,8 +128,8 @@ final class Schema {
   static final Kind<Optional<Port>> FEED = feed();
   static final Kind<TradeFactor> DIRT = trade("Fc");
   static final Kind<TradeFactor> MOISTURE = trade("Fm");
-  static final Kind<TradeFactor> VIBRATION = new Kind<>("vibration", false, "its peak velocity, such as 6 mm/s, or one of "
-      + String.join(", ", conditions("Fv")), List.of(),
+  static final Kind<TradeFactor> VIBRATION = new Kind<>("vibration", false,
+      () -> "its peak velocity, such as 6 mm/s, or one of " + String.join(", ", conditions("Fv")), List.of(),
       text -> conditions("Fv").contains(text.strip()) || !Character.isDigit(text.strip().charAt(0))
           ? TradeFactor.of("Fv", text.strip())
           : TradeFactor.of("Fv", Speed.parse(text).mmPerS()),
@@ -377,8 +377,9 @@ final class Schema {
       "port to which the works has access for greasing", "head end");
   static final Key<Boolean> UPRIGHT = optional("duty.axis", Kind.words("axis", ordered("level", false, "upright", true)),
       "how the axis of the roller stands", "level", "level");
-  static final Key<TradeFactor> DUST = optional("duty.dirt", DIRT, "dirt at the place", "clean", conditions("Fc").get(0));
-  static final Key<TradeFactor> WATER = optional("duty.moisture", MOISTURE, "water at the place", "dry", conditions("Fm").get(0));
+  static final Key<TradeFactor> DUST = optional("duty.dirt", DIRT, "dirt at the place", "clean", "light, non-abrasive dust");
+  static final Key<TradeFactor> WATER = optional("duty.moisture", MOISTURE, "water at the place", "dry",
+      "humidity mostly below 80 %");
   static final Key<TradeFactor> SHAKING = optional("duty.vibration", VIBRATION, "vibration at the place", "quiet", "6 mm/s");
   static final Key<StudDuty> LOAD_CHANGE = optional("duty.load-change", Kind.words("change of load", StudDuty.values()),
       "how the load on stud or pin changes", "not stated: its fatigue is not looked at", "repeated");
@@ -625,7 +626,8 @@ final class Schema {
   }
 
   private static Kind<TradeFactor> trade(String factor) {
-    return new Kind<>("condition", false, "the beginning of just one of: " + String.join("; ", conditions(factor)), List.of(),
+    return new Kind<>("condition", false,
+        () -> "the beginning of just one of: " + String.join("; ", conditions(factor)), List.of(),
         text -> TradeFactor.of(factor, text.strip()), (value, system) -> value.condition());
   }
 

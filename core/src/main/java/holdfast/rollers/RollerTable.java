@@ -2,6 +2,7 @@
 package holdfast.rollers;
 
 import holdfast.quantity.Length;
+import holdfast.tables.FromTables;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
@@ -12,23 +13,22 @@ import java.util.Map;
 
 /** The bundled tables of boundary dimensions, read once. */
 final class RollerTable {
-  private static final Map<RollerSeries, List<RollerSize>> SIZES = read();
+  private static final FromTables<Map<RollerSeries, List<RollerSize>>> SIZES = FromTables.of(RollerTable::read);
 
   private RollerTable() {}
 
   static List<RollerSize> of(RollerSeries series) {
-    return SIZES.get(series);
+    return SIZES.get().get(series);
   }
 
-  private static Map<RollerSeries, List<RollerSize>> read() {
+  private static Map<RollerSeries, List<RollerSize>> read(TableSet tables) {
     Map<RollerSeries, List<RollerSize>> sizes = new EnumMap<>(RollerSeries.class);
     for (RollerSeries series : RollerSeries.values()) {
       Table table =
-          TableSet.bundled()
-              .table(
-                  series.system() == MeasureSystem.METRIC
-                      ? "installation/iso-7063/2003/stud-rollers-metric"
-                      : "installation/cam-followers-catalogue/2008/stud-rollers-inch");
+          tables.table(
+              series.system() == MeasureSystem.METRIC
+                  ? "installation/iso-7063/2003/stud-rollers-metric"
+                  : "installation/cam-followers-catalogue/2008/stud-rollers-inch");
       List<RollerSize> rows = new ArrayList<>();
       for (int row = 0; row < table.size(); row++) {
         if (table.text(row, "series").equals(series.toString())) {

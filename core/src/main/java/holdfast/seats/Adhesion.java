@@ -9,8 +9,6 @@ import java.util.Objects;
 
 /** Adhesion coefficients of steel studs from the bundled tables; all of them recalled. */
 public final class Adhesion {
-  private static final Table PRESSED = TableSet.bundled().table("seats/din-7190-1/2017/adhesion-pressed");
-  private static final Table SHRUNK = TableSet.bundled().table("seats/din-7190-1/2017/adhesion-shrunk");
 
   private Adhesion() {}
 
@@ -28,16 +26,17 @@ public final class Adhesion {
     String condition = lubricated ? "lubricated" : "dry";
     double least = Double.POSITIVE_INFINITY;
     double greatest = 0;
-    for (int row = 0; row < PRESSED.size(); row++) {
-      if (PRESSED.text(row, "group").equals(tableGroup(housing).toString()) && PRESSED.text(row, "condition").equals(condition)) {
-        least = Math.min(least, PRESSED.number(row, "coefficient"));
-        greatest = Math.max(greatest, PRESSED.number(row, "coefficient"));
+    Table table = pressed();
+    for (int row = 0; row < table.size(); row++) {
+      if (table.text(row, "group").equals(tableGroup(housing).toString()) && table.text(row, "condition").equals(condition)) {
+        least = Math.min(least, table.number(row, "coefficient"));
+        greatest = Math.max(greatest, table.number(row, "coefficient"));
       }
     }
     if (greatest == 0) {
-      throw unknown(housing + ", " + condition, PRESSED);
+      throw unknown(housing + ", " + condition, table);
     }
-    return new FrictionBand(least, greatest, source(PRESSED));
+    return new FrictionBand(least, greatest, source(table));
   }
 
   /**
@@ -50,15 +49,16 @@ public final class Adhesion {
    */
   public static FrictionBand shrunk(MaterialGroup housing, boolean degreased) {
     Objects.requireNonNull(housing, "housing");
-    for (int row = 0; row < SHRUNK.size(); row++) {
-      String condition = SHRUNK.text(row, "condition");
+    Table table = shrunk();
+    for (int row = 0; row < table.size(); row++) {
+      String condition = table.text(row, "condition");
       boolean dry = !condition.startsWith("oil-injection");
       boolean clean = condition.startsWith("degreased") == degreased || condition.equals("dry");
-      if (dry && clean && SHRUNK.text(row, "group").equals(shrunkGroup(housing).toString())) {
-        return new FrictionBand(SHRUNK.number(row, "least"), SHRUNK.number(row, "greatest"), source(SHRUNK));
+      if (dry && clean && table.text(row, "group").equals(shrunkGroup(housing).toString())) {
+        return new FrictionBand(table.number(row, "least"), table.number(row, "greatest"), source(table));
       }
     }
-    throw unknown(housing + (degreased ? ", degreased" : ", not degreased"), SHRUNK);
+    throw unknown(housing + (degreased ? ", degreased" : ", not degreased"), table);
   }
 
   private static MaterialGroup tableGroup(MaterialGroup group) {
@@ -90,5 +90,13 @@ public final class Adhesion {
       }
     }
     return new InputException("housing and condition", pair, "one of: " + known, "state a band of your own for other pairs");
+  }
+
+  private static Table pressed() {
+    return TableSet.bundled().table("seats/din-7190-1/2017/adhesion-pressed");
+  }
+
+  private static Table shrunk() {
+    return TableSet.bundled().table("seats/din-7190-1/2017/adhesion-shrunk");
   }
 }

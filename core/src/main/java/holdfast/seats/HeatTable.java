@@ -8,12 +8,13 @@ import java.util.Optional;
 
 /** Expansion on heating and cooling, and heat limits, by group of materials. */
 final class HeatTable {
-  private static final Table TABLE = TableSet.bundled().table("seats/din-7190-1/2017/expansion-and-heat-limits");
-
-  /** Source of all of its values. */
-  static final SourceRef SOURCE = TABLE.descriptor().source();
 
   private HeatTable() {}
+
+  /** Source of all of its values. */
+  static SourceRef source() {
+    return table().descriptor().source();
+  }
 
   /** Greatest assembly temperature in °C. */
   static Optional<Double> limit(MaterialGroup group) {
@@ -26,7 +27,11 @@ final class HeatTable {
   }
 
   private static Optional<Double> value(MaterialGroup group, String column) {
-    int row = TABLE.find("group", group.toString());
-    return row >= 0 && TABLE.has(row, column) ? Optional.of(TABLE.number(row, column)) : Optional.empty();
+    int row = table().find("group", group.toString());
+    return row >= 0 && table().has(row, column) ? Optional.of(table().number(row, column)) : Optional.empty();
+  }
+
+  private static Table table() {
+    return TableSet.bundled().table("seats/din-7190-1/2017/expansion-and-heat-limits");
   }
 }

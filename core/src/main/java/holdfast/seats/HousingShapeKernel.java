@@ -3,10 +3,10 @@ package holdfast.seats;
 
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
+import holdfast.tables.FromTables;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 
 /**
  * Housings that are no concentric ring: a bore near the straight edge of a wide plate, and a bore in the middle of a
@@ -22,8 +22,8 @@ public final class HousingShapeKernel {
   /** Greatest ratio for which there are results. */
   public static final double GREATEST = 3;
 
-  private static final Data EDGE = Data.read("edge");
-  private static final Data SQUARE = Data.read("square");
+  private static final FromTables<Data> EDGE = Data.of("edge");
+  private static final FromTables<Data> SQUARE = Data.of("square");
 
   private HousingShapeKernel() {}
 
@@ -40,7 +40,7 @@ public final class HousingShapeKernel {
       locator = "edge, equivalent ring",
       provenance = Provenance.REFERENCE_COMPUTATION)
   public static double edgeEquivalent(double x) {
-    return 2 * check(x, "edge distance") * EDGE.at(EDGE.equivalentOverSize, x);
+    return 2 * check(x, "edge distance") * EDGE.get().equivalentOverSize(x);
   }
 
   /**
@@ -81,7 +81,7 @@ public final class HousingShapeKernel {
       locator = "square, equivalent ring",
       provenance = Provenance.REFERENCE_COMPUTATION)
   public static double squareEquivalent(double x) {
-    return 2 * check(x, "half side") * SQUARE.at(SQUARE.equivalentOverSize, x);
+    return 2 * check(x, "half side") * SQUARE.get().equivalentOverSize(x);
   }
 
   /**
@@ -98,7 +98,7 @@ public final class HousingShapeKernel {
       provenance = Provenance.REFERENCE_COMPUTATION)
   public static double squareHoop(double x) {
     check(x, "half side");
-    return edgeHoop(x) * SQUARE.at(SQUARE.hoopOverRing, x);
+    return edgeHoop(x) * SQUARE.get().hoopOverRing(x);
   }
 
   /**
@@ -115,7 +115,7 @@ public final class HousingShapeKernel {
       provenance = Provenance.REFERENCE_COMPUTATION)
   public static double squareOutline(double x) {
     check(x, "half side");
-    return edgeOutline(x) * SQUARE.at(SQUARE.outlineOverEdge, x);
+    return edgeOutline(x) * SQUARE.get().outlineOverEdge(x);
   }
 
   private static double check(double x, String parameter) {
@@ -143,8 +143,11 @@ public final class HousingShapeKernel {
       outlineOverEdge = new double[size];
     }
 
-    static Data read(String kind) {
-      Table table = TableSet.bundled().table("seats/finite-elements/2.20/housing-shapes");
+    static FromTables<Data> of(String kind) {
+      return FromTables.of(tables -> read(tables.table("seats/finite-elements/2.20/housing-shapes"), kind));
+    }
+
+    private static Data read(Table table, String kind) {
       int count = 0;
       for (int row = 0; row < table.size(); row++) {
         count += table.text(row, "kind").equals(kind) ? 1 : 0;
@@ -164,7 +167,19 @@ public final class HousingShapeKernel {
       return data;
     }
 
-    double at(double[] y, double at) {
+    double equivalentOverSize(double at) {
+      return at(equivalentOverSize, at);
+    }
+
+    double hoopOverRing(double at) {
+      return at(hoopOverRing, at);
+    }
+
+    double outlineOverEdge(double at) {
+      return at(outlineOverEdge, at);
+    }
+
+    private double at(double[] y, double at) {
       int last = x.length - 1;
       if (at >= x[last]) {
         return y[last];

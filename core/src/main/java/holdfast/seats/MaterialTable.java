@@ -5,6 +5,7 @@ import static holdfast.quantity.Units.MPa;
 import static holdfast.quantity.Units.umPerMK;
 
 import holdfast.quantity.InputException;
+import holdfast.tables.FromTables;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
@@ -15,13 +16,12 @@ import java.util.stream.Collectors;
 
 /** The bundled materials, read once. */
 final class MaterialTable {
-  private static final Table TABLE = TableSet.bundled().table("seats/collected/2026/material-properties");
-  private static final List<Material> MATERIALS = read();
+  private static final FromTables<List<Material>> MATERIALS = FromTables.of(tables -> read());
 
   private MaterialTable() {}
 
   static List<Material> all() {
-    return MATERIALS;
+    return MATERIALS.get();
   }
 
   static Material find(String name, String condition) {
@@ -29,8 +29,8 @@ final class MaterialTable {
     String begin = condition.strip().toLowerCase(Locale.ROOT);
     List<Material> named = new ArrayList<>();
     List<Material> found = new ArrayList<>();
-    for (int row = 0; row < TABLE.size(); row++) {
-      Material material = MATERIALS.get(row);
+    for (int row = 0; row < table().size(); row++) {
+      Material material = all().get(row);
       if (isCalled(row, wanted)) {
         named.add(material);
         String its = material.condition().toLowerCase(Locale.ROOT);
@@ -49,7 +49,7 @@ final class MaterialTable {
       throw new InputException(
           "material",
           "'" + name + "'",
-          "one of " + MATERIALS.stream().map(Material::name).distinct().collect(Collectors.joining(", ")),
+          "one of " + all().stream().map(Material::name).distinct().collect(Collectors.joining(", ")),
           "the table of materials does not hold it; state your own with Material.named");
     }
     throw new InputException(
@@ -60,10 +60,10 @@ final class MaterialTable {
   }
 
   private static boolean isCalled(int row, String wanted) {
-    if (TABLE.text(row, "name").equalsIgnoreCase(wanted)) {
+    if (table().text(row, "name").equalsIgnoreCase(wanted)) {
       return true;
     }
-    for (String alias : TABLE.text(row, "aliases").split(";", -1)) {
+    for (String alias : table().text(row, "aliases").split(";", -1)) {
       if (!alias.isEmpty() && alias.equalsIgnoreCase(wanted)) {
         return true;
       }
@@ -73,26 +73,30 @@ final class MaterialTable {
 
   private static List<Material> read() {
     List<Material> materials = new ArrayList<>();
-    for (int row = 0; row < TABLE.size(); row++) {
-      SourceRef source = new SourceRef(TABLE.text(row, "source"), TABLE.text(row, "locator"), TABLE.provenance(row));
+    for (int row = 0; row < table().size(); row++) {
+      SourceRef source = new SourceRef(table().text(row, "source"), table().text(row, "locator"), table().provenance(row));
       Material.Builder builder =
-          Material.named(TABLE.text(row, "name"), source)
-              .condition(TABLE.text(row, "condition"))
+          Material.named(table().text(row, "name"), source)
+              .condition(table().text(row, "condition"))
               .kind(
-                  MaterialGroup.of(TABLE.text(row, "group")),
-                  Ductility.valueOf(TABLE.text(row, "ductility").toUpperCase(Locale.ROOT)))
-              .elastic(MPa(TABLE.number(row, "elastic_modulus")), TABLE.number(row, "poisson_ratio"))
-              .expansion(umPerMK(TABLE.number(row, "expansion")))
-              .density(TABLE.number(row, "density"))
-              .note(TABLE.text(row, "note"));
-      if (TABLE.has(row, "yield_strength")) {
-        builder.yieldStrength(MPa(TABLE.number(row, "yield_strength")));
+                  MaterialGroup.of(table().text(row, "group")),
+                  Ductility.valueOf(table().text(row, "ductility").toUpperCase(Locale.ROOT)))
+              .elastic(MPa(table().number(row, "elastic_modulus")), table().number(row, "poisson_ratio"))
+              .expansion(umPerMK(table().number(row, "expansion")))
+              .density(table().number(row, "density"))
+              .note(table().text(row, "note"));
+      if (table().has(row, "yield_strength")) {
+        builder.yieldStrength(MPa(table().number(row, "yield_strength")));
       }
-      if (TABLE.has(row, "tensile_strength")) {
-        builder.tensileStrength(MPa(TABLE.number(row, "tensile_strength")));
+      if (table().has(row, "tensile_strength")) {
+        builder.tensileStrength(MPa(table().number(row, "tensile_strength")));
       }
       materials.add(builder.build());
     }
     return List.copyOf(materials);
+  }
+
+  private static Table table() {
+    return TableSet.bundled().table("seats/collected/2026/material-properties");
   }
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.seats;
 
+import holdfast.tables.FromTables;
 import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Locale;
@@ -12,7 +12,8 @@ import java.util.Map;
 final class StudNotchPolynomials {
   private static final int PER_SET = 12;
   /** For each range x from, x to, then C1 … C4 as constant, root, linear. */
-  private static final Map<StudNotch, Map<StudNotch.Loading, double[]>> SETS = read();
+  private static final FromTables<Map<StudNotch, Map<StudNotch.Loading, double[]>>> SETS =
+      FromTables.of(tables -> read(tables.table("contact/peterson/2/shaft-notch-polynomials")));
 
   private StudNotchPolynomials() {}
 
@@ -30,11 +31,10 @@ final class StudNotchPolynomials {
   }
 
   static double[] set(StudNotch notch, StudNotch.Loading loading) {
-    return SETS.get(notch).get(loading);
+    return SETS.get().get(notch).get(loading);
   }
 
-  private static Map<StudNotch, Map<StudNotch.Loading, double[]>> read() {
-    Table table = TableSet.bundled().table("contact/peterson/2/shaft-notch-polynomials");
+  private static Map<StudNotch, Map<StudNotch.Loading, double[]>> read(Table table) {
     Map<StudNotch, Map<StudNotch.Loading, double[]>> sets = new EnumMap<>(StudNotch.class);
     // Rows come set by set, ranges rising, C1 to C4: the order the file keeps.
     for (int row = 0; row < table.size(); row += 4) {

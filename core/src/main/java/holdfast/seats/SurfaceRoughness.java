@@ -22,8 +22,6 @@ import java.util.Optional;
  */
 public record SurfaceRoughness(String name, Band<Length> ra, Band<Length> height, SourceRef source)
     implements Serializable {
-  private static final Table GRADES = TableSet.bundled().table("seats/iso-1302/1992/roughness-grades");
-  private static final Table OTHERS = TableSet.bundled().table("seats/collected/2026/surface-roughness");
 
   public SurfaceRoughness {
     PlainText.name(name, "name");
@@ -49,13 +47,13 @@ public record SurfaceRoughness(String name, Band<Length> ra, Band<Length> height
    */
   public static SurfaceRoughness ofGrade(String grade) {
     Objects.requireNonNull(grade, "grade");
-    int row = GRADES.find("grade", grade.strip());
+    int row = grades().find("grade", grade.strip());
     if (row < 0) {
       throw new InputException("roughness grade", "'" + grade + "'", "N1 to N12", "ISO 1302 has no other grades");
     }
-    Length ra = micrometres(GRADES.number(row, "ra"));
-    Band<Length> rz = new Band<>(micrometres(GRADES.number(row, "rz_least")), micrometres(GRADES.number(row, "rz_greatest")));
-    return new SurfaceRoughness(grade.strip(), new Band<>(ra, ra), rz, GRADES.descriptor().source());
+    Length ra = micrometres(grades().number(row, "ra"));
+    Band<Length> rz = new Band<>(micrometres(grades().number(row, "rz_least")), micrometres(grades().number(row, "rz_greatest")));
+    return new SurfaceRoughness(grade.strip(), new Band<>(ra, ra), rz, grades().descriptor().source());
   }
 
   /**
@@ -83,28 +81,36 @@ public record SurfaceRoughness(String name, Band<Length> ra, Band<Length> height
   }
 
   private static SurfaceRoughness other(String kind, String item) {
-    int row = OTHERS.find("kind", kind, "item", item.strip());
+    int row = others().find("kind", kind, "item", item.strip());
     if (row < 0) {
       StringBuilder known = new StringBuilder();
-      for (int i = 0; i < OTHERS.size(); i++) {
-        if (OTHERS.text(i, "kind").equals(kind)) {
-          known.append(known.length() == 0 ? "" : ", ").append(OTHERS.text(i, "item"));
+      for (int i = 0; i < others().size(); i++) {
+        if (others().text(i, "kind").equals(kind)) {
+          known.append(known.length() == 0 ? "" : ", ").append(others().text(i, "item"));
         }
       }
       throw new InputException(kind, "'" + item + "'", "one of: " + known, "the table of roughness does not hold it");
     }
     Band<Length> rz =
-        OTHERS.has(row, "rz_least")
-            ? new Band<>(micrometres(OTHERS.number(row, "rz_least")), micrometres(OTHERS.number(row, "rz_greatest")))
+        others().has(row, "rz_least")
+            ? new Band<>(micrometres(others().number(row, "rz_least")), micrometres(others().number(row, "rz_greatest")))
             : null;
     return new SurfaceRoughness(
         item.strip(),
-        new Band<>(micrometres(OTHERS.number(row, "ra_least")), micrometres(OTHERS.number(row, "ra_greatest"))),
+        new Band<>(micrometres(others().number(row, "ra_least")), micrometres(others().number(row, "ra_greatest"))),
         rz,
-        new SourceRef(OTHERS.text(row, "source"), OTHERS.text(row, "locator"), OTHERS.provenance(row)));
+        new SourceRef(others().text(row, "source"), others().text(row, "locator"), others().provenance(row)));
   }
 
   private static Length micrometres(double value) {
     return new Length(value / 1000);
+  }
+
+  private static Table grades() {
+    return TableSet.bundled().table("seats/iso-1302/1992/roughness-grades");
+  }
+
+  private static Table others() {
+    return TableSet.bundled().table("seats/collected/2026/surface-roughness");
   }
 }

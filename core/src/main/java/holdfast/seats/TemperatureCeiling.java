@@ -36,7 +36,7 @@ public record TemperatureCeiling(String subject, Temperature limit, SourceRef so
                 new TemperatureCeiling(
                     "strength of " + material.group() + " (" + material.name() + ")",
                     new Temperature(celsius),
-                    HeatTable.SOURCE));
+                    HeatTable.source()));
   }
 
   /**

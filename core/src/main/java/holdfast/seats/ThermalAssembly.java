@@ -201,7 +201,7 @@ public record ThermalAssembly(
             studTemperature.celsius() < room.celsius() ? "mean contraction of its group on cooling" : "as given for the material",
             inner * 1e6,
             "µm/(m·K)",
-            studTemperature.celsius() < room.celsius() ? HeatTable.SOURCE : fit.stud().material().source())
+            studTemperature.celsius() < room.celsius() ? HeatTable.source() : fit.stud().material().source())
         .step(
             "θ_A",
             "temperature of the housing",
@@ -233,7 +233,7 @@ public record ThermalAssembly(
           new Warning(
               "ceiling-unknown",
               "no ceiling is known for " + fit.housing().material().name() + "; ask its supplier before heating",
-              HeatTable.SOURCE));
+              HeatTable.source()));
     }
     if (studTemperature.compareTo(studFloor) < 0) {
       warnings.add(

@@ -22,7 +22,6 @@ public enum FrictionClass {
   /** Stainless, aluminium without lubricant: 0.30 and more, without an upper end. */
   E;
 
-  private static final Table TABLE = TableSet.bundled().table("threads/vdi-2230/2015/friction-classes");
 
   /**
    * The friction band of the class.
@@ -31,13 +30,13 @@ public enum FrictionClass {
    * @throws InputException for class E, which has no upper end: state one with {@link #friction(double)}
    */
   public Friction friction() {
-    int row = TABLE.find("class", name());
-    if (!TABLE.has(row, "greatest")) {
+    int row = table().find("class", name());
+    if (!table().has(row, "greatest")) {
       throw new InputException(
-          "friction class", name(), "one with an upper end", "class " + name() + " starts at " + TABLE.text(row, "least")
+          "friction class", name(), "one with an upper end", "class " + name() + " starts at " + table().text(row, "least")
               + " and is open; state the upper end");
     }
-    return Friction.of(TABLE.number(row, "least"), TABLE.number(row, "greatest"));
+    return Friction.of(table().number(row, "least"), table().number(row, "greatest"));
   }
 
   /**
@@ -48,7 +47,7 @@ public enum FrictionClass {
    * @throws InputException if the upper end is below the lower
    */
   public Friction friction(double greatest) {
-    return Friction.of(TABLE.number(TABLE.find("class", name()), "least"), greatest);
+    return Friction.of(table().number(table().find("class", name()), "least"), greatest);
   }
 
   /**
@@ -58,11 +57,15 @@ public enum FrictionClass {
    */
   public List<String> conditions() {
     List<String> lines = new ArrayList<>();
-    for (int row = 0; row < TABLE.size(); row++) {
-      if (TABLE.text(row, "class").equals(name())) {
-        lines.add(TABLE.text(row, "surface") + ": " + TABLE.text(row, "lubrication"));
+    for (int row = 0; row < table().size(); row++) {
+      if (table().text(row, "class").equals(name())) {
+        lines.add(table().text(row, "surface") + ": " + table().text(row, "lubrication"));
       }
     }
     return lines;
+  }
+
+  private static Table table() {
+    return TableSet.bundled().table("threads/vdi-2230/2015/friction-classes");
   }
 }

@@ -16,11 +16,6 @@ import java.util.Optional;
 
 /** Standard hexagon sizes and through holes that belong to a thread diameter. Look-ups only. */
 public final class Hexagon {
-  private static final Table HEXAGON = TableSet.bundled().table("threads/iso-4014/2011/hexagon");
-  private static final Table HOLES = TableSet.bundled().table("threads/iso-273/1979/clearance-holes");
-  private static final Table NUTS = TableSet.bundled().table("threads/asme-b18-2-2/1987/nut-widths");
-  private static final Table NUT_LIMITS = TableSet.bundled().table("threads/asme-b18-2-2/2015/nut-limits");
-  private static final Table WASHERS = TableSet.bundled().table("threads/asme-b18-21-1/2009/plain-washers");
   /** Least bearing circle of an inch nut over its least width across flats. */
   private static final double BEARING_CIRCLE = 0.95;
 
@@ -51,9 +46,9 @@ public final class Hexagon {
       return hexagon(thread, "width across flats").orElseThrow(() -> missing(thread, "width across flats"));
     }
     double d = thread.majorDiameter().mm() / 25.4;
-    for (int row = 0; row < NUTS.size(); row++) {
-      if (!NUTS.text(row, "nut").startsWith("heavy") && ThreadSeries.same(NUTS.number(row, "d"), d)) {
-        return KnownUnits.INCH.of(NUTS.number(row, "width"));
+    for (int row = 0; row < nuts().size(); row++) {
+      if (!nuts().text(row, "nut").startsWith("heavy") && ThreadSeries.same(nuts().number(row, "d"), d)) {
+        return KnownUnits.INCH.of(nuts().number(row, "width"));
       }
     }
     throw missing(thread, "width across flats");
@@ -70,9 +65,9 @@ public final class Hexagon {
   public static Length heavyWidthAcrossFlats(ScrewThread thread) {
     Objects.requireNonNull(thread, "thread");
     double d = thread.majorDiameter().mm() / 25.4;
-    for (int row = 0; thread.system() == ThreadSystem.UNIFIED && row < NUTS.size(); row++) {
-      if (NUTS.text(row, "nut").startsWith("heavy") && ThreadSeries.same(NUTS.number(row, "d"), d)) {
-        return KnownUnits.INCH.of(NUTS.number(row, "width"));
+    for (int row = 0; thread.system() == ThreadSystem.UNIFIED && row < nuts().size(); row++) {
+      if (nuts().text(row, "nut").startsWith("heavy") && ThreadSeries.same(nuts().number(row, "d"), d)) {
+        return KnownUnits.INCH.of(nuts().number(row, "width"));
       }
     }
     throw missing(thread, "heavy width across flats");
@@ -121,12 +116,12 @@ public final class Hexagon {
   public static Height nutHeight(ScrewThread thread, boolean jam) {
     Objects.requireNonNull(thread, "thread");
     int row = limits(thread);
-    if (row < 0 || !NUT_LIMITS.has(row, "height_min")) {
+    if (row < 0 || !nutLimits().has(row, "height_min")) {
       throw missing(thread, "nut height");
     }
     String column = jam ? "jam_height_" : "height_";
     return new Height(
-        KnownUnits.INCH.of(NUT_LIMITS.number(row, column + "min")), KnownUnits.INCH.of(NUT_LIMITS.number(row, column + "max")));
+        KnownUnits.INCH.of(nutLimits().number(row, column + "min")), KnownUnits.INCH.of(nutLimits().number(row, column + "max")));
   }
 
   /**
@@ -187,12 +182,12 @@ public final class Hexagon {
     int row = limits(thread);
     return row < 0
         ? Optional.empty()
-        : Optional.of(new Length(0.0254 * Math.floor(1000 * BEARING_CIRCLE * NUT_LIMITS.number(row, "width_min"))));
+        : Optional.of(new Length(0.0254 * Math.floor(1000 * BEARING_CIRCLE * nutLimits().number(row, "width_min"))));
   }
 
   private static int limits(ScrewThread thread) {
-    for (int row = 0; thread.system() == ThreadSystem.UNIFIED && row < NUT_LIMITS.size(); row++) {
-      if (ThreadSeries.same(NUT_LIMITS.number(row, "d"), thread.majorDiameter().mm() / 25.4)) {
+    for (int row = 0; thread.system() == ThreadSystem.UNIFIED && row < nutLimits().size(); row++) {
+      if (ThreadSeries.same(nutLimits().number(row, "d"), thread.majorDiameter().mm() / 25.4)) {
         return row;
       }
     }
@@ -200,21 +195,21 @@ public final class Hexagon {
   }
 
   private static Optional<Length> washer(ScrewThread thread) {
-    for (int row = 0; thread.system() == ThreadSystem.UNIFIED && row < WASHERS.size(); row++) {
-      String series = WASHERS.text(row, "series");
+    for (int row = 0; thread.system() == ThreadSystem.UNIFIED && row < washers().size(); row++) {
+      String series = washers().text(row, "series");
       if ((series.endsWith("narrow") || series.equals("type A plain"))
-          && ThreadSeries.same(WASHERS.number(row, "d"), thread.majorDiameter().mm() / 25.4)) {
-        return Optional.of(KnownUnits.INCH.of(WASHERS.number(row, "inside")));
+          && ThreadSeries.same(washers().number(row, "d"), thread.majorDiameter().mm() / 25.4)) {
+        return Optional.of(KnownUnits.INCH.of(washers().number(row, "inside")));
       }
     }
     return Optional.empty();
   }
 
   private static Optional<Length> hexagon(ScrewThread thread, String quantity) {
-    for (int row = 0; thread.system() == ThreadSystem.METRIC && row < HEXAGON.size(); row++) {
-      if (HEXAGON.text(row, "quantity").equals(quantity)
-          && ThreadSeries.same(HEXAGON.number(row, "d"), thread.majorDiameter().mm())) {
-        return Optional.of(new Length(HEXAGON.number(row, "value")));
+    for (int row = 0; thread.system() == ThreadSystem.METRIC && row < hexagon().size(); row++) {
+      if (hexagon().text(row, "quantity").equals(quantity)
+          && ThreadSeries.same(hexagon().number(row, "d"), thread.majorDiameter().mm())) {
+        return Optional.of(new Length(hexagon().number(row, "value")));
       }
     }
     return Optional.empty();
@@ -227,9 +222,9 @@ public final class Hexagon {
           case MEDIUM -> "medium";
           case COARSE -> "coarse";
         };
-    for (int row = 0; thread.system() == ThreadSystem.METRIC && row < HOLES.size(); row++) {
-      if (ThreadSeries.same(HOLES.number(row, "d"), thread.majorDiameter().mm())) {
-        return Optional.of(new Length(HOLES.number(row, column)));
+    for (int row = 0; thread.system() == ThreadSystem.METRIC && row < holes().size(); row++) {
+      if (ThreadSeries.same(holes().number(row, "d"), thread.majorDiameter().mm())) {
+        return Optional.of(new Length(holes().number(row, column)));
       }
     }
     return Optional.empty();
@@ -241,5 +236,25 @@ public final class Hexagon {
         thread.designation(),
         "of a diameter in the table",
         "the table has none for d = " + Numbers.significant(thread.majorDiameter().mm(), 6) + " mm; state the size yourself");
+  }
+
+  private static Table hexagon() {
+    return TableSet.bundled().table("threads/iso-4014/2011/hexagon");
+  }
+
+  private static Table holes() {
+    return TableSet.bundled().table("threads/iso-273/1979/clearance-holes");
+  }
+
+  private static Table nuts() {
+    return TableSet.bundled().table("threads/asme-b18-2-2/1987/nut-widths");
+  }
+
+  private static Table nutLimits() {
+    return TableSet.bundled().table("threads/asme-b18-2-2/2015/nut-limits");
+  }
+
+  private static Table washers() {
+    return TableSet.bundled().table("threads/asme-b18-21-1/2009/plain-washers");
   }
 }

@@ -3,10 +3,10 @@ package holdfast.threads;
 
 import holdfast.quantity.InputException;
 import holdfast.quantity.Numbers;
+import holdfast.tables.FromTables;
 import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 import java.util.Arrays;
 
 /**
@@ -21,31 +21,31 @@ public final class MetricToleranceKernel {
   private static final int CREST_INTERNAL = 3;
   private static final int PITCH_INTERNAL = 4;
 
-  private static final class Data {
-    static final int[] KIND;
-    static final char[] GRADE;
-    static final double[] PITCH;
-    static final double[] OVER;
-    static final double[] TO;
-    static final double[] VALUE;
+  private static final FromTables<Data> DATA =
+      FromTables.of(tables -> new Data(tables.table("threads/iso-965-1/2013/tolerances")));
 
-    static {
-      Table table = TableSet.bundled().table("threads/iso-965-1/2013/tolerances");
+  private static final class Data {
+    final int[] kind;
+    final char[] grade;
+    final double[] pitch;
+    final double[] over;
+    final double[] to;
+    final double[] value;
+
+    Data(Table table) {
       int n = table.size();
-      KIND = new int[n];
-      GRADE = new char[n];
-      PITCH = table.numbers("pitch");
-      OVER = table.numbers("d_over");
-      TO = table.numbers("d_to");
-      VALUE = table.numbers("value");
+      kind = new int[n];
+      grade = new char[n];
+      pitch = table.numbers("pitch");
+      over = table.numbers("d_over");
+      to = table.numbers("d_to");
+      value = table.numbers("value");
       for (int row = 0; row < n; row++) {
-        KIND[row] =
+        kind[row] =
             Arrays.asList("fundamental deviation", "Td", "Td2", "TD1", "TD2").indexOf(table.text(row, "kind"));
-        GRADE[row] = table.text(row, "grade").charAt(0);
+        grade[row] = table.text(row, "grade").charAt(0);
       }
     }
-
-    private Data() {}
   }
 
   private MetricToleranceKernel() {}
@@ -117,12 +117,13 @@ public final class MetricToleranceKernel {
   }
 
   private static double find(int kind, char grade, double pitch, double diameter) {
-    for (int i = 0; i < Data.VALUE.length; i++) {
-      if (Data.KIND[i] == kind
-          && Data.GRADE[i] == grade
-          && Math.abs(Data.PITCH[i] - pitch) < 1e-6
-          && (Double.isNaN(diameter) || (diameter > Data.OVER[i] && diameter <= Data.TO[i]))) {
-        return Data.VALUE[i];
+    Data data = DATA.get();
+    for (int i = 0; i < data.value.length; i++) {
+      if (data.kind[i] == kind
+          && data.grade[i] == grade
+          && Math.abs(data.pitch[i] - pitch) < 1e-6
+          && (Double.isNaN(diameter) || (diameter > data.over[i] && diameter <= data.to[i]))) {
+        return data.value[i];
       }
     }
     throw new InputException(

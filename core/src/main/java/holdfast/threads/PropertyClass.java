@@ -67,7 +67,7 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    */
   public static PropertyClass of(String name) {
     Objects.requireNonNull(name, "name");
-    PropertyClass found = StrengthTables.CLASSES.get(key(name));
+    PropertyClass found = StrengthTables.CLASSES.get().get(key(name));
     if (found == null) {
       throw new InputException(
           "property class", "'" + name + "'", "one of " + String.join(", ", names()), "the classes of the table set");
@@ -81,7 +81,7 @@ public record PropertyClass(String name, String document, List<Band> bands) impl
    * @return the full names
    */
   public static List<String> names() {
-    return StrengthTables.CLASSES.values().stream().map(PropertyClass::name).distinct().toList();
+    return StrengthTables.CLASSES.get().values().stream().map(PropertyClass::name).distinct().toList();
   }
 
   /**

@@ -39,10 +39,10 @@ public record RatedLoad(
     double unit = 1;
     int row = -1;
     if (propertyClass.document().startsWith("ISO 898-1")) {
-      table = StrengthTables.ISO_LOADS;
+      table = StrengthTables.isoLoads();
       row = table.find("thread", thread.designation(), "class", propertyClass.name(), "kind", kind);
     } else if (propertyClass.document().equals("ASTM A574")) {
-      table = StrengthTables.A574_LOADS;
+      table = StrengthTables.a574Loads();
       unit = KnownUnits.LBF.factor();
       row = table.find("thread", thread.designation(), "kind", kind);
     }

@@ -3,6 +3,7 @@ package holdfast.threads;
 
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
+import holdfast.tables.FromTables;
 import holdfast.tables.SourceRef;
 import holdfast.tables.Table;
 import holdfast.tables.TableSet;
@@ -14,24 +15,30 @@ import java.util.Map;
 
 /** The strength classes and load tables, read once. */
 final class StrengthTables {
-  static final Map<String, PropertyClass> CLASSES = classes();
-  static final Table ISO_LOADS = TableSet.bundled().table("threads/iso-898-1/2013/loads");
-  static final Table A574_LOADS = TableSet.bundled().table("threads/astm-a574/2013/loads");
+  static final FromTables<Map<String, PropertyClass>> CLASSES = FromTables.of(StrengthTables::classes);
 
   private StrengthTables() {}
 
-  private static Map<String, PropertyClass> classes() {
+  static Table isoLoads() {
+    return TableSet.bundled().table("threads/iso-898-1/2013/loads");
+  }
+
+  static Table a574Loads() {
+    return TableSet.bundled().table("threads/astm-a574/2013/loads");
+  }
+
+  private static Map<String, PropertyClass> classes(TableSet tables) {
     Map<String, List<Band>> bands = new LinkedHashMap<>();
     Map<String, String> documents = new LinkedHashMap<>();
-    Table iso = TableSet.bundled().table("threads/iso-898-1/2013/property-classes");
+    Table iso = tables.table("threads/iso-898-1/2013/property-classes");
     for (int row = 0; row < iso.size(); row++) {
       add(bands, documents, iso, row, iso.text(row, "class"), "ISO 898-1:2013", 1, 1, "d_over");
     }
-    Table stainless = TableSet.bundled().table("threads/iso-3506-1/2020/property-classes");
+    Table stainless = tables.table("threads/iso-3506-1/2020/property-classes");
     for (int row = 0; row < stainless.size(); row++) {
       add(bands, documents, stainless, row, stainless.text(row, "class"), "ISO 3506-1:2020", 1, 1, "");
     }
-    Table inch = TableSet.bundled().table("threads/inch-grades/reprints/grades");
+    Table inch = tables.table("threads/inch-grades/reprints/grades");
     for (int row = 0; row < inch.size(); row++) {
       String document = inch.text(row, "document");
       add(bands, documents, inch, row, inch.text(row, "grade"), document, 25.4, KnownUnits.KSI.factor(), "d_over");

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.threads;
 
+import holdfast.tables.FromTables;
 import holdfast.tables.Provenance;
 import holdfast.tables.Table;
-import holdfast.tables.TableSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -35,13 +35,12 @@ final class ThreadSeries {
       String series,
       Provenance provenance) {}
 
-  static final List<Entry> METRIC = metric();
-  static final List<Entry> UNIFIED = unified();
+  static final FromTables<List<Entry>> METRIC = FromTables.of(tables -> metric(tables.table(METRIC_TABLE)));
+  static final FromTables<List<Entry>> UNIFIED = FromTables.of(tables -> unified(tables.table(UNIFIED_TABLE)));
 
   private ThreadSeries() {}
 
-  private static List<Entry> metric() {
-    Table table = TableSet.bundled().table(METRIC_TABLE);
+  private static List<Entry> metric(Table table) {
     List<Entry> entries = new ArrayList<>();
     for (int row = 0; row < table.size(); row++) {
       double d = table.number(row, "d");
@@ -59,8 +58,7 @@ final class ThreadSeries {
     return List.copyOf(entries);
   }
 
-  private static List<Entry> unified() {
-    Table table = TableSet.bundled().table(UNIFIED_TABLE);
+  private static List<Entry> unified(Table table) {
     List<Entry> entries = new ArrayList<>();
     for (int row = 0; row < table.size(); row++) {
       double inches = table.number(row, "d");
@@ -92,7 +90,7 @@ final class ThreadSeries {
 
   /** The coarse thread of a metric diameter; null if there is none. */
   static Entry coarse(double d) {
-    for (Entry entry : METRIC) {
+    for (Entry entry : METRIC.get()) {
       if (same(entry.size(), d) && entry.series().equals("coarse")) {
         return entry;
       }

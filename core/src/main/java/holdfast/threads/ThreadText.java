@@ -84,19 +84,22 @@ final class ThreadText {
       Entry coarse = ThreadSeries.coarse(d);
       if (coarse == null) {
         throw new InputException(
-            "thread designation", "'" + text + "'", choices(ThreadSeries.METRIC, d, "M"), "ISO 261:1998 has no coarse thread M"
+            "thread designation",
+            "'" + text + "'",
+            choices(ThreadSeries.METRIC.get(), d, "M"),
+            "ISO 261:1998 has no coarse thread M"
                 + Numbers.shortest(d));
       }
       return finish(coarse, coarse.pitch(), m.group(4));
     }
     double pitch = Double.parseDouble(m.group(3));
     double lead = m.group(2) == null ? pitch : Double.parseDouble(m.group(2));
-    Entry entry = ThreadSeries.find(ThreadSeries.METRIC, d, pitch);
+    Entry entry = ThreadSeries.find(ThreadSeries.METRIC.get(), d, pitch);
     if (entry == null) {
       throw new InputException(
           "thread designation",
           "'" + text + "'",
-          choices(ThreadSeries.METRIC, d, "M"),
+          choices(ThreadSeries.METRIC.get(), d, "M"),
           "ISO 261:1998 does not have this pitch with this diameter; ScrewThread.custom(d, pitch) takes any");
     }
     double starts = lead / pitch;
@@ -118,16 +121,16 @@ final class ThreadText {
     double tpi = Double.parseDouble(m.group(3));
     String sizeText = m.group(2);
     double size = numbered ? numberedSize(sizeText) : inches(sizeText);
-    Entry entry = ThreadSeries.find(ThreadSeries.UNIFIED, size, tpi);
+    Entry entry = ThreadSeries.find(ThreadSeries.UNIFIED.get(), size, tpi);
     if (entry == null && !numbered && sizeText.matches("\\d+") && Integer.parseInt(sizeText) <= 12) {
       // "10-32" is the numbered size: no thread of 10 inches has 32 threads per inch.
-      entry = ThreadSeries.find(ThreadSeries.UNIFIED, numberedSize(sizeText), tpi);
+      entry = ThreadSeries.find(ThreadSeries.UNIFIED.get(), numberedSize(sizeText), tpi);
     }
     if (entry == null) {
       throw new InputException(
           "thread designation",
           "'" + text + "'",
-          choices(ThreadSeries.UNIFIED, size, ""),
+          choices(ThreadSeries.UNIFIED.get(), size, ""),
           "the unified standard series do not have this combination; ScrewThread.customUnified(d, threadsPerInch) takes any");
     }
     Matcher named = SERIES.matcher(m.group(4));
@@ -149,7 +152,7 @@ final class ThreadText {
 
   private static Entry entryOfSeries(double size, double tpi, String series) {
     String wanted = series.toUpperCase(Locale.ROOT).replace("UNR", "UN");
-    for (Entry entry : ThreadSeries.UNIFIED) {
+    for (Entry entry : ThreadSeries.UNIFIED.get()) {
       boolean same = ThreadSeries.same(entry.size(), size) && ThreadSeries.same(entry.tpi(), tpi);
       String own = entry.series();
       boolean constant = own.endsWith("-UN") && wanted.equals("UN");
@@ -162,7 +165,7 @@ final class ThreadText {
 
   private static List<String> seriesOf(double size, double tpi) {
     List<String> names = new ArrayList<>();
-    for (Entry entry : ThreadSeries.UNIFIED) {
+    for (Entry entry : ThreadSeries.UNIFIED.get()) {
       if (ThreadSeries.same(entry.size(), size) && ThreadSeries.same(entry.tpi(), tpi)) {
         names.add(entry.series());
       }

@@ -165,7 +165,7 @@ class LoadFormulasTest {
 
   @Test
   void curvesAreStraightBetweenTheirPointsAndEndWithThem() {
-    Curve curve = new Curve(new double[] {1, 2, 4}, new double[] {10, 30, 20});
+    Curve curve = Curve.of(tables -> new double[][] {{1, 2, 4}, {10, 30, 20}});
     assertEquals(10, curve.at(1, "x", ""));
     assertEquals(30, curve.at(2, "x", ""));
     assertEquals(20, curve.at(4, "x", ""));
@@ -178,6 +178,6 @@ class LoadFormulasTest {
     assertEquals("x", refused(() -> curve.at(4.001, "x", "")));
     assertEquals(10, curve.inside(-5));
     assertEquals(20, curve.inside(50));
-    assertEquals(7, new Curve(new double[] {1}, new double[] {7}).inside(3));
+    assertEquals(7, Curve.of(tables -> new double[][] {{1}, {7}}).inside(3));
   }
 }

@@ -54,7 +54,7 @@ class FitLawsTest {
   }
 
   private static boolean defined(double size, int grade) {
-    return IsoTables.IT[grade * IsoTables.COUNT + LimitDeviationsKernel.range(size)] != IsoTables.UNDEFINED;
+    return IsoTables.get().tolerance(grade, LimitDeviationsKernel.range(size)) != IsoTables.UNDEFINED;
   }
 
   @Property(tries = 5000)

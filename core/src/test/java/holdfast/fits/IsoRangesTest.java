@@ -11,7 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class IsoRangesTest {
-  private static final Table TABLE_1 = IsoTables.TOLERANCES;
+  private static final Table TABLE_1 = IsoTables.get().tolerances;
 
   /** The 21 ranges of Table 1, the first of them cut at 1 mm. */
   @Test

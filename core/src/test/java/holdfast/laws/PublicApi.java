@@ -34,25 +34,36 @@ final class PublicApi {
 
   /** The public classes of the exported packages, in the order of their names. */
   static List<Class<?>> classes() {
+    List<Class<?>> found = new ArrayList<>();
+    for (String name : names()) {
+      try {
+        Class<?> type = Class.forName(name);
+        if (isPublic(type) && !type.getPackageName().equals("holdfast.shell")) {
+          found.add(type);
+        }
+      } catch (ClassNotFoundException e) {
+        throw new LinkageError("the classes under test", e);
+      }
+    }
+    return found;
+  }
+
+  /** All classes of core, public or not. */
+  static List<String> names() {
     try {
       Path root = Path.of(holdfast.quantity.Check.class.getProtectionDomain().getCodeSource().getLocation().toURI());
       try (Stream<Path> files = Files.walk(root)) {
-        List<Class<?>> found = new ArrayList<>();
-        for (Path file : (Iterable<Path>) files.filter(f -> f.toString().endsWith(".class")).sorted()::iterator) {
-          String name = root.relativize(file).toString().replace(file.getFileSystem().getSeparator(), ".");
-          if (name.equals("module-info.class") || name.endsWith("package-info.class")) {
-            continue;
-          }
-          Class<?> type = Class.forName(name.substring(0, name.length() - ".class".length()));
-          if (isPublic(type) && !type.getPackageName().equals("holdfast.shell")) {
-            found.add(type);
-          }
-        }
-        return found;
+        return files
+            .filter(file -> file.toString().endsWith(".class"))
+            .map(file -> root.relativize(file).toString().replace(file.getFileSystem().getSeparator(), "."))
+            .filter(name -> !name.equals("module-info.class") && !name.endsWith("package-info.class"))
+            .map(name -> name.substring(0, name.length() - ".class".length()))
+            .sorted()
+            .toList();
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    } catch (URISyntaxException | ClassNotFoundException e) {
+    } catch (URISyntaxException e) {
       throw new LinkageError("the classes under test", e);
     }
   }

@@ -103,7 +103,7 @@ class ScrewThreadTest {
   /** Lengths of engagement by which the tolerances go: the diameter up to the 8-thread series, nine pitches in finer ones. */
   @Test
   void everyCombinationHasLimits() {
-    for (ThreadSeries.Entry entry : ThreadSeries.UNIFIED) {
+    for (ThreadSeries.Entry entry : ThreadSeries.UNIFIED.get()) {
       ScrewThread thread = ScrewThread.of(entry.designation());
       assertEquals(entry.designation(), thread.designation());
       assertTrue(ThreadLimits.of(thread, "2A").pitchLeast().compareTo(ThreadLimits.of(thread, "2B").pitchLeast()) < 0);
