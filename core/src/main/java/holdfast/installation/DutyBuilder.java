@@ -28,7 +28,7 @@ public final class DutyBuilder extends Description<Duty> {
   private double trackHardness;
   private Angle trackMisalignment;
   private Port feed;
-  private boolean lubricationStated;
+  private final Choice greasing = new Choice("greasing");
   private boolean uprightAxis;
   private Surroundings surroundings = Surroundings.clean();
   private StudDuty loadChange;
@@ -73,14 +73,14 @@ public final class DutyBuilder extends Description<Duty> {
   }
 
   /**
-   * States the lubricant. How clean it stays follows from the dirt of the place and the seals of the roller.
+   * States the lubricant. How clean it stays follows from the dirt of the place and the seals of the roller, unless it is
+   * stated.
    *
    * @param atWork viscosity of the oil, or of the base oil of the grease, at the temperature of the work
    * @return this builder
    */
   public DutyBuilder lubricant(KinematicViscosity atWork) {
     this.viscosity = Objects.requireNonNull(atWork, "atWork");
-    this.contamination = null;
     return this;
   }
 
@@ -151,10 +151,11 @@ public final class DutyBuilder extends Description<Duty> {
    *
    * @param port the port
    * @return this builder
+   * @throws holdfast.quantity.InputException if the roller is said to be lubricated for life too
    */
   public DutyBuilder greaseThrough(Port port) {
     this.feed = Objects.requireNonNull(port, "port");
-    this.lubricationStated = true;
+    greasing.make("greaseThrough");
     return this;
   }
 
@@ -162,10 +163,10 @@ public final class DutyBuilder extends Description<Duty> {
    * States that the roller is lubricated for life and never greased again.
    *
    * @return this builder
+   * @throws holdfast.quantity.InputException if a port for grease is stated too
    */
   public DutyBuilder lubricatedForLife() {
-    this.feed = null;
-    this.lubricationStated = true;
+    greasing.make("lubricatedForLife");
     return this;
   }
 
@@ -210,7 +211,7 @@ public final class DutyBuilder extends Description<Duty> {
         .need(workingTemperature, "temperature at work")
         .need(viscosity, "lubricant")
         .need(track, "track")
-        .need(lubricationStated ? "stated" : null, "port for grease (or lubricated for life)");
+        .need(greasing.isMade() ? greasing : null, "port for grease (or lubricated for life)");
   }
 
   @Override

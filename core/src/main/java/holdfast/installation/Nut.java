@@ -147,6 +147,7 @@ public record Nut(
     private Double reserve;
     private Length engaged;
     private Stress shearStrength;
+    private final Choice securing = new Choice("locking of the nut");
     private NutLocking locking = NutLocking.NONE;
     private ThreadCondition condition;
     private NutStack stack;
@@ -226,10 +227,11 @@ public record Nut(
      *
      * @param means the means, other than a self-locking nut
      * @return this builder
+     * @throws holdfast.quantity.InputException if a self-locking nut is stated too
      */
     public Builder locking(NutLocking means) {
       this.locking = Objects.requireNonNull(means, "means");
-      this.prevailing = new Torque(0);
+      securing.make("locking");
       return this;
     }
 
@@ -238,10 +240,12 @@ public record Nut(
      *
      * @param measured prevailing torque as measured while the nut is run down on this stud
      * @return this builder
+     * @throws holdfast.quantity.InputException if another means of locking is stated too
      */
     public Builder selfLocking(Torque measured) {
-      this.locking = NutLocking.SELF_LOCKING;
       this.prevailing = Objects.requireNonNull(measured, "measured");
+      this.locking = NutLocking.SELF_LOCKING;
+      securing.make("selfLocking");
       return this;
     }
 

@@ -20,10 +20,10 @@ import java.util.Objects;
 public abstract sealed class RollerBuilder<R extends MountedRoller, B extends RollerBuilder<R, B>> extends Description<R>
     permits StudRollerBuilder, YokeRollerBuilder {
   final String name;
-  Length outsideDiameter;
-  Length ringWidth;
-  Length crownRadius;
-  MeasureSystem system;
+  private Length outsideDiameter;
+  private Length ringWidth;
+  private Length crownRadius;
+  private MeasureSystem system;
   RollerKind kind;
   boolean sealed;
   LoadRatings ratings;
@@ -42,9 +42,26 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
 
   abstract B self();
 
+  Length outsideDiameter() {
+    return outsideDiameter;
+  }
+
+  Length ringWidth() {
+    return ringWidth;
+  }
+
+  Length crownRadius() {
+    return crownRadius;
+  }
+
+  MeasureSystem system() {
+    return system;
+  }
+
   /** The system of measures: metric if nothing tells it. */
   final MeasureSystem measures() {
-    return system == null ? MeasureSystem.METRIC : system;
+    MeasureSystem known = system();
+    return known == null ? MeasureSystem.METRIC : known;
   }
 
   /** The limits common to all rollers with those of what holds it; null where not stated. */
@@ -57,7 +74,7 @@ public abstract sealed class RollerBuilder<R extends MountedRoller, B extends Ro
   void missing(Missing missing) {
     missing
         .need(name, "name")
-        .need(outsideDiameter, "ring")
+        .need(outsideDiameter(), "ring")
         .need(kind, "inside (rolling elements and seals)")
         .need(ratings, "ratings")
         .need(coldest, "temperatures");

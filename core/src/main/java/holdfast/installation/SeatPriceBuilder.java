@@ -39,6 +39,7 @@ public final class SeatPriceBuilder {
   private Length faceDiameter;
   private Map<String, Length> clearances;
   private Traced play;
+  private final Choice pair = new Choice("play of the seat");
 
   SeatPriceBuilder(RollerInterior interior, LoadRatings ratings) {
     this.interior = interior;
@@ -126,6 +127,7 @@ public final class SeatPriceBuilder {
    *
    * @param fit the fit
    * @return this builder
+   * @throws holdfast.quantity.InputException if one clearance is stated too
    */
   public SeatPriceBuilder fit(Fit fit) {
     Objects.requireNonNull(fit, "fit");
@@ -137,6 +139,7 @@ public final class SeatPriceBuilder {
    *
    * @param fit the fit, warm or cold
    * @return this builder
+   * @throws holdfast.quantity.InputException if one clearance is stated too
    */
   public SeatPriceBuilder fit(FitAtTemperature fit) {
     Objects.requireNonNull(fit, "fit");
@@ -150,6 +153,7 @@ public final class SeatPriceBuilder {
    *
    * @param fit the readings
    * @return this builder
+   * @throws holdfast.quantity.InputException if one clearance is stated too
    */
   public SeatPriceBuilder fit(MeasuredFit fit) {
     Objects.requireNonNull(fit, "fit");
@@ -162,15 +166,17 @@ public final class SeatPriceBuilder {
    *
    * @param clearance diametral clearance at the temperature of the work; negative for an interference
    * @return this builder
+   * @throws holdfast.quantity.InputException if a fit is stated too
    */
   public SeatPriceBuilder clearance(Length clearance) {
     Objects.requireNonNull(clearance, "clearance");
+    pair.make("clearance");
     this.clearances = new LinkedHashMap<>(Map.of("given pair", clearance));
-    this.play = null;
     return this;
   }
 
   private SeatPriceBuilder pairs(Length loose, Length mean, Length tight, Traced source) {
+    pair.make("fit");
     this.clearances = new LinkedHashMap<>();
     clearances.put(LOOSEST, loose);
     clearances.put("mean pair", mean);

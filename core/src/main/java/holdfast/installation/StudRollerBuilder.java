@@ -12,6 +12,7 @@ import holdfast.rollers.RollerSize;
 import holdfast.seats.Material;
 import holdfast.seats.StudMaterial;
 import java.util.Objects;
+import java.util.function.Function;
 
 /** Collects the description of a stud roller. Not thread-safe. */
 public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRollerBuilder> {
@@ -65,29 +66,45 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
     return this;
   }
 
-  /** Takes from the table what has not been stated. */
-  private void fromTable() {
-    if (tabulated == null) {
-      return;
-    }
-    if (system == null) {
-      system = tabulated.series().system();
-    }
-    if (outsideDiameter == null) {
-      ring(tabulated.outsideDiameter(), tabulated.ringWidth(), tabulatedCrown);
-    }
-    if (flangeDiameter == null) {
-      flange(tabulated.faceDiameter(), tabulated.stud().overhang());
-    }
-    if (studDiameter == null) {
-      stud(tabulated.stud().diameter(), usualStudTolerance(tabulated.series().system()));
-    }
-    if (lengths == null) {
-      lengths(tabulated.stud().length(), tabulated.stud().threadLength());
-    }
-    if (thread == null) {
-      thread(tabulated.stud().threads().get(0));
-    }
+  /** What was stated; else what the table tells; null without both. */
+  private <T> T orTable(T stated, Function<RollerSize, T> tabulatedValue) {
+    return stated == null && tabulated != null ? tabulatedValue.apply(tabulated) : stated;
+  }
+
+  @Override
+  Length outsideDiameter() {
+    return orTable(super.outsideDiameter(), RollerSize::outsideDiameter);
+  }
+
+  @Override
+  Length ringWidth() {
+    return orTable(super.ringWidth(), RollerSize::ringWidth);
+  }
+
+  @Override
+  Length crownRadius() {
+    return orTable(super.crownRadius(), size -> tabulatedCrown);
+  }
+
+  @Override
+  MeasureSystem system() {
+    return orTable(super.system(), size -> size.series().system());
+  }
+
+  private Length flangeDiameter() {
+    return orTable(flangeDiameter, RollerSize::faceDiameter);
+  }
+
+  private Length studDiameter() {
+    return orTable(studDiameter, size -> size.stud().diameter());
+  }
+
+  private String thread() {
+    return orTable(thread, size -> size.stud().threads().get(0));
+  }
+
+  private HeadForm head() {
+    return head == null && fittingInSocket ? HeadForm.HEXAGON_SOCKET : head;
   }
 
   /**
@@ -200,12 +217,11 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
   }
 
   /**
-   * States that the head has a hexagon socket with a grease fitting built in.
+   * States that the head has a hexagon socket with a grease fitting built in. Another form of head contradicts it.
    *
    * @return this builder
    */
   public StudRollerBuilder fittingInSocket() {
-    this.head = HeadForm.HEXAGON_SOCKET;
     this.fittingInSocket = true;
     return this;
   }
@@ -273,35 +289,34 @@ public final class StudRollerBuilder extends RollerBuilder<StudRoller, StudRolle
 
   @Override
   void missing(Missing missing) {
-    fromTable();
     super.missing(missing);
     missing
-        .need(flangeDiameter, "flange")
-        .need(studDiameter, "stud")
-        .need(thread, "thread")
+        .need(flangeDiameter(), "flange")
+        .need(studDiameter(), "stud")
+        .need(thread(), "thread")
         .need(greaseBore, "grease bore (0 mm for a solid stud)")
         .need(material, "material of the stud")
-        .need(head, "head");
+        .need(head(), "head");
   }
 
   @Override
   StudRoller make() {
     return new StudRoller(
         name,
-        outsideDiameter,
-        ringWidth,
-        crownRadius,
-        flangeDiameter,
-        ringGap,
-        studDiameter,
-        studTolerance,
-        lengths,
-        thread,
+        outsideDiameter(),
+        ringWidth(),
+        crownRadius(),
+        flangeDiameter(),
+        orTable(ringGap, size -> size.stud().overhang()),
+        studDiameter(),
+        orTable(studTolerance, size -> usualStudTolerance(size.series().system())),
+        orTable(lengths, size -> new StudLengths(size.stud().length(), size.stud().threadLength())),
+        thread(),
         greaseBore,
         crossHole,
         material,
         seatRoughness,
-        new RollerBuild(measures(), kind, sealed, head, fittingInSocket, eccentricCollar, openings),
+        new RollerBuild(measures(), kind, sealed, head(), fittingInSocket, eccentricCollar, openings),
         ratings,
         ratingsFrom,
         limits(studLimit, greatestTorque),

@@ -9,6 +9,7 @@ import java.util.Objects;
 public final class YokeRollerBuilder extends RollerBuilder<YokeRoller, YokeRollerBuilder> {
   private Length bore;
   private String boreTolerance;
+  private final Choice inside = new Choice("inside of the yoke roller");
   private boolean innerRing;
   private Length seatWidth;
   private boolean ringHole;
@@ -30,12 +31,14 @@ public final class YokeRollerBuilder extends RollerBuilder<YokeRoller, YokeRolle
    * @param tolerance its limit deviations, for example {@code "0/-0.010 mm"}, or its tolerance class
    * @param width width of the inner ring
    * @return this builder
+   * @throws holdfast.quantity.InputException if a roller without inner ring is stated too
    */
   public YokeRollerBuilder bore(Length diameter, String tolerance, Length width) {
     this.bore = Objects.requireNonNull(diameter, "diameter");
     this.boreTolerance = Objects.requireNonNull(tolerance, "tolerance");
     this.seatWidth = Objects.requireNonNull(width, "width");
     this.innerRing = true;
+    inside.make("bore");
     return this;
   }
 
@@ -46,12 +49,14 @@ public final class YokeRollerBuilder extends RollerBuilder<YokeRoller, YokeRolle
    * @param tolerance its tolerance class, for example {@code "F6"}, or its limit deviations
    * @param width width over which the needles touch the pin
    * @return this builder
+   * @throws holdfast.quantity.InputException if the bore of an inner ring is stated too
    */
   public YokeRollerBuilder withoutInnerRing(Length diameter, String tolerance, Length width) {
     this.bore = Objects.requireNonNull(diameter, "diameter");
     this.boreTolerance = Objects.requireNonNull(tolerance, "tolerance");
     this.seatWidth = Objects.requireNonNull(width, "width");
     this.innerRing = false;
+    inside.make("withoutInnerRing");
     return this;
   }
 
@@ -84,8 +89,8 @@ public final class YokeRollerBuilder extends RollerBuilder<YokeRoller, YokeRolle
 
   @Override
   YokeRoller make() {
-    return new YokeRoller(name, outsideDiameter, ringWidth, crownRadius, bore, boreTolerance, innerRing, seatWidth, ringHole,
-        measures(), kind, sealed, ratings, ratingsFrom, limits(pinLimit, null), interior);
+    return new YokeRoller(name, outsideDiameter(), ringWidth(), crownRadius(), bore, boreTolerance, innerRing, seatWidth,
+        ringHole, measures(), kind, sealed, ratings, ratingsFrom, limits(pinLimit, null), interior);
   }
 
   /**

@@ -96,7 +96,7 @@ class PlanPartsTest {
 
   @Test
   void rollersKeepWhatIsStated() {
-    StudRoller all = roller().ringLimits(kN(8), kN(13)).studLimit(kN(9)).trackCapacity(kN(4)).system(MeasureSystem.INCH)
+    StudRoller all = roller().head(HeadForm.HEXAGON_SOCKET).ringLimits(kN(8), kN(13)).studLimit(kN(9)).trackCapacity(kN(4)).system(MeasureSystem.INCH)
         .fittingInSocket().eccentricCollar().openings(Openings.none()).build();
     assertEquals(kN(8), all.limits().turning());
     assertEquals(kN(13), all.limits().standing());

@@ -219,16 +219,19 @@ class SheetSectionsTest {
     assertTrue(pictures(section(impossible, "Prepare the parts")).isEmpty());
     // Full complement: a tenth.
     assertTrue(entry(section(slip, "Lubricate"), "Because").contains("× 0.1"));
-    Section life = section(with(duty().lubricatedForLife().build()), "Lubricate");
+    Section life = section(with(anyDuty().lubricatedForLife().build()), "Lubricate");
     assertEquals(List.of("Viscosity at work", "Kind of grease", "Grease"), labels(life));
     assertTrue(entry(life, "Grease").startsWith("none later"));
     assertEquals(List.of(), blanks(life));
   }
 
   private DutyBuilder duty() {
+    return anyDuty().greaseThrough(Port.HEAD);
+  }
+
+  private DutyBuilder anyDuty() {
     return Duty.of(LoadSpectrum.constant(kN(2.1), rpm(180))).life(hours(20000), Reliability.ofPercent(95)).staticSafety(2)
-        .at(degC(60)).lubricant(press.duty().viscosity(), press.duty().contamination()).track(ContactSurface.flat(), 45)
-        .greaseThrough(Port.HEAD);
+        .at(degC(60)).lubricant(press.duty().viscosity(), press.duty().contamination()).track(ContactSurface.flat(), 45);
   }
 
   private InstallationPlan with(Duty duty) {

@@ -16,6 +16,7 @@ import holdfast.quantity.InputException;
 import holdfast.seats.StudDuty;
 import holdfast.seats.StudMaterial;
 import java.util.List;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 
 /** Fatigue of the stud and locking of its nut, inside a plan. */
@@ -96,14 +97,14 @@ class StudAtWorkTest {
   void vibrationAsksForALockAndAWornNutIsNamed() {
     InstallationPlan inch = ExampleJobs.inchSlipFit();
     assertTrue(inch.sheet().text().contains("a lock washer"));
-    Nut.Builder bare =
+    Supplier<Nut.Builder> nut = () ->
         Nut.onFace(inch("0.876"), inch("0.656")).friction(ThreadCondition.OILED, 0.10, 0.16).wrench(inLbf(380), 0.04).reserve(1.2);
-    assertTrue(nut(inch, bare.build()).sheet().text().replaceAll("\\s+", " ").contains("the place vibrates"));
+    assertTrue(nut(inch, nut.get().build()).sheet().text().replaceAll("\\s+", " ").contains("the place vibrates"));
     assertEquals(6, inch.duty().surroundings().vibration().value() * 10, 1e-9);
     assertEquals(Surroundings.clean().vibration(mmPerS(6)).vibration(), inch.duty().surroundings().vibration());
-    String worn = nut(inch, bare.selfLocking(inLbf(1)).build()).sheet().text().replaceAll("\\s+", " ");
+    String worn = nut(inch, nut.get().selfLocking(inLbf(1)).build()).sheet().text().replaceAll("\\s+", " ");
     assertTrue(worn.contains("it is worn, take a new one"), worn);
-    assertTrue(nut(inch, bare.locking(NutLocking.THREAD_LOCKER).build()).sheet().text().contains("thread locker"));
+    assertTrue(nut(inch, nut.get().locking(NutLocking.THREAD_LOCKER).build()).sheet().text().contains("thread locker"));
   }
 
   private static InstallationPlan nut(InstallationPlan plan, Nut nut) {

@@ -33,9 +33,13 @@ class YokePlanTest {
   private final YokePlan example = ExampleJobs.yokeInFork();
 
   static YokeRollerBuilder roller() {
+    return anyRoller().bore(mm(20), "0/-0.010 mm", mm(25));
+  }
+
+  /** With or without inner ring. */
+  static YokeRollerBuilder anyRoller() {
     return YokeRoller.named("test roller")
         .ring(mm(52), mm(24), mm(0))
-        .bore(mm(20), "0/-0.010 mm", mm(25))
         .greaseHoleInRing()
         .inside(RollerKind.CAGED_NEEDLE, true)
         .ratings(LoadRatings.trackRoller(kN(21), kN(34), OuterRing.DEFLECTING))
@@ -54,13 +58,17 @@ class YokePlanTest {
   }
 
   static DutyBuilder duty() {
+    return anyDuty().greaseThrough(Port.HEAD);
+  }
+
+  /** Greased or not. */
+  static DutyBuilder anyDuty() {
     return Duty.of(kN(4.5), rpm(90))
         .life(hours(8000), Reliability.ofPercent(90))
         .staticSafety(2)
         .at(degC(45))
         .lubricant(mm2PerS(180), ContaminationLevel.NORMAL_CLEANLINESS)
-        .track(ContactSurface.flat(), 42)
-        .greaseThrough(Port.HEAD);
+        .track(ContactSurface.flat(), 42);
   }
 
   static YokePlan plan(YokeRollerBuilder roller, Pin.Builder pin, Fork.Builder fork, DutyBuilder duty) {
@@ -104,7 +112,7 @@ class YokePlanTest {
 
   @Test
   void needlesOnThePinNeedAHardPinAndClearance() {
-    YokeRollerBuilder bare = roller().withoutInnerRing(mm(20), "F6", mm(20));
+    YokeRollerBuilder bare = anyRoller().withoutInnerRing(mm(20), "F6", mm(20));
     stopped(plan(bare, pin(), fork(), duty()), "its hardness is not stated");
     stopped(plan(bare, pin().hardness(45), fork(), duty()), "it has 45");
     assertEquals(List.of(), plan(bare, pin().hardness(60), fork(), duty()).stops());
@@ -129,7 +137,7 @@ class YokePlanTest {
         .inside(RollerKind.CAGED_NEEDLE, true).ratings(LoadRatings.trackRoller(kN(21), kN(34), OuterRing.DEFLECTING))
         .temperatures(degC(-20), degC(120));
     stopped(plan(closed, pin(), fork(), duty()), "the inner ring has no grease hole");
-    assertTrue(plan(closed, pin(), fork(), duty().lubricatedForLife()).greasing().isEmpty());
+    assertTrue(plan(closed, pin(), fork(), anyDuty().lubricatedForLife()).greasing().isEmpty());
   }
 
   @Test

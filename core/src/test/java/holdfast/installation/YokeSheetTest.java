@@ -9,6 +9,8 @@ import static holdfast.installation.SheetSectionsTest.notices;
 import static holdfast.installation.SheetSectionsTest.pictures;
 import static holdfast.installation.SheetSectionsTest.section;
 import static holdfast.installation.SheetSectionsTest.signals;
+import static holdfast.installation.YokePlanTest.anyDuty;
+import static holdfast.installation.YokePlanTest.anyRoller;
 import static holdfast.installation.YokePlanTest.duty;
 import static holdfast.installation.YokePlanTest.fork;
 import static holdfast.installation.YokePlanTest.pin;
@@ -44,7 +46,7 @@ class YokeSheetTest {
   private static final YokePlan SLIDING = plan(roller(), pin(), fork().bore("H7"), duty());
   private static final YokePlan PRESSED = plan(roller(), pin(), fork().bore("R7").ringClamped(), duty());
   private static final YokePlan BARE =
-      plan(roller().ring(mm(52), mm(24), mm(500)).withoutInnerRing(mm(20), "F6", mm(20)).inside(RollerKind.CAGED_NEEDLE, true),
+      plan(anyRoller().ring(mm(52), mm(24), mm(500)).withoutInnerRing(mm(20), "F6", mm(20)).inside(RollerKind.CAGED_NEEDLE, true),
           pin().drilled(mm(4), mm(3), true).hardness(61), fork(), duty());
 
   private static List<String> titles(MountingPlan plan) {
@@ -103,14 +105,14 @@ class YokeSheetTest {
     assertTrue(entry(parts, "Pin").startsWith("20 mm, grease bore 4 mm right through, cross hole 3 mm, "));
     assertFalse(labels(parts).contains("Fit of the roller on the pin"));
     // 58 HRC are enough, anything less is not.
-    YokeRollerBuilder bare = roller().withoutInnerRing(mm(20), "F6", mm(20));
+    YokeRollerBuilder bare = anyRoller().withoutInnerRing(mm(20), "F6", mm(20));
     assertEquals(List.of(), plan(bare, pin().hardness(58), fork(), duty()).stops());
     assertEquals(1, plan(bare, pin().hardness(57.9), fork(), duty()).stops().size());
   }
 
   @Test
   void aPinIsDescribedAsItIsDrilled() {
-    Section solid = section(plan(roller(), pin().drilled(mm(0), mm(0), false), fork(), duty().lubricatedForLife()), PARTS);
+    Section solid = section(plan(roller(), pin().drilled(mm(0), mm(0), false), fork(), anyDuty().lubricatedForLife()), PARTS);
     assertEquals("20 mm, solid, " + Material.of("16MnCr5"), entry(solid, "Pin"));
     Section along = section(plan(roller(), pin().drilled(mm(4), mm(0), false), fork(), duty()), PARTS);
     assertEquals("20 mm, grease bore 4 mm from one end, " + Material.of("16MnCr5"), entry(along, "Pin"));
@@ -176,7 +178,7 @@ class YokeSheetTest {
 
   @Test
   void aRollerForLifeIsNotGreased() {
-    Section life = section(plan(roller(), pin(), fork(), duty().lubricatedForLife()), "Lubricate");
+    Section life = section(plan(roller(), pin(), fork(), anyDuty().lubricatedForLife()), "Lubricate");
     assertEquals(List.of("Viscosity at work", "Kind of grease", "Grease"), labels(life));
     assertTrue(entry(life, "Viscosity at work").endsWith(" (mean of seat and outside diameter)"));
     assertFalse(entry(section(EXAMPLE, "Lubricate"), "Viscosity at work").contains("mean of"), "its inside is known");
