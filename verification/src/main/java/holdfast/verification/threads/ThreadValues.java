@@ -2,18 +2,25 @@
 package holdfast.verification.threads;
 
 import holdfast.quantity.KnownUnits;
+import holdfast.quantity.Stress;
+import holdfast.quantity.Torque;
+import holdfast.threads.ChartTorque;
+import holdfast.threads.ChartVerdict;
 import holdfast.threads.Embedding;
+import holdfast.threads.PropertyClass;
 import holdfast.threads.SectionKernel;
 import holdfast.threads.StrengthKernel;
 import holdfast.threads.StressKernel;
 import holdfast.threads.StrippingKernel;
 import holdfast.threads.ThreadGeometryKernel;
+import holdfast.threads.Tightening;
 import holdfast.threads.TighteningKernel;
 import holdfast.verification.NamedInputs;
 
 /** Our values for the quantities of threads and joints in the reference computations. */
 final class ThreadValues {
   static final String[] REFERENCE = {
+    "holdfast.threads.ChartVerdict",
     "holdfast.threads.JointKernel",
     "holdfast.threads.SectionKernel",
     "holdfast.threads.StressKernel",
@@ -62,8 +69,22 @@ final class ThreadValues {
           ThreadGeometryKernel.unifiedRoundedMinorDiameter(a.get("D"), 1 / a.get("n"));
       case "shear strength" -> StrengthKernel.shearStrength(a.get("Rm"), a.get("ratio"));
       case "embedding of a joint in um" -> embedding(a);
+      case "use of the yield stress by a chart torque, oiled" -> chart(a).greatestUse();
+      case "use of the yield stress by a chart torque, as delivered" -> chart(a).leastUse();
+      case "preload at which charts aim" -> chart(a).usualPreload().newton();
+      case "friction that a chart torque implies" -> chart(a).impliedFriction().orElse(Double.NaN);
       default -> stripping(quantity, a);
     };
+  }
+
+  private static ChartVerdict chart(NamedInputs a) {
+    Tightening nut =
+        Tightening.of(CaseThreads.of(a.word("thread")))
+            .bore(KnownUnits.MM.of(a.get("bore")))
+            .bearingFace(KnownUnits.MM.of(a.get("outer")), KnownUnits.MM.of(a.get("inner")));
+    Stress yield = KnownUnits.MPA.of(a.get("Re"));
+    return new ChartVerdict(
+        new ChartTorque(nut, new Torque(a.get("torque"))), PropertyClass.ofMaterial("stated", yield, yield.times(1.2)));
   }
 
   private static double stripping(String quantity, NamedInputs a) {

@@ -8,6 +8,8 @@ Nothing in the first two uses the closed forms of the library under test:
 - clamped parts: cone and sleeve cut into rings and integrated (the angle of the cone is the recalled one);
 - embedding, temperature: stud and parts as two springs, forces and lengths as a linear system;
 - shear areas: axial width of the 60 degree profile where the shear cylinder cuts its flanks, found with brentq;
+- chart torques on a drilled stud: the thread as a wedge on an inclined plane, forces and torques as a linear system, roots by
+  brentq; bands of friction 0.08 to 0.16 and 0.14 to 0.24, chart's preload 75 % of the yield stress as the library states them;
 - helix: tangent of the curve in space; the linear lever: first derivative of the exact lever, with mpmath;
 - scatter of sampled preloads: moments and probabilities by Gauss-Legendre quadrature over the three distributions.
 recalled-formulas.csv holds recalled formulas coded a second time with mpmath: it guards against slips of coding and proves nothing.
@@ -101,6 +103,51 @@ def stresses():
     for torque, d, bore in [(35000, 16, 0), (60000, 18, 3)]:
         per = dblquad(lambda r, t: r / (d / 2) * r * r, 0, 2 * math.pi, bore / 2, d / 2, epsabs=1e-11)[0]
         add("torsion stress", torque / per, 10, SCIPY, "torque of a linear shear stress by quadrature", M=torque, D=d, bore=bore)
+
+
+# torques of charts
+
+
+def wedge(preload, mu, d2, lead):
+    """Torque in the thread: normal and friction force on the flank of a 60 degree thread carry preload and turning force."""
+    slope = math.atan(lead / (math.pi * d2))
+    flank = math.radians(30)
+    # The flank presses with N; friction mu N runs down the slope; its side is steeper by the flank angle.
+    a = np.array([[math.cos(flank) * math.cos(slope) - mu * math.sin(slope), 0.0],
+                  [math.cos(flank) * math.sin(slope) + mu * math.cos(slope), -1.0]])
+    normal, turning = np.linalg.solve(a, np.array([preload, 0.0]))
+    return turning * d2 / 2
+
+
+def charts():
+    road = "wedge on the slope as a linear system, eigenvalues of the stress tensor, roots by brentq"
+    for thread, d, pitch, unified, bore, outer, inner, torque, yield_stress in [
+            ("M18x1.5", 18.0, 1.5, False, 3.0, 24.8, 19.0, 75000, 640.0), ("M18x1.5", 18.0, 1.5, False, 6.0, 24.8, 19.0, 110000, 640.0),
+            ("M12x1.25", 12.0, 1.25, False, 0.0, 16.6, 13.0, 22000, 640.0), ("M24x1.5", 24.0, 1.5, False, 4.0, 33.6, 25.0, 245000, 900.0),
+            ("5/8-18 UNF", 15.875, 25.4 / 18, True, 3.175, 22.3, 16.7, 36720, 640.0),
+            ("5/8-18 UNF", 15.875, 25.4 / 18, True, 3.175, 22.3, 16.7, 440640, 640.0)]:
+        height = math.sqrt(3) / 2 * pitch
+        # Metric diameters to 0.001 mm, as ISO 724 prints them.
+        d2 = d - 0.75 * height if unified else round(d - 0.75 * height, 3)
+        stress_diameter = d - 0.9743 * pitch if unified else (d2 + round(d - 17 / 12 * height, 3)) / 2
+        area = math.pi / 4 * (stress_diameter**2 - bore**2)
+        modulus = dblquad(lambda r, t: r * r, 0, 2 * math.pi, bore / 2, stress_diameter / 2, epsabs=1e-11)[0]
+
+        def total(preload, mu):
+            return wedge(preload, mu, d2, pitch) + mu * preload * (outer + inner) / 4
+
+        def use(mu):
+            preload = brentq(lambda f: total(f, mu) - torque, 0, 1e7, xtol=1e-9, rtol=1e-14)
+            return mises(preload / area, wedge(preload, mu, d2, pitch) / modulus) / yield_stress
+
+        inputs = dict(thread=thread, bore=bore, outer=outer, inner=inner, torque=torque, Re=yield_stress)
+        usual = 0.75 * yield_stress * area
+        add("use of the yield stress by a chart torque, oiled", use(0.08), 5, SCIPY, road, **inputs)
+        add("use of the yield stress by a chart torque, as delivered", use(0.24), 5, SCIPY, road, **inputs)
+        add("preload at which charts aim", usual, 5, SCIPY, "75 % of the yield stress on the area without the bore", **inputs)
+        if total(usual, 0) < torque:
+            mu = brentq(lambda m: total(usual, m) - torque, 0, 1.5, xtol=1e-13, rtol=1e-14)
+            add("friction that a chart torque implies", mu, 5, SCIPY, road, **inputs)
 
 
 # joints
@@ -292,7 +339,7 @@ def write(path, header, rows):
 
 
 if __name__ == "__main__":
-    for part in (sections, stresses, joints, threads, sampled, recalled):
+    for part in (sections, stresses, charts, joints, threads, sampled, recalled):
         part()
     header = "quantity,arguments,value,source,locator,provenance,disclosed"
     write(sys.argv[1] + "/reference-values.csv", header, REFERENCE)
