@@ -2,7 +2,6 @@
 package holdfast.bearings;
 
 import holdfast.quantity.Check;
-import holdfast.tables.Provenance;
 import holdfast.tables.Source;
 import java.util.Objects;
 
@@ -18,8 +17,7 @@ public final class MinimumLoadKernel {
    * @return load in N
    * @throws holdfast.quantity.InputException if the rating is not above zero
    */
-  @Source(document = "common practice", locator = "least load 0.01 C for ball and 0.02 C for roller bearings",
-      provenance = Provenance.COMMON_PRACTICE)
+  @Source(document = "Rolling bearings catalogue 17000 EN", locator = "page 106, minimum load, general rule")
   public static double guidingValue(BearingFamily family, double c) {
     Objects.requireNonNull(family, "family");
     return (family.ball() ? 0.01 : 0.02) * BasicLifeKernel.checkRating(c);

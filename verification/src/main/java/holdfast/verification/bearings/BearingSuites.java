@@ -51,6 +51,7 @@ public final class BearingSuites {
         () -> Cases.table("bearings/varying-load"), BearingSuites::varyingLoad));
     suites.addAll(ChartSuites.all());
     suites.add(BearingValues.suite());
+    suites.add(BearingValues.leastLoads());
     return List.copyOf(suites);
   }
 

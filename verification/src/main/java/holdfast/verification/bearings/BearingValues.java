@@ -17,6 +17,7 @@ import holdfast.bearings.LoadedBearing;
 import holdfast.bearings.Lubrication;
 import holdfast.bearings.LubricationKernel;
 import holdfast.bearings.OuterRing;
+import holdfast.bearings.MinimumLoadKernel;
 import holdfast.bearings.RatingLife;
 import holdfast.bearings.Reliability;
 import holdfast.bearings.ReliabilityKernel;
@@ -104,6 +105,15 @@ final class BearingValues {
       Map.entry("viscosity at 100", x -> ViscosityKernel.at100(x.get("at40"), x.get("index"))));
 
   private BearingValues() {}
+
+  /** Guiding values of the least load, as a catalogue prints them. */
+  static Suite leastLoads() {
+    return CalculationSuite.of(
+        "bearings/least-loads",
+        "Guiding values of the least load",
+        Map.of("guiding value", x -> MinimumLoadKernel.guidingValue(family(x), x.get("C"))),
+        List.of("holdfast.bearings.MinimumLoadKernel#guidingValue"));
+  }
 
   static Suite suite() {
     return CalculationSuite.of(

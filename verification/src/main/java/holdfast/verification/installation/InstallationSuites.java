@@ -39,6 +39,7 @@ public final class InstallationSuites {
     suites.addAll(AcceptanceSuites.all());
     suites.addAll(PaperSuites.all());
     suites.add(RollerValues.suite());
+    suites.add(OtherRoads.suite());
     suites.add(new WholeJobSuite());
     return List.copyOf(suites);
   }
