@@ -12,6 +12,7 @@ import holdfast.installation.FleetDuty;
 import holdfast.installation.Fork;
 import holdfast.installation.InstallationPlan;
 import holdfast.installation.MachineMember;
+import holdfast.installation.MountedRoller;
 import holdfast.installation.MountingPlan;
 import holdfast.installation.Nut;
 import holdfast.installation.NutLocking;
@@ -64,6 +65,11 @@ final class Assembly {
 
   Optional<MountingPlan> job(boolean inFork) {
     return inFork ? forkJob() : studJob();
+  }
+
+  /** The roller alone. */
+  MountedRoller roller(boolean inFork) {
+    return inFork ? yokeRoller().build() : studRoller().build();
   }
 
   private Optional<MountingPlan> studJob() {

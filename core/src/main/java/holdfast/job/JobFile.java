@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.job;
 
+import holdfast.installation.InstallationPlan;
 import holdfast.installation.MountingPlan;
 import holdfast.installation.YokePlan;
 import holdfast.quantity.InputException;
+import holdfast.threads.Hexagon;
+import holdfast.threads.ScrewThread;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -35,7 +38,7 @@ public final class JobFile {
   public static MountingPlan read(Path file) throws IOException {
     Objects.requireNonNull(file, "file");
     try (InputStream in = Files.newInputStream(file)) {
-      return read(in, file.toString());
+      return Reader.read(in, file.toString(), file.toAbsolutePath().getParent());
     }
   }
 
@@ -49,7 +52,7 @@ public final class JobFile {
    * @throws IOException if the bytes cannot be read
    */
   public static MountingPlan read(InputStream in, String name) throws IOException {
-    return Reader.read(Objects.requireNonNull(in, "in"), Objects.requireNonNull(name, "name"));
+    return Reader.read(Objects.requireNonNull(in, "in"), Objects.requireNonNull(name, "name"), null);
   }
 
   /**
@@ -62,7 +65,7 @@ public final class JobFile {
   public static MountingPlan parse(String text) {
     Objects.requireNonNull(text, "text");
     try {
-      return Reader.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), "the job");
+      return Reader.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), "the job", null);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -129,20 +132,50 @@ public final class JobFile {
   }
 
   /**
-   * A template whose roller has the dimensions of a printed series.
+   * A template for one roller under one load: an example's list of places is left out and its steps of load are one step, so
+   * that a newcomer changes values and deletes nothing.
    *
-   * @param job a job with a stud, whose other values stand in the text
+   * @param example the job whose other values stand in the text
+   * @return the text of its file
+   */
+  public static String starter(MountingPlan example) {
+    Objects.requireNonNull(example, "example");
+    return Template.text(single(example), example instanceof YokePlan, example.roller().system());
+  }
+
+  private static Values single(MountingPlan example) {
+    Values values = Extraction.of(example);
+    List.of(Schema.PLACES, Schema.FLEET_RELIABILITY, Schema.LEAD_YEARS, Schema.SERVICE, Schema.STEPS).forEach(values::remove);
+    values.put(Schema.LOAD, example.duty().spectrum().steps().get(0).load())
+        .put(Schema.ROTATION, example.duty().spectrum().steps().get(0).speed());
+    if (onStandardFace(example)) {
+      // Another thread brings its own standard face.
+      List.of(Schema.FACE_OUTER, Schema.FACE_INNER).forEach(values::remove);
+    }
+    return values;
+  }
+
+  /** Whether the nut turns on what the tables hold for its thread. */
+  static boolean onStandardFace(MountingPlan job) {
+    return job instanceof InstallationPlan plan && Hexagon.standardFace(ScrewThread.of(plan.roller().thread()))
+        .filter(face -> face.outer().equals(plan.nut().faceOuter()) && face.inner().equals(plan.nut().faceInner())).isPresent();
+  }
+
+  /**
+   * A starter whose roller has the dimensions of a printed series.
+   *
+   * @param example a job with a stud, whose other values stand in the text
    * @param size series and outside diameter, for example {@code "inch 1-1/2 in"}
    * @return the text of its file
    * @throws InputException if the job has no stud, or the series has no such size
    */
-  public static String template(MountingPlan job, String size) {
-    Objects.requireNonNull(job, "job");
+  public static String starter(MountingPlan example, String size) {
+    Objects.requireNonNull(example, "example");
     Objects.requireNonNull(size, "size");
-    if (job instanceof YokePlan) {
+    if (example instanceof YokePlan) {
       throw new InputException("size", size, "left out for a yoke roller", "the printed series are those of stud rollers");
     }
-    Values values = Extraction.of(job);
+    Values values = single(example);
     List.of(Schema.OUTSIDE, Schema.WIDTH, Schema.STUD, Schema.STUD_TOLERANCE, Schema.STUD_THREAD, Schema.STUD_LENGTH,
         Schema.THREAD_LENGTH, Schema.FLANGE, Schema.GAP,
         Schema.MEASURES).forEach(values::remove);

@@ -125,7 +125,7 @@ public final class JobQuestions implements Serializable {
     if (key.equals(Schema.IN_FORK)) {
       Schema.of(values.get(Schema.IN_FORK)).stream()
           .filter(Key.class::isInstance).map(element -> (Key<?>) element).filter(other -> !other.equals(Schema.IN_FORK))
-          .filter(other -> !other.path().startsWith("fleet.")).forEach(keys::add);
+          .filter(other -> !other.path().startsWith("fleet.") && !other.equals(Schema.ROLLER_LIST)).forEach(keys::add);
     }
   }
 

@@ -2,8 +2,14 @@
 package holdfast.job;
 
 import holdfast.installation.MountingPlan;
+import holdfast.sheet.PaperSize;
+import holdfast.tables.Edition;
 import holdfast.tables.TableSet;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
 import java.util.regex.Matcher;
@@ -12,24 +18,105 @@ import java.util.regex.Pattern;
 /** Sheets that carry their job, so that anyone can compute them again. */
 public final class JobSheet {
   private static final String OPEN = "<script type=\"application/yaml\" id=\"holdfast-paper\">";
-  private static final Pattern BLOCK = Pattern.compile(Pattern.quote(OPEN) + "\n(.*?)</script>\n", Pattern.DOTALL);
+  private static final Pattern BLOCK = Pattern.compile(
+      Pattern.quote(OPEN) + "\n# program (.*), table set (.*), SHA-256 ([0-9a-f]{64})\n"
+          + "# the job that follows, SHA-256 \\p{XDigit}{64}\n(.*?)</script>\n", Pattern.DOTALL);
+  private static final Pattern PAPER = Pattern.compile("@page \\{ size: letter;");
 
   private JobSheet() {}
 
   /**
-   * The sheet of a job as HTML, with the job as a block of data in it.
+   * The sheet of a job as HTML for A4, with the job as a block of data in it.
    *
    * @param job the job
    * @return the page
    */
   public static String html(MountingPlan job) {
+    return html(job, PaperSize.A4);
+  }
+
+  /**
+   * The sheet of a job as HTML, with the job as a block of data in it.
+   *
+   * @param job the job
+   * @param paper the paper on which it is printed
+   * @return the page
+   */
+  public static String html(MountingPlan job, PaperSize paper) {
+    return html(job, paper, Origin.here());
+  }
+
+  private static String html(MountingPlan job, PaperSize paper, Origin origin) {
     Objects.requireNonNull(job, "job");
-    TableSet tables = TableSet.bundled();
-    String block = OPEN + "\n# tables " + tables.version() + ", SHA-256 " + tables.digest() + "\n" + JobFile.text(job)
-        + "</script>\n";
-    String page = job.sheet().html();
+    Objects.requireNonNull(paper, "paper");
+    String text = JobFile.text(job);
+    // The sheet rounds; the digest knows a digit that no printed number shows.
+    String block = OPEN + "\n# " + origin + "\n# the job that follows, SHA-256 " + digest(text) + "\n" + text + "</script>\n";
+    String page = job.sheet().html(paper);
     int end = page.lastIndexOf("</body>");
     return page.substring(0, end) + block + page.substring(end);
+  }
+
+  private static String digest(String text) {
+    try {
+      byte[] bytes = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return HexFormat.of().formatHex(bytes);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+
+  /**
+   * What computed a page.
+   *
+   * @param program version of the program; words for one that runs from no jar
+   * @param tables edition of the table set
+   */
+  public record Origin(String program, Edition tables) implements java.io.Serializable {
+    // Refuses nulls.
+    public Origin {
+      Objects.requireNonNull(program, "program");
+      Objects.requireNonNull(tables, "tables");
+    }
+
+    /**
+     * This program with the tables that it uses.
+     *
+     * @return the versions
+     */
+    public static Origin here() {
+      String version = JobSheet.class.getPackage().getImplementationVersion();
+      TableSet tables = TableSet.bundled();
+      return new Origin(version == null ? "(not run from a jar)" : version, new Edition(tables.version(), tables.digest()));
+    }
+
+    /** As a page states it. */
+    @Override
+    public String toString() {
+      return "program " + program + ", " + tables;
+    }
+  }
+
+  /**
+   * What computed a page, as the page states it.
+   *
+   * @param page a page that {@link #html} wrote
+   * @return the versions
+   * @throws JobFileException if the page carries no job
+   */
+  public static Origin origin(String page) {
+    Objects.requireNonNull(page, "page");
+    Matcher block = block(page);
+    return new Origin(block.group(1), new Edition(block.group(2), block.group(3)));
+  }
+
+  private static Matcher block(String page) {
+    Matcher block = BLOCK.matcher(page);
+    if (!block.find()) {
+      throw new JobFileException("the page", List.of(new Fault(1, 1, "", "", "a page that this program wrote",
+          "it carries no job")));
+    }
+    return block;
   }
 
   /**
@@ -48,7 +135,8 @@ public final class JobSheet {
   }
 
   /**
-   * Computes a page again from the job in it and compares.
+   * Computes a page again from the job in it and compares. What computed it is taken as the page states it: compare
+   * {@link #origin} with {@link Origin#here()}.
    *
    * @param page a page that {@link #html} wrote
    * @return every line that differs; empty if the page is as computed
@@ -56,12 +144,9 @@ public final class JobSheet {
    */
   public static List<Difference> recompute(String page) {
     Objects.requireNonNull(page, "page");
-    Matcher block = BLOCK.matcher(page);
-    if (!block.find()) {
-      throw new JobFileException("the page", List.of(new Fault(1, 1, "", "", "a page that this program wrote",
-          "it carries no job")));
-    }
-    return differences(page.lines().toList(), html(JobFile.parse(block.group(1))).lines().toList());
+    String job = block(page).group(4);
+    PaperSize paper = PAPER.matcher(page).find() ? PaperSize.LETTER : PaperSize.A4;
+    return differences(page.lines().toList(), html(JobFile.parse(job), paper, origin(page)).lines().toList());
   }
 
   /** The longest common run of lines is kept, all else differs. */

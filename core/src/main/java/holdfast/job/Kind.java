@@ -59,7 +59,7 @@ record Kind<T>(
   static final Kind<String> NAME =
       new Kind<>("words", false, "words on one line", List.of(), text -> nonBlank(text), (text, system) -> text);
 
-  static final Kind<Boolean> YES_NO = words("yes or no", new LinkedHashMap<>(Map.of("yes", true, "no", false)));
+  static final Kind<Boolean> YES_NO = words("yes or no", yesNo());
 
   static final Kind<Integer> COUNT = new Kind<>("whole number", false, "a whole number such as 16", List.of(), Kind::whole,
       (value, system) -> Integer.toString(value));
@@ -125,17 +125,26 @@ record Kind<T>(
         (all, system) -> String.join(", ", all.stream().map(length -> LENGTH.write.text(length, system)).toList()));
   }
 
+  private static Map<String, Boolean> yesNo() {
+    Map<String, Boolean> map = new LinkedHashMap<>();
+    map.put("yes", true);
+    map.put("no", false);
+    return map;
+  }
+
   /** One of the constants, each by its words; capitals do not matter, nor do hyphens in the place of blanks. */
   static <T> Kind<T> words(String name, Map<String, T> meanings) {
     List<String> known = List.copyOf(meanings.keySet());
-    return new Kind<>(name, false, "one of " + String.join(", ", known), known,
+    boolean commas = known.stream().anyMatch(word -> word.contains(","));
+    String accepted = "one of " + String.join(commas ? "; " : ", ", known);
+    return new Kind<>(name, false, accepted, known,
         text -> {
           for (Map.Entry<String, T> meaning : meanings.entrySet()) {
             if (normal(meaning.getKey()).equals(normal(text))) {
               return meaning.getValue();
             }
           }
-          throw new InputException(name, "'" + Fault.shortened(text) + "'", "one of " + String.join(", ", known),
+          throw new InputException(name, "'" + Fault.shortened(text) + "'", accepted,
               Suggestion.of(text, known).map(near -> "did you mean '" + near + "'?").orElse("it is none of them"));
         },
         (value, system) -> {

@@ -5,6 +5,8 @@ import holdfast.installation.MountingPlan;
 import holdfast.quantity.InputException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -23,17 +25,131 @@ final class Reader {
   /** Where each section and value that is there begins. */
   private final Map<String, Yaml.Text> places = new HashMap<>();
   private final Values values = new Values();
+  /** Where a list of rollers may lie; null if the job comes from no folder. */
+  private final Path folder;
 
-  private Reader() {}
+  private Reader(Path folder) {
+    this.folder = folder;
+  }
 
-  static MountingPlan read(InputStream in, String file) throws IOException {
-    Reader reader = new Reader();
+  static MountingPlan read(InputStream in, String file, Path folder) throws IOException {
+    Reader reader = new Reader(folder);
     Optional<MountingPlan> job = Yaml.read(in, reader.faults).flatMap(reader::job);
-    if (!reader.faults.isEmpty()) {
-      reader.faults.sort(Comparator.comparingInt(Fault::line).thenComparingInt(Fault::column));
-      throw new JobFileException(file, reader.faults);
-    }
+    reader.refuse(file);
     return job.orElseThrow();
+  }
+
+  private void refuse(String file) {
+    if (!faults.isEmpty()) {
+      faults.sort(Comparator.comparingInt(Fault::line).thenComparingInt(Fault::column));
+      throw new JobFileException(file, faults);
+    }
+  }
+
+  /** The rollers of a list. */
+  static List<RollerList.Item> rollers(InputStream in, String file) throws IOException {
+    Reader all = new Reader(null);
+    List<RollerList.Item> items = new ArrayList<>();
+    Yaml.read(in, all.faults).ifPresent(root -> root.entries().forEach((name, entry) -> {
+      if (!name.equals(RollerList.KEY)) {
+        all.unknown(entry.key(), name, "", Map.of(RollerList.KEY, Schema.STEPS), Map.of());
+      } else if (entry.value() instanceof Yaml.Items list && !list.items().isEmpty()) {
+        list.items().forEach(item -> all.roller(item, items));
+      } else {
+        all.faults.add(new Fault(entry.key().line(), entry.key().column(), name, text(entry.value()),
+            "a list whose items begin with '- ' and have the sections roller and stud", "it is a list"));
+      }
+    }));
+    if (all.faults.isEmpty() && items.isEmpty()) {
+      all.faults.add(new Fault(1, 1, RollerList.KEY, "", "a list of rollers", "it is missing"));
+    }
+    all.refuse(file);
+    return List.copyOf(items);
+  }
+
+  /** One roller of a list, with faults of its own, so that each is complained of. */
+  private void roller(Yaml item, List<RollerList.Item> into) {
+    if (!(item instanceof Yaml.Entries entries)) {
+      faults.add(new Fault(item.line(), item.column(), RollerList.KEY, text(item), "the sections roller and stud",
+          "an item has sections"));
+      return;
+    }
+    boolean inFork = !entries.entries().containsKey("stud");
+    List<Element> keys = Schema.ofRoller(inFork);
+    Reader one = new Reader(null);
+    one.section(entries, "", byPath(keys), Map.of(), one.values);
+    Yaml.Text start = new Yaml.Text("", item.line(), item.column());
+    one.places.put("", start);
+    keys.forEach(element -> one.need(element, element instanceof Key<?> key && key.mustBeThere(), ""));
+    Schema.groups(inFork).stream().filter(group -> keys.containsAll(group.keys())).forEach(one::together);
+    Schema.choices(inFork).stream().filter(choice -> keys.contains(choice.one())).forEach(one::either);
+    if (one.faults.isEmpty()) {
+      one.part("roller", () -> new Assembly(one.values, one::part).roller(inFork));
+    }
+    if (one.faults.isEmpty()) {
+      String name = one.values.get(Schema.ROLLER);
+      if (into.stream().anyMatch(other -> other.name().equals(name))) {
+        faults.add(new Fault(item.line(), item.column(), Schema.ROLLER.path(), name, "each name once",
+            "the list holds this name already"));
+      }
+      into.add(new RollerList.Item(inFork, one.values));
+    }
+    faults.addAll(one.faults);
+  }
+
+  /** Takes the roller from the list that the job names; false if that gave a fault, beside which nothing else is told. */
+  private boolean listed(boolean inFork) {
+    if (!values.has(Schema.ROLLER_LIST) || !values.has(Schema.ROLLER)) {
+      return true;
+    }
+    Yaml.Text place = places.get(Schema.ROLLER_LIST.path());
+    String file = values.get(Schema.ROLLER_LIST);
+    Optional<RollerList> list = list(place, file);
+    if (list.isEmpty()) {
+      return false;
+    }
+    String name = values.get(Schema.ROLLER);
+    Optional<RollerList.Item> item = list.get().find(name);
+    if (item.isEmpty() || item.get().inFork() != inFork) {
+      Yaml.Text at = places.get(Schema.ROLLER.path());
+      faults.add(new Fault(at.line(), at.column(), Schema.ROLLER.path(), name, String.join("; ", list.get().names()),
+          item.isPresent() ? "this roller of " + file + " is held in the other way (mounting)" : file + " does not list it"));
+      return false;
+    }
+    for (Element element : Schema.ofRoller(inFork)) {
+      if (element.equals(Schema.ROLLER) || !item.get().values().has(element)) {
+        continue;
+      }
+      if (places.containsKey(element.path())) {
+        Yaml.Text twin = places.get(element.path());
+        faults.add(new Fault(twin.line(), twin.column(), element.path(), "", "left out here", file + " states it already"));
+      } else {
+        values.take(element, item.get().values());
+        places.put(element.path(), place);
+      }
+    }
+    return true;
+  }
+
+  private Optional<RollerList> list(Yaml.Text place, String file) {
+    String reason = "";
+    try {
+      if (folder == null) {
+        reason = "this job is no file, so nothing lies beside it";
+      } else if (!Path.of(file).equals(Path.of(file).getFileName()) || !Files.isRegularFile(folder.resolve(file))) {
+        reason = "no such file lies beside the job";
+      } else {
+        return Optional.of(RollerList.read(folder.resolve(file)));
+      }
+    } catch (JobFileException e) {
+      Fault first = e.faults().get(0);
+      reason = "the list has " + e.faults().size() + " fault(s), the first: " + first;
+    } catch (IOException | java.nio.file.InvalidPathException e) {
+      reason = "it cannot be read";
+    }
+    faults.add(new Fault(place.line(), place.column(), Schema.ROLLER_LIST.path(), file,
+        "the name of a roller list in the folder of the job", reason));
+    return Optional.empty();
   }
 
   private Optional<MountingPlan> job(Yaml.Entries root) {
@@ -52,6 +168,9 @@ final class Reader {
     Map<String, Element> elsewhere = byPath(Schema.of(!inFork));
     places.clear();
     section(root, "", known, elsewhere, values);
+    if (!listed(inFork)) {
+      return Optional.empty();
+    }
     Schema.of(inFork).forEach(element -> need(element, element instanceof Key<?> key && key.mustBeThere(), ""));
     Schema.groups(inFork).forEach(this::together);
     Schema.choices(inFork).forEach(this::either);

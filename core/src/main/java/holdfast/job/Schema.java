@@ -143,6 +143,10 @@ final class Schema {
   static final Key<SheetUnits> UNITS = optional("print-in", Kind.words("units", SheetUnits.values()), "units of the papers",
       "metric for metric rollers, inch and metric for inch rollers, because gauges and taps of both kinds lie about", "metric");
 
+  static final Key<String> ROLLER_LIST = optional("roller-list", Kind.NAME,
+      "file beside this one that lists rollers: the one called roller.name, and its stud, are taken from there and not stated"
+          + " here", "roller and stud are stated here", "rollers.yaml");
+
   // ---- the roller ----
   static final Key<String> ROLLER = required("roller.name", Kind.NAME, "what the papers call the roller",
       "stud roller 40 x 20 (invented)");
@@ -402,7 +406,7 @@ final class Schema {
 
   private Schema() {}
 
-  private static final List<Element> HEAD_KEYS = List.of(JOB, IN_FORK, UNITS);
+  private static final List<Element> HEAD_KEYS = List.of(JOB, IN_FORK, UNITS, ROLLER_LIST);
   private static final List<Element> ROLLER_KEYS = List.of(ROLLER, ROLLER_SIZE, OUTSIDE, WIDTH, CROWN, ELEMENTS, SEALS, MEASURES,
       DYNAMIC, STATIC, RING, FATIGUE_LIMIT, RATINGS_FROM, TEMPERATURES, TURNING, STANDING, HOLDER, TRACK_CAPACITY, SPEED_LIMIT,
       TORQUE_LIMIT, Z, DWE, LWE, ROLLERS_FROM, ROWS, ROW_SPACING, DPW, DPW_FROM, CLEARANCE, CLEARANCE_FROM, PROFILE,
@@ -424,10 +428,12 @@ final class Schema {
       CLEANLINESS, TRACK_SHAPE, TRACK_HARDNESS, TRACK_ANGLE, FEED_PORT, UPRIGHT, DUST, WATER, SHAKING, LOAD_CHANGE);
   private static final List<Element> FLEET_KEYS = List.of(PLACES, FLEET_RELIABILITY, LEAD_YEARS, SERVICE);
 
+  private static final List<Element> YOKE_KEYS = join(without(ROLLER_KEYS, List.of(ROLLER_SIZE, TORQUE_LIMIT)),
+      List.of(RING_BORE, RING_TOLERANCE, RING_SEAT, INNER_RING, RING_HOLE));
+
   private static final List<Element> STUD_JOB =
       join(HEAD_KEYS, ROLLER_KEYS, STUD_KEYS, MEMBER_KEYS, NUT_KEYS, DUTY_KEYS, FLEET_KEYS);
-  private static final List<Element> FORK_JOB = join(HEAD_KEYS, without(ROLLER_KEYS, List.of(ROLLER_SIZE, TORQUE_LIMIT)),
-      List.of(RING_BORE, RING_TOLERANCE, RING_SEAT, INNER_RING, RING_HOLE), PIN_KEYS, FORK_KEYS, DUTY_KEYS, FLEET_KEYS);
+  private static final List<Element> FORK_JOB = join(HEAD_KEYS, YOKE_KEYS, PIN_KEYS, FORK_KEYS, DUTY_KEYS, FLEET_KEYS);
 
   /**
    * Keys that stand together or not at all.
@@ -471,6 +477,11 @@ final class Schema {
   /** The keys of a job in the order in which they are written. */
   static List<Element> of(boolean inFork) {
     return inFork ? FORK_JOB : STUD_JOB;
+  }
+
+  /** The keys that describe the roller alone, in a list of rollers as in a job. */
+  static List<Element> ofRoller(boolean inFork) {
+    return inFork ? YOKE_KEYS : join(ROLLER_KEYS, STUD_KEYS);
   }
 
   @SafeVarargs

@@ -10,11 +10,48 @@ import java.util.Map;
 final class SchemaText {
   private SchemaText() {}
 
+  private static final String HEAD = """
+      # The job file
+
+      A job is a text file: YAML 1.2, and so JSON too. Keys are words of the trade, values carry their units. What stands here
+      is made from the program's own list of keys; `schema page` prints it, `schema json` prints the same as JSON Schema, which
+      editors know ([job-schema.json](job-schema.json)). The bundled jobs and those of the questions lie as files in
+      [jobs](jobs).
+
+      - Every value is text: `no` is a word, not a truth value. Anchors, aliases, tags and doubled keys are refused.
+      - Decimal sign is the point. Fractions are read as the trade writes them: `1-1/2 in`, `5/8 in`.
+      - Ranges are `0.10 … 0.16`, `0.10..0.16` or `0.10 to 0.16`; the unit may stand once: `-20..110 °C`.
+      - Signs that keyboards lack have other spellings: `um`, `Nm`, `lbf in`, `mm2/s`, `degC`, `degF`.
+      - Unknown keys are faults. All faults of a file are listed at once, with line, column and what is accepted.
+      - Whatever is taken where nothing is stated stands in the last column; there is nothing else.
+
+      `new stud-metric`, `new stud-inch` and `new yoke` write a file in which every key is explained.
+
+      ## A list of rollers
+
+      Rollers whose values their makers state may stand in a file of their own, each with the sections `roller` and `stud` of a
+      stud roller, or `roller` of a yoke roller, and so with the origin of its values:
+
+      ```yaml
+      rollers:
+        - roller: {name: A 40 (invented), size: metric 40 mm, rolling-elements: caged needle rollers, seals: contact,
+            ratings: {dynamic: 14.2 kN, static: 17.5 kN, outer-ring: deflecting, origin: stated},
+            limits: {temperatures: -20 … 110 °C, torque: 85 N·m}}
+          stud: {material: 16MnCr5, grease-bore: 3 mm, head: slot}
+      ```
+
+      A job in the same folder takes one by its name, with `roller-list: rollers.yaml` and nothing but `name` under `roller`.
+      `choose JOB --rollers rollers.yaml` puts each of them in the place of the job's roller, tells the margin of what governs,
+      the smallest that may be installed, and why the next smaller one must not be. The printed series state no ratings, so
+      that a size is compared once a list states what its maker rates it at.
+
+      """;
+
   static String page() {
-    StringBuilder page = new StringBuilder();
+    StringBuilder page = new StringBuilder(HEAD);
     for (boolean inFork : new boolean[] {false, true}) {
-      String mounting = Schema.IN_FORK.kind().write().text(inFork, holdfast.rollers.MeasureSystem.METRIC);
-      page.append("## ").append(mounting).append("\n\n| key | value | meaning | without it |\n| --- | --- | --- | --- |\n");
+      page.append("## ").append(mounting(inFork))
+          .append("\n\n| key | value | meaning | without it |\n| --- | --- | --- | --- |\n");
       for (Element element : Schema.of(inFork)) {
         if (element instanceof Key<?> key) {
           row(page, key, "");
@@ -24,9 +61,13 @@ final class SchemaText {
           repeat.keys().forEach(key -> row(page, key, repeat.path() + "[]."));
         }
       }
-      page.append('\n');
+      page.append(inFork ? "" : "\n");
     }
     return page.toString();
+  }
+
+  private static String mounting(boolean inFork) {
+    return Schema.IN_FORK.kind().write().text(inFork, holdfast.rollers.MeasureSystem.METRIC);
   }
 
   private static void row(StringBuilder page, Key<?> key, String within) {
@@ -42,9 +83,15 @@ final class SchemaText {
   static String json() {
     List<String> kinds = new ArrayList<>();
     for (boolean inFork : new boolean[] {false, true}) {
-      Map<String, Object> root = new LinkedHashMap<>();
-      Schema.of(inFork).forEach(element -> place(root, element));
-      kinds.add(object(root, ""));
+      for (boolean listed : new boolean[] {false, true}) {
+        Map<String, Object> root = new LinkedHashMap<>();
+        Schema.of(inFork).stream().filter(element -> listed
+            ? element.equals(Schema.ROLLER) || !Schema.ofRoller(inFork).contains(element)
+            : !element.equals(Schema.ROLLER_LIST)).forEach(element -> place(root, element));
+        kinds.add(object(root, "", listed ? List.of(quote(Schema.ROLLER_LIST.path())) : List.of())
+            .replace(value(Schema.IN_FORK), "{\"const\": " + quote(mounting(inFork)) + ", \"description\": "
+                + quote(Schema.IN_FORK.meaning()) + "}"));
+      }
     }
     return "{\n\"$schema\": \"https://json-schema.org/draft/2020-12/schema\",\n\"title\": \"Holdfast job\",\n\"oneOf\": [\n"
         + String.join(",\n", kinds) + "\n]\n}\n";
@@ -61,9 +108,9 @@ final class SchemaText {
   }
 
   @SuppressWarnings("unchecked")
-  private static String object(Map<String, Object> section, String indent) {
+  private static String object(Map<String, Object> section, String indent, List<String> alsoRequired) {
     List<String> properties = new ArrayList<>();
-    List<String> required = new ArrayList<>();
+    List<String> required = new ArrayList<>(alsoRequired);
     section.forEach((name, content) -> {
       String inner = indent + "  ";
       if (content instanceof Key<?> key) {
@@ -76,10 +123,10 @@ final class SchemaText {
         repeat.keys().forEach(key -> item.put(key.path(), key));
         properties.add(inner + quote(name) + ": {\"type\": \"array\", \"minItems\": 1, \"description\": "
             + quote(repeat.meaning())
-            + ", \"items\":\n" + object(item, inner) + "}");
+            + ", \"items\":\n" + object(item, inner, List.of()) + "}");
       } else {
         Map<String, Object> deeper = (Map<String, Object>) content;
-        properties.add(inner + quote(name) + ":\n" + object(deeper, inner));
+        properties.add(inner + quote(name) + ":\n" + object(deeper, inner, List.of()));
         if (mandatory(deeper)) {
           required.add(quote(name));
         }

@@ -33,6 +33,11 @@ final class Values {
     values.remove(element.path());
   }
 
+  /** Takes over a value of another job. */
+  void take(Element element, Values from) {
+    values.put(element.path(), from.values.get(element.path()));
+  }
+
   boolean has(Element element) {
     return values.containsKey(element.path());
   }

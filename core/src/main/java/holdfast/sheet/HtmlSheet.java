@@ -10,7 +10,7 @@ import java.util.Map;
 final class HtmlSheet {
   private HtmlSheet() {}
 
-  static String render(Sheet sheet) {
+  static String render(Sheet sheet, PaperSize paper) {
     SourceList numbers = new SourceList(sheet);
     Glossary glossary = new Glossary();
     List<Map<String, Object>> sections = new ArrayList<>();
@@ -27,6 +27,7 @@ final class HtmlSheet {
     return Templates.render(
         "sheet.html",
         Map.of(
+            "paper", paper.toString(),
             "title", sheet.title(),
             "subtitle", sheet.subtitle(),
             "sections", sections,

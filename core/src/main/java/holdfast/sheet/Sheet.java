@@ -34,11 +34,22 @@ public record Sheet(String title, String subtitle, List<Section> sections, List<
   }
 
   /**
-   * The sheet for print: one HTML page without scripts and without anything loaded from elsewhere.
+   * The sheet for print on A4: one HTML page without scripts and without anything loaded from elsewhere.
    *
    * @return the HTML
    */
   public String html() {
-    return HtmlSheet.render(this);
+    return html(PaperSize.A4);
+  }
+
+  /**
+   * The sheet for print: one HTML page without scripts and without anything loaded from elsewhere.
+   *
+   * @param paper the paper on which it is printed
+   * @return the HTML
+   */
+  public String html(PaperSize paper) {
+    Objects.requireNonNull(paper, "paper");
+    return HtmlSheet.render(this, paper);
   }
 }

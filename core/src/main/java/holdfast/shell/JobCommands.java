@@ -7,7 +7,10 @@ import holdfast.installation.MountingPlan;
 import holdfast.installation.PlanSummary;
 import holdfast.job.JobFile;
 import holdfast.job.JobSheet;
+import holdfast.job.RankedRoller;
+import holdfast.job.RollerList;
 import holdfast.quantity.Length;
+import holdfast.quantity.Numbers;
 import holdfast.sheet.PaperSize;
 import holdfast.sheet.SheetUnits;
 import java.io.IOException;
@@ -20,11 +23,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * The commands on job files. Exit status: 0 done, 1 not to be installed or different, 2 bad input; an
@@ -39,17 +40,14 @@ final class JobCommands {
     this.in = in;
   }
 
-  /** {@code new KIND [FILE] [--size SIZE]}. */
   int create(Arguments given) throws IOException {
-    given.options(Set.of("size"));
-    List<String> words = given.words(1, 2, "new KIND [FILE] [--size SIZE]; KIND is one of " + String.join(", ",
-        kinds().keySet()));
+    List<String> words = given.words(1, 2);
     MountingPlan job = kinds().get(words.get(0));
     if (job == null) {
       throw new IllegalArgumentException("no kind '" + words.get(0) + "': one of " + String.join(", ", kinds().keySet()));
     }
     Optional<String> size = given.option("size");
-    String text = size.isPresent() ? JobFile.template(job, size.get()) : JobFile.template(job);
+    String text = size.isPresent() ? JobFile.starter(job, size.get()) : JobFile.starter(job);
     if (words.size() == 1) {
       out.print(text);
     } else {
@@ -67,10 +65,8 @@ final class JobCommands {
     return kinds;
   }
 
-  /** {@code check FILE}. */
   int check(Arguments given) throws IOException {
-    given.options(Set.of());
-    MountingPlan job = job(given.words(1, 1, "check FILE").get(0));
+    MountingPlan job = job(given.words(1, 1).get(0));
     PlanSummary summary = job.summary();
     out.println(job.job());
     if (summary.install()) {
@@ -82,14 +78,13 @@ final class JobCommands {
     return summary.install() ? 0 : 1;
   }
 
-  /** {@code sheet [FILE] [--html F] [--text F] [--units metric|inch|both]}. */
   int sheet(Arguments given) throws IOException {
-    given.options(Set.of("html", "text", "units"));
-    List<String> words = given.words(0, 1, "sheet [FILE] [--html F] [--text F] [--units metric|inch|both]");
+    List<String> words = given.words(0, 1);
     MountingPlan job = words.isEmpty() ? ExampleJobs.metricLever() : job(words.get(0));
     if (given.option("units").isPresent()) {
       job = job.withUnits(units(given.option("units").get()));
     }
+    PaperSize paper = paper(given, job);
     Optional<String> html = given.option("html");
     Optional<String> text = given.option("text");
     if (text.isPresent()) {
@@ -99,23 +94,19 @@ final class JobCommands {
       out.print(job.sheet().text());
     }
     if (html.isPresent()) {
-      Written.paper(Path.of(html.get()), JobSheet.html(job));
+      Written.paper(Path.of(html.get()), JobSheet.html(job, paper));
       out.println("HTML written to " + html.get());
     }
     return job.stops().isEmpty() ? 0 : 1;
   }
 
-  /** {@code card [FILE] [--html F] [--units metric|inch|both] [--paper a4|letter] [--gauge U]}. */
   int card(Arguments given) throws IOException {
-    given.options(Set.of("html", "units", "paper", "gauge"));
-    List<String> words = given.words(0, 1,
-        "card [FILE] [--html F] [--units metric|inch|both] [--paper a4|letter] [--gauge U]");
+    List<String> words = given.words(0, 1);
     MountingPlan job = words.isEmpty() ? ExampleJobs.metricLever() : job(words.get(0));
     if (given.option("units").isPresent()) {
       job = job.withUnits(units(given.option("units").get()));
     }
-    PaperSize paper = given.option("paper").map(JobCommands::paper).orElse(job.units().inchFirst() ? PaperSize.LETTER
-        : PaperSize.A4);
+    PaperSize paper = paper(given, job);
     BenchCard card = job.card();
     if (given.option("gauge").isPresent()) {
       card = card.gauged(Length.parse(given.option("gauge").get()));
@@ -127,6 +118,10 @@ final class JobCommands {
       out.print(card.text());
     }
     return card.released() ? 0 : 1;
+  }
+
+  private static PaperSize paper(Arguments given, MountingPlan job) {
+    return given.option("paper").map(JobCommands::paper).orElse(job.units().inchFirst() ? PaperSize.LETTER : PaperSize.A4);
   }
 
   private static PaperSize paper(String word) {
@@ -146,10 +141,8 @@ final class JobCommands {
     };
   }
 
-  /** {@code compare FILE FILE…}. */
   int compare(Arguments given) throws IOException {
-    given.options(Set.of());
-    List<String> names = given.words(2, 9, "compare FILE FILE…");
+    List<String> names = given.words(2, 9);
     List<PlanSummary> summaries = new ArrayList<>();
     for (String name : names) {
       summaries.add(job(name).summary());
@@ -158,10 +151,30 @@ final class JobCommands {
     return 0;
   }
 
-  /** {@code what-if FILE key=value…}. */
+  /** Status 1 if no roller of the list may be installed. */
+  int choose(Arguments given) throws IOException {
+    MountingPlan job = job(given.words(1, 1).get(0));
+    String file = given.option("rollers")
+        .orElseThrow(() -> new IllegalArgumentException("which rollers? --rollers FILE\n" + given.help().line()));
+    List<RankedRoller> ranked = RollerList.read(Path.of(file)).rank(job);
+    for (RankedRoller roller : ranked) {
+      String verdict = roller.install() ? "may be installed" : roller.plan() == null ? "DOES NOT FIT" : "DO NOT INSTALL";
+      out.println(roller.name() + ": " + verdict + roller.governing().map(check -> ", margin "
+          + Numbers.significant(check.margin().orElseThrow(), 3) + " of '" + check.name() + "'").orElse(""));
+    }
+    Optional<RankedRoller> smallest = RankedRoller.smallest(ranked);
+    out.println(smallest.map(roller -> "The smallest that may be installed: " + roller.name()).orElse("None may be installed."));
+    RankedRoller.nextSmaller(ranked).ifPresent(roller -> {
+      out.println("The next smaller one, " + roller.name() + ", must not be:");
+      roller.reasons().forEach(reason -> out.println("  " + reason));
+    });
+    ranked.stream().filter(roller -> roller.plan() == null)
+        .forEach(roller -> out.println(roller.name() + " does not go with this job: " + roller.refusal()));
+    return smallest.isPresent() ? 0 : 1;
+  }
+
   int whatIf(Arguments given) throws IOException {
-    given.options(Set.of("to"));
-    List<String> words = given.words(2, Integer.MAX_VALUE, "what-if FILE key=value… [--to NEW-FILE]");
+    List<String> words = given.words(2, Integer.MAX_VALUE);
     MountingPlan job = job(words.get(0));
     Map<String, String> changes = new LinkedHashMap<>();
     for (String change : words.subList(1, words.size())) {
@@ -180,23 +193,26 @@ final class JobCommands {
     return changed.stops().isEmpty() ? 0 : 1;
   }
 
-  /** {@code recompute SHEET.html}. */
   int recompute(Arguments given) throws IOException {
-    given.options(Set.of());
-    String name = given.words(1, 1, "recompute SHEET.html").get(0);
-    List<JobSheet.Difference> differences = JobSheet.recompute(text(name));
+    String page = text(given.words(1, 1).get(0));
+    List<JobSheet.Difference> differences = JobSheet.recompute(page);
+    JobSheet.Origin then = JobSheet.origin(page);
+    JobSheet.Origin now = JobSheet.Origin.here();
+    if (!then.equals(now)) {
+      out.println("the page was computed by another " + (then.program().equals(now.program()) ? "" : "program, ")
+          + (then.tables().equals(now.tables()) ? "" : "table edition, ")
+          + "as it states\n  the page: " + then + "\n  here:     " + now);
+    }
     for (JobSheet.Difference difference : differences) {
       out.println("line " + difference.line() + "\n  stands:   " + difference.stands() + "\n  computed: "
           + difference.computed());
     }
     out.println(differences.isEmpty() ? "the page is as computed from its job" : differences.size() + " lines differ");
-    return differences.isEmpty() ? 0 : 1;
+    return differences.isEmpty() && then.equals(now) ? 0 : 1;
   }
 
-  /** {@code schema page|json}. */
   int schema(Arguments given) {
-    given.options(Set.of());
-    String form = given.words(1, 1, "schema page|json").get(0);
+    String form = given.words(1, 1).get(0);
     switch (form) {
       case "page" -> out.print(JobFile.reference());
       case "json" -> out.print(JobFile.jsonSchema());
@@ -227,8 +243,8 @@ final class JobCommands {
   }
 
   /** The words and options of a command line. */
-  record Arguments(List<String> words, Map<String, String> options) {
-    static Arguments of(List<String> args) {
+  record Arguments(Help help, List<String> words, Map<String, String> options) {
+    static Arguments of(Help help, List<String> args) {
       List<String> words = new ArrayList<>();
       Map<String, String> options = new LinkedHashMap<>();
       for (int i = 0; i < args.size(); i++) {
@@ -239,28 +255,24 @@ final class JobCommands {
         }
         int sign = arg.indexOf('=');
         String name = sign < 0 ? arg.substring(2) : arg.substring(2, sign);
+        if (!help.optionNames().contains(name)) {
+          throw new IllegalArgumentException("no option --" + name
+              + (help.optionNames().isEmpty() ? "; this command has none" : "; known: --" + String.join(", --",
+                  help.optionNames())));
+        }
         if (sign < 0 && i + 1 == args.size()) {
-          throw new IllegalArgumentException("--" + name + " needs a value");
+          throw new IllegalArgumentException("--" + name + " needs a value\n" + help.line());
         }
         if (options.put(name, sign < 0 ? args.get(++i) : arg.substring(sign + 1)) != null) {
           throw new IllegalArgumentException("--" + name + " stands twice");
         }
       }
-      return new Arguments(words, options);
+      return new Arguments(help, words, options);
     }
 
-    void options(Set<String> known) {
-      Set<String> unknown = new LinkedHashSet<>(options.keySet());
-      unknown.removeAll(known);
-      if (!unknown.isEmpty()) {
-        throw new IllegalArgumentException("no option --" + unknown.iterator().next()
-            + (known.isEmpty() ? "; this command has none" : "; known: --" + String.join(", --", known)));
-      }
-    }
-
-    List<String> words(int least, int most, String usage) {
+    List<String> words(int least, int most) {
       if (words.size() < least || words.size() > most) {
-        throw new IllegalArgumentException(usage);
+        throw new IllegalArgumentException(help.line());
       }
       return words;
     }
@@ -271,21 +283,26 @@ final class JobCommands {
   }
 
   /** Runs a command; what is wrong with its input is said in words. */
-  static int run(String command, List<String> args, PrintStream out, PrintStream err, InputStream in) {
+  static int run(Help command, List<String> args, PrintStream out, PrintStream err, InputStream in) {
+    if (args.contains("--help") || args.contains("-h")) {
+      out.print(command.text());
+      return 0;
+    }
     JobCommands commands = new JobCommands(out, in);
+    Progress progress = Progress.of(command, err);
     try {
-      Arguments given = Arguments.of(args);
+      Arguments given = Arguments.of(command, args);
       return switch (command) {
-        case "new" -> commands.create(given);
-        case "ask" -> new Questions(out, in).ask(given);
-        case "check" -> commands.check(given);
-        case "sheet" -> commands.sheet(given);
-        case "card" -> commands.card(given);
-        case "compare" -> commands.compare(given);
-        case "what-if" -> commands.whatIf(given);
-        case "recompute" -> commands.recompute(given);
-        case "schema" -> commands.schema(given);
-        default -> throw new IllegalArgumentException("no command '" + command + "'");
+        case NEW -> commands.create(given);
+        case ASK -> new Questions(out, in).ask(given);
+        case CHECK -> commands.check(given);
+        case SHEET -> commands.sheet(given);
+        case CARD -> commands.card(given);
+        case COMPARE -> commands.compare(given);
+        case CHOOSE -> commands.choose(given);
+        case WHAT_IF -> commands.whatIf(given);
+        case RECOMPUTE -> commands.recompute(given);
+        case SCHEMA -> commands.schema(given);
       };
     } catch (InvalidPathException e) {
       err.println("'" + e.getInput() + "' is no name of a file: " + e.getReason());
@@ -295,6 +312,8 @@ final class JobCommands {
       err.println("'" + e.getFile() + "': " + Texts.reason(e));
     } catch (IOException e) {
       err.println(Texts.reason(e));
+    } finally {
+      progress.end();
     }
     return 2;
   }

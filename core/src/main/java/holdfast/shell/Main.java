@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.shell;
 
+import holdfast.installation.ExampleJobs;
 import holdfast.tables.EditionException;
 import holdfast.tables.TableFormatException;
 import holdfast.tables.TableSet;
@@ -19,22 +20,14 @@ import java.util.List;
 
 /** Entry of the executable jar. */
 public final class Main {
-  private static final String USAGE =
+  private static final String USAGE = String.format(
       """
       Holdfast
         java -jar holdfast.jar                      open JShell with the vocabulary imported
         java -jar holdfast.jar SCRIPT               run a script of JShell lines and end
-      on a job, which is a text file, '-' for standard input, or one of the bundled invented jobs lever, slip-fit,
-      yoke, impossible:
-        … new KIND [FILE] [--size SIZE]             a commented job to be changed by hand: stud-metric, stud-inch, yoke
-        … ask [FILE]                                asks for a job, one question after the other
-        … check JOB                                 all faults of the file, or whether the job may be installed
-        … sheet [JOB] [--html F] [--text F] [--units metric|inch|both]
-        … card [JOB] [--html F] [--units metric|inch|both] [--paper a4|letter] [--gauge U]
-        … compare JOB JOB…                          side by side
-        … what-if JOB key=value… [--to FILE]        for example member.bore=K7
-        … recompute SHEET.html                      computes a page again from the job in it, and compares
-        … schema page|json                          all keys of a job file
+      on a job, which is a text file, '-' for standard input, or one of the bundled invented jobs %s:
+      %s
+        each of them with --help tells its options
       on the tables:
         … tables diff A B                           what changes from one edition of the table set to another; each a
                                                     folder, a jar, or 'bundled'
@@ -42,7 +35,8 @@ public final class Main {
       Lines piped in are run like a script.
       java -Dholdfast.tables=EDITION -jar … computes with the tables of that folder or jar.
       Exit status: 0 it ran; 1 an error in a script, differences, or a job that must not be installed; 2 the command
-      line, a file or the tables cannot be used; 3 the output cannot be written any longer.""";
+      line, a file or the tables cannot be used; 3 the output cannot be written any longer.""",
+      String.join(", ", ExampleJobs.all().keySet()), Help.list());
 
   private Main() {}
 
@@ -86,10 +80,12 @@ public final class Main {
       }
       return script(System.in.readAllBytes(), "standard input", out, err);
     }
-    switch (args[0]) {
-      case "new", "ask", "check", "sheet", "card", "compare", "what-if", "recompute", "schema" -> {
-        return JobCommands.run(args[0], List.of(args).subList(1, args.length), out, err, System.in);
+    for (Help command : Help.values()) {
+      if (command.word().equals(args[0])) {
+        return JobCommands.run(command, List.of(args).subList(1, args.length), out, err, System.in);
       }
+    }
+    switch (args[0]) {
       case "tables" -> {
         return TablesCommand.run(args, out, err);
       }

@@ -12,7 +12,6 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 
 /** Asks for a job one question after the other. */
 final class Questions {
@@ -26,8 +25,7 @@ final class Questions {
 
   /** {@code ask [FILE]}: 0 if the job was written, 2 if the answers ended too early. */
   int ask(JobCommands.Arguments given) throws IOException {
-    given.options(Set.of());
-    List<String> words = given.words(0, 1, "ask [FILE]");
+    List<String> words = given.words(0, 1);
     JobQuestions questions = JobQuestions.start();
     out.println("Answer with a value and its unit. Enter alone takes what stands in brackets; ? explains.");
     while (questions.next().isPresent()) {

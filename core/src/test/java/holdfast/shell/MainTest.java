@@ -10,6 +10,7 @@ import holdfast.installation.InstallationPlan;
 import holdfast.job.JobFile;
 import holdfast.job.JobQuestions;
 import holdfast.job.JobSheet;
+import holdfast.sheet.PaperSize;
 import holdfast.tables.TableSet;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -125,7 +126,7 @@ class MainTest {
     assertEquals(InstallationPlan.example().sheet().text() + "HTML written to " + file + "\n", out());
     assertEquals(0, run("recompute", file.toString()));
     run("sheet", "slip-fit", "--html=" + file);
-    assertEquals(JobSheet.html(ExampleJobs.inchSlipFit()), Files.readString(file));
+    assertEquals(JobSheet.html(ExampleJobs.inchSlipFit(), PaperSize.LETTER), Files.readString(file));
     Files.writeString(file, Files.readString(file).replace("DO NOT", "D0 NOT").replace("380", "381"));
     assertEquals(1, run("recompute", file.toString()));
   }
