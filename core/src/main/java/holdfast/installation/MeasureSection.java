@@ -13,7 +13,7 @@ import holdfast.trace.Message;
 final class MeasureSection {
   static final Message HOW = Message.of("Bring all parts and gauges to one temperature; sizes hold at ", InstallationPlan.SHOP,
       ". Measure at three stations in two directions.");
-  static final SourceRef REFERENCE = SourceRef.memory("ISO 1", "reference temperature 20 °C");
+  static final SourceRef REFERENCE = SourceRef.memory("ISO 1:2022", "reference temperature 20 °C");
   static final SourceRef STATIONS = SourceRef.commonPractice("three stations, two directions");
 
   private MeasureSection() {}

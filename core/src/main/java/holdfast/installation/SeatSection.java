@@ -42,7 +42,7 @@ final class SeatSection {
         .notice(
             Block.Weight.SERIOUS,
             "Oil lightly and push the stud in by hand. Never hammer on the flange or the ring.",
-            SourceRef.published("Needle roller bearing catalogue", "mounting of cam followers"))
+            SourceRef.commonPractice("no blows on flange or ring while mounting"))
         .build();
   }
 

@@ -22,8 +22,11 @@ final class HtmlSheet {
               "groups", groups(section, numbers, glossary)));
     }
     List<Map<String, Object>> sources = new ArrayList<>();
+    List<String> marks = numbers.documentMarks();
     numbers.lines().forEach(line ->
-        sources.add(Map.of("number", sources.size() + 1, "document", line.getKey(), "places", line.getValue())));
+        sources.add(Map.of(
+            "number", sources.size() + 1, "document", line.getKey(), "places", line.getValue(),
+            "mark", marks.get(sources.size()))));
     return Templates.render(
         "sheet.html",
         Map.of(

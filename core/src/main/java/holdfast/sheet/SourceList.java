@@ -3,6 +3,7 @@ package holdfast.sheet;
 
 import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
+import holdfast.tables.SourceRegister;
 import holdfast.tables.TableSet;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -84,6 +85,11 @@ final class SourceList {
       lines.add(Map.entry(lines.size() + 1 + "  " + TableSet.bundled().sources().citation(document.getKey()), text.toString()));
     }
     return lines;
+  }
+
+  /** Marks of the documents in the order of the lines, as the audit names its pages. */
+  List<String> documentMarks() {
+    return documents.keySet().stream().map(SourceRegister::mark).toList();
   }
 
   private static String letter(Provenance provenance) {

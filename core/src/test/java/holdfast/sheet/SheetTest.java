@@ -64,7 +64,7 @@ class SheetTest {
     String html = sheet().html();
     assertTrue(html.contains("Press &lt;force&gt; &amp; more"), html);
     assertTrue(html.contains("<svg>"), html);
-    assertTrue(html.contains("<p id=\"source-2\"><b>2  Doc B:</b> .1 eq. 2 m</p>"), html);
+    assertTrue(html.contains("<p id=\"source-2\"><a href=\"audit/documents/doc-b.html\"><b>2  Doc B</b></a>: .1 eq. 2 m</p>"), html);
     assertFalse(html.contains("<script"), html);
     assertFalse(html.contains("http"), "nothing is loaded from elsewhere: " + html);
   }

@@ -4,7 +4,9 @@ package holdfast.tables;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 
 /** The documents that tables, formulas and checks may cite. Immutable. */
 public final class SourceRegister {
@@ -75,6 +77,18 @@ public final class SourceRegister {
    */
   public String citation(String id) {
     return contains(id) ? document(id).citation() : id;
+  }
+
+  /**
+   * Mark of a document in names of files and in links: its id in small letters, everything but letters and digits a hyphen.
+   * Sheets and the audit use the same marks.
+   *
+   * @param id its id
+   * @return for example {@code "iso-286-1-2010"} of {@code "ISO 286-1:2010"}
+   */
+  public static String mark(String id) {
+    Objects.requireNonNull(id, "id");
+    return id.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
   }
 
   /**

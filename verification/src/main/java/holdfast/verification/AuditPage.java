@@ -5,6 +5,8 @@ import com.samskivert.mustache.Mustache;
 import com.samskivert.mustache.Template;
 import holdfast.quantity.Numbers;
 import holdfast.tables.Provenance;
+import holdfast.tables.SourceRegister;
+import holdfast.tables.TableSet;
 import holdfast.verification.AuditView.ComparisonGroup;
 import holdfast.verification.AuditView.ComparisonRow;
 import holdfast.verification.AuditView.Counts;
@@ -28,11 +30,16 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** The HTML page of an audit. The page is a template in the resources; this class fills its view. */
 final class AuditPage {
+  /** Characters of the rows of a page; tags and letters of more than a byte make it up to a third larger. */
+  private static final int LARGEST_PART = 600_000;
+
   private AuditPage() {}
 
   static String of(AuditReport report) {
@@ -44,11 +51,90 @@ final class AuditPage {
     return Page.SUMMARY.execute(view(report));
   }
 
+  static String disclosed(AuditReport report) {
+    return Page.DISCLOSED.execute(view(report));
+  }
+
+  /** The subject of a suite: the first part of its id. */
+  static String subject(String suite) {
+    int end = suite.indexOf('/');
+    return end < 0 ? suite : suite.substring(0, end);
+  }
+
+  /** The pages with all comparisons, by suite and by document, each with its path; none is larger than a megabyte. */
+  static SortedMap<String, String> pages(Audit audit) {
+    SortedMap<String, String> pages = new TreeMap<>();
+    int number = 0;
+    for (Audit.Result result : audit.results()) {
+      number++;
+      String title = result.suite().id() + ": " + result.suite().title();
+      add(pages, suitePath(result.suite().id()), title, "suite-" + number, result.comparisons());
+    }
+    byDocument(audit).forEach((document, comparisons) -> add(
+        pages,
+        "documents/" + SourceRegister.mark(document),
+        Cases.set().sources().citation(document),
+        SourceRegister.mark(document),
+        comparisons));
+    return pages;
+  }
+
+  private static String suitePath(String id) {
+    return "comparisons/" + id.replace('/', '-');
+  }
+
+  private static SortedMap<String, List<Comparison>> byDocument(Audit audit) {
+    SortedMap<String, List<Comparison>> documents = new TreeMap<>();
+    // A sheet may cite a document without comparisons; its page says that there are none.
+    for (SourceRegister register : List.of(TableSet.bundled().sources(), Cases.set().sources())) {
+      register.documents().forEach(document -> documents.putIfAbsent(document.id(), new ArrayList<>()));
+    }
+    audit.comparisons().forEach(c -> documents.computeIfAbsent(c.source().document(), d -> new ArrayList<>()).add(c));
+    return documents;
+  }
+
+  private static void add(Map<String, String> pages, String path, String title, String anchor, List<Comparison> comparisons) {
+    List<List<ComparisonRow>> parts = parts(comparisons);
+    for (int part = 0; part < parts.size(); part++) {
+      List<ComparisonRow> rows = parts.get(part);
+      String of = parts.size() == 1 ? "" : ", part " + (part + 1) + " of " + parts.size();
+      pages.put(file(path, part), Page.PART.execute(new AuditView.Part(
+          title + of, anchor, part == 0 ? "" : name(file(path, part - 1)),
+          part + 1 == parts.size() ? "" : name(file(path, part + 1)), title, rows.size(), rows)));
+    }
+  }
+
+  private static String file(String path, int part) {
+    return path + (part == 0 ? "" : "-" + (part + 1)) + ".html";
+  }
+
+  private static String name(String path) {
+    return path.substring(path.indexOf('/') + 1);
+  }
+
+  /** Rows cut into parts that make pages below a megabyte. */
+  private static List<List<ComparisonRow>> parts(List<Comparison> comparisons) {
+    List<List<ComparisonRow>> parts = new ArrayList<>(List.of(new ArrayList<>()));
+    int length = 0;
+    for (Comparison comparison : comparisons) {
+      ComparisonRow row = row(comparison);
+      length += row.toString().length();
+      if (length > LARGEST_PART) {
+        parts.add(new ArrayList<>());
+        length = row.toString().length();
+      }
+      parts.get(parts.size() - 1).add(row);
+    }
+    return parts;
+  }
+
   /** Parsed once, when the first page is made. */
   private static final class Page {
     // Values are escaped for HTML; a name that the view does not hold is an error.
     static final Template TEMPLATE = template("audit.html");
     static final Template SUMMARY = template("summary.html");
+    static final Template PART = template("part.html");
+    static final Template DISCLOSED = template("disclosed.html");
 
     static Template template(String name) {
       return Mustache.compiler().emptyStringIsFalse(true).withLoader(Page::open).compile(open(name));
@@ -93,7 +179,14 @@ final class AuditPage {
             .filter(t -> !t.memoryOnly().isEmpty())
             .map(t -> new MemoryList(t.id(), t.memoryOnly().size(), t.memoryOnly()))
             .toList(),
-        groups(audit, c -> true));
+        byDocument(audit).entrySet().stream()
+            .map(d -> new AuditView.DocumentRow(
+                SourceRegister.mark(d.getKey()),
+                Cases.set().sources().citation(d.getKey()),
+                d.getValue().size(),
+                counts(d.getValue())))
+            .toList(),
+        AuditPlot.svg(audit));
   }
 
   private static List<GradeRow> grades(AuditReport report) {
@@ -129,7 +222,8 @@ final class AuditPage {
           result.comparisons().stream().map(c -> c.evidence().label()).distinct().sorted().collect(Collectors.joining(", "));
       rows.add(
           new SuiteRow(
-              rows.size() + 1, result.suite().id(), result.suite().title(), kinds, counts(result.comparisons())));
+              rows.size() + 1, result.suite().id(), result.suite().title(), kinds, suitePath(result.suite().id()) + ".html",
+              counts(result.comparisons())));
     }
     return rows;
   }

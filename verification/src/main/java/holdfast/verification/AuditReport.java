@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The outcome of an audit as documents: a summary of one page, a page with everything, and files for programs. The same
@@ -32,9 +33,8 @@ public record AuditReport(
   /** The files that {@link #write} makes, in the order in which a reader wants them. */
   public static final List<String> FILES =
       List.of(
-          "summary.html", "summary.txt", "audit.html", "audit.csv", "calculations.csv", "tables.csv", "audit.json",
-          "documents.txt",
-          "bibliography.bib", "bibliography.json", "environment.txt");
+          "summary.html", "summary.txt", "audit.html", "disclosed.html", "audit.csv", "calculations.csv", "tables.csv",
+          "audit.json", "documents.txt", "bibliography.bib", "bibliography.json", "environment.txt");
 
   /**
    * Which set of tables it was.
@@ -130,7 +130,8 @@ public record AuditReport(
   }
 
   /**
-   * Writes the {@link #FILES} in UTF-8.
+   * Writes the {@link #FILES} in UTF-8, and beside them the pages with all comparisons in the folders {@code comparisons}, by
+   * suite, and {@code documents}, by document.
    *
    * @param folder where to; made if it does not exist
    * @throws IOException if a file cannot be written
@@ -140,6 +141,11 @@ public record AuditReport(
     for (String file : FILES) {
       Files.writeString(folder.resolve(file), content(file), StandardCharsets.UTF_8);
     }
+    for (Map.Entry<String, String> page : AuditPage.pages(audit).entrySet()) {
+      Path file = folder.resolve(page.getKey());
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, page.getValue(), StandardCharsets.UTF_8);
+    }
   }
 
   private String content(String file) {
@@ -147,6 +153,7 @@ public record AuditReport(
       case "summary.html" -> AuditPage.summary(this);
       case "summary.txt" -> AuditText.summary(this);
       case "audit.html" -> html();
+      case "disclosed.html" -> AuditPage.disclosed(this);
       case "audit.csv" -> csv();
       case "calculations.csv" -> AuditCsv.calculations(calculations);
       case "tables.csv" -> AuditCsv.tables(coverage);

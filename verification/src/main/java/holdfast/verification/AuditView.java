@@ -24,7 +24,8 @@ record AuditView(
     List<String> confirmationHeads,
     List<CoverageRow> coverage,
     List<MemoryList> memoryOnly,
-    List<ComparisonGroup> all) {
+    List<DocumentRow> documents,
+    String plot) {
 
   /** How many comparisons ended how. */
   record Counts(long comparisons, long agree, long disclosed, long undisclosed, long stale) {
@@ -38,10 +39,16 @@ record AuditView(
   record EvidenceRow(String label, String meaning, Counts counts) {}
 
   /** One suite; the number is its column in the matrices. */
-  record SuiteRow(int number, String id, String title, String evidence, Counts counts) {}
+  record SuiteRow(int number, String id, String title, String evidence, String page, Counts counts) {}
 
   /** Comparisons of one suite. */
   record ComparisonGroup(int number, String id, String title, int size, List<ComparisonRow> rows) {}
+
+  /** A page with comparisons of one suite or one document; the marks of the pages beside it are empty where there is none. */
+  record Part(String heading, String anchor, String previous, String next, String id, int size, List<ComparisonRow> rows) {}
+
+  /** One document that comparisons cite. */
+  record DocumentRow(String mark, String citation, int size, Counts counts) {}
 
   /** One comparison. */
   record ComparisonRow(

@@ -42,7 +42,7 @@ class AuditPageTest {
 
   @Test
   void theSearchShowsWhatHoldsTheWords() throws IOException, InterruptedException {
-    String page = Files.readString(folder.resolve("audit.html")).replace("</body>", SEARCH);
+    String page = Files.readString(folder.resolve("documents/nist-sp-811.html")).replace("</body>", SEARCH);
     Path searched = Files.writeString(folder.resolve("searched.html"), page);
     String shown = Browser.run(folder, "--dump-dom", searched.toUri().toString());
     assertFalse(shown.contains("CONSOLE"), "a complaint of the page");

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -98,7 +99,8 @@ class AuditReportTest {
 
   @Test
   void textIsEscapedInHtml() {
-    String page = html(AGREES, DISCLOSED);
+    Audit audit = Audit.of(List.of(FakeSuite.of(AGREES, DISCLOSED)));
+    String page = html(AGREES, DISCLOSED) + String.join("", AuditPage.pages(audit).values());
     assertTrue(page.contains("agrees &amp; &lt;b&gt;bold&lt;/b&gt; &#39;quoted&#39;"), "escaped");
     assertFalse(page.contains("<b>"), "no raw markup from a name");
     assertFalse(page.contains("<i>"), "no raw markup from a reason");
@@ -123,7 +125,8 @@ class AuditReportTest {
   @Test
   void pageShowsDisclosureVerdictAndDigest() {
     String page = html(AGREES, DISCLOSED);
-    assertTrue(page.contains("misprint: &quot;2&quot; &lt;i&gt;"));
+    assertTrue(AuditPage.disclosed(AuditReport.of(Audit.of(List.of(FakeSuite.of(AGREES, DISCLOSED)))))
+        .contains("misprint: &quot;2&quot; &lt;i&gt;"));
     assertTrue(page.contains("PASSED"));
     assertTrue(page.contains(holdfast.tables.TableSet.bundled().digest()));
     assertFalse(page.contains("id=\"failures\""));
@@ -209,10 +212,47 @@ class AuditReportTest {
     assertEquals(List.of(), audit.comparisons().stream().filter(c -> c.outcome().fails()).map(Comparison::name).toList());
     AuditReport.of(audit).write(folder.resolve("a"));
     AuditReport.of(Audit.of(Suites.all())).write(folder.resolve("b"));
-    for (String name : AuditReport.FILES) {
-      assertEquals(-1, Files.mismatch(folder.resolve("a").resolve(name), folder.resolve("b").resolve(name)), name);
+    List<Path> files;
+    try (Stream<Path> all = Files.walk(folder.resolve("a"))) {
+      files = all.filter(Files::isRegularFile).map(folder.resolve("a")::relativize).toList();
     }
+    for (Path name : files) {
+      assertEquals(-1, Files.mismatch(folder.resolve("a").resolve(name), folder.resolve("b").resolve(name)), name.toString());
+    }
+    pagesAreSmallCompleteAndLinked(audit, files);
     assertEquals(true, ((Map<?, ?>) StrictJson.parse(Files.readString(folder.resolve("a/audit.json")))).get("passes"));
+  }
+
+  /** A page is below a megabyte; each comparison stands on a page of its suite and of its document; each link leads somewhere. */
+  private void pagesAreSmallCompleteAndLinked(Audit audit, List<Path> files) throws IOException {
+    Pattern link = Pattern.compile("href=\"([^\"#]*)(?:#([^\"]*))?\"");
+    int bySuite = 0;
+    int byDocument = 0;
+    List<String> dead = new ArrayList<>();
+    for (Path name : files) {
+      if (!name.toString().endsWith(".html")) {
+        continue;
+      }
+      Path file = folder.resolve("a").resolve(name);
+      String page = Files.readString(file);
+      assertTrue(Files.size(file) < 1_000_000, name + ": " + Files.size(file));
+      assertEquals(List.of(), unclosed(page), name.toString());
+      int rows = count(page, "<tr><th scope=\"row\">");
+      bySuite += name.startsWith("comparisons") ? rows : 0;
+      byDocument += name.startsWith("documents") ? rows : 0;
+      Matcher links = link.matcher(page);
+      while (links.find()) {
+        Path to = links.group(1).isEmpty() ? file : file.resolveSibling(links.group(1));
+        boolean there = Files.exists(to)
+            && (links.group(2) == null || Files.readString(to).contains(" id=\"" + links.group(2) + "\""));
+        if (!there) {
+          dead.add(name + " to " + links.group());
+        }
+      }
+    }
+    assertEquals(List.of(), dead);
+    assertEquals(audit.comparisons().size(), bySuite);
+    assertEquals(audit.comparisons().size(), byDocument);
   }
 
   private static int count(String text, String part) {
@@ -222,7 +262,7 @@ class AuditReportTest {
   /** Names of elements that are opened and closed in the wrong order. */
   private static List<String> unclosed(String page) {
     List<String> open = new ArrayList<>();
-    Matcher tag = Pattern.compile("<(/?)([a-z0-9]+)[^>]*>").matcher(page.substring(page.indexOf("<html")).replaceFirst("(?s)<script>.*</script>", ""));
+    Matcher tag = Pattern.compile("<(/?)([a-z0-9]+)(?:[^>]*[^/>])?>").matcher(page.substring(page.indexOf("<html")).replaceFirst("(?s)<script>.*</script>", ""));
     while (tag.find()) {
       String name = tag.group(2);
       if (List.of("meta", "br", "input").contains(name)) {
