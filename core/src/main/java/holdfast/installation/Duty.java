@@ -67,6 +67,7 @@ public record Duty(
       throw new InputException("load spectrum", "no step with load and speed", "at least one",
           "a roller without load, or one that stands, has no rating life");
     }
+    Check.positive(viscosity.mm2PerS(), "viscosity ν", "mm²/s", "a lubricant has a viscosity");
     Check.positive(wantedLife.hours(), "wanted life", "h", "it is a time");
     Check.within(staticSafety, 1, 10, "static safety S0", "", "1 to 2 normal, 2 to 3 impact");
     Check.within(trackHardness, 20, 58, "hardness of the track", "HRC", "range of the hardness factors");

@@ -2,6 +2,7 @@
 package holdfast.quantity;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,7 +26,7 @@ final class UnitParser {
     String numberText = stripped.substring(0, split).strip();
     for (Unit<Q> unit : units) {
       if (unit.isCalled(unitText)) {
-        return unit.of(number(numberText, parameter));
+        return unit.of(number(numberText, text, parameter));
       }
     }
     String known = units.stream().map(Unit::symbol).collect(Collectors.joining(", "));
@@ -33,10 +34,29 @@ final class UnitParser {
         parameter,
         "'" + text + "'",
         "a number and one of the units " + known,
-        unitText.isEmpty() ? "the unit is missing" : "'" + unitText + "' is not one of them");
+        unitText.isEmpty() ? "the unit is missing" : "'" + unitText + "' is not one of them" + meant(unitText, units));
+  }
+
+  /** The unit that is spelled alike but for capitals and the sign between its parts, if there is one. */
+  private static <Q extends Quantity<Q>> String meant(String typed, List<Unit<Q>> units) {
+    for (Unit<Q> unit : units) {
+      if (unit.names().stream().anyMatch(name -> letters(name).equals(letters(typed)))) {
+        return "; did you mean " + unit.symbol() + "?";
+      }
+    }
+    return "";
+  }
+
+  private static String letters(String unit) {
+    return unit.toLowerCase(Locale.ROOT).replaceAll("[\\s·.*-]", "");
   }
 
   static double number(String text, String parameter) {
+    return number(text, text, parameter);
+  }
+
+  /** The number in a text, of which an error shows all that was typed. */
+  private static double number(String text, String typed, String parameter) {
     String stripped = normal(text);
     if (DECIMAL.matcher(stripped).matches()) {
       return Double.parseDouble(stripped);
@@ -54,7 +74,7 @@ final class UnitParser {
     }
     throw new InputException(
         parameter,
-        "'" + text + "'",
+        "'" + typed + "'",
         "a number such as 25, 25.4, 5/8 or 1-1/2",
         stripped.contains(",") ? "the decimal sign is a point" : "it cannot be read as a number");
   }

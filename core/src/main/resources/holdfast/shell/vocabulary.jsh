@@ -7,6 +7,7 @@ import holdfast.failures.*;
 import holdfast.fits.*;
 import holdfast.fleet.*;
 import holdfast.installation.*;
+import holdfast.job.*;
 import holdfast.lubrication.*;
 import holdfast.quantity.*;
 import holdfast.rollers.*;

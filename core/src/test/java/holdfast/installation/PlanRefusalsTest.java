@@ -10,11 +10,13 @@ import static holdfast.quantity.Units.Nm;
 import static holdfast.quantity.Units.degC;
 import static holdfast.quantity.Units.kN;
 import static holdfast.quantity.Units.mm;
+import static holdfast.quantity.Units.mm2PerS;
 import static holdfast.quantity.Units.um;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdfast.bearings.ContaminationLevel;
 import holdfast.fits.Fit;
 import holdfast.fits.Gauge;
 import holdfast.fits.MeasuredPart;
@@ -39,6 +41,12 @@ class PlanRefusalsTest {
     refused("nut", () -> new InstallationPlan("job", PLAN.roller(), PLAN.member(), null, PLAN.duty(), null, PLAN.units()));
     YokePlan yoke = ExampleJobs.yokeInFork();
     refused("fork", () -> new YokePlan("job", yoke.roller(), yoke.pin(), null, yoke.duty(), null, yoke.units()));
+  }
+
+  /** A job file stated it; the duty was accepted and its sheet could not be computed. */
+  @Test
+  void aLubricantWithoutViscosityIsNone() {
+    refused("viscosity", () -> duty().lubricant(mm2PerS(0), ContaminationLevel.NORMAL_CLEANLINESS).build());
   }
 
   private static Fork.Builder gap(double gap) {
