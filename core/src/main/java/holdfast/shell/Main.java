@@ -20,25 +20,29 @@ import java.util.List;
 
 /** Entry of the executable jar. */
 public final class Main {
-  private static final String USAGE = String.format(
-      """
-      Holdfast
-        java -jar holdfast.jar                      open JShell with the vocabulary imported
-        java -jar holdfast.jar SCRIPT               run a script of JShell lines and end
-      on a job, which is a text file, '-' for standard input, or one of the bundled invented jobs %s:
-      %s
-        each of them with --help tells its options
-      on the tables:
-        … tables diff A B                           what changes from one edition of the table set to another; each a
-                                                    folder, a jar, or 'bundled'
-        … version                                   versions of the code and of the table set
-      Lines piped in are run like a script.
-      java -Dholdfast.tables=EDITION -jar … computes with the tables of that folder or jar.
-      Exit status: 0 it ran; 1 an error in a script, differences, or a job that must not be installed; 2 the command
-      line, a file or the tables cannot be used; 3 the output cannot be written any longer.""",
-      String.join(", ", ExampleJobs.all().keySet()), Help.list());
-
   private Main() {}
+
+  /** Not a constant: the names of the bundled jobs need tables, which may be unusable. */
+  private static String usage() {
+    return String.format(
+        """
+        Holdfast
+          java -jar holdfast.jar                      open JShell with the vocabulary imported
+          java -jar holdfast.jar SCRIPT               run a script of JShell lines and end
+        on a job, which is a text file, '-' for standard input, or one of the bundled invented jobs %s:
+        %s
+          each of them with --help tells its options
+        on the tables:
+          … tables diff A B                           what changes from one edition of the table set to another; each a
+                                                      folder, a jar, or 'bundled'
+          … version                                   versions of the code and of the table set
+        Lines piped in are run like a script.
+        java -Dholdfast.tables=EDITION -jar … computes with the tables of that folder or jar.
+        Exit status: 0 it ran; 1 an error in a script, differences, or a job that must not be installed; 2 the command
+        line, a file or the tables cannot be used; 3 the output cannot be written any longer.""",
+        String.join(", ", ExampleJobs.all().keySet()),
+        Help.list());
+  }
 
   /**
    * Runs the command line.
@@ -94,7 +98,7 @@ public final class Main {
         return 0;
       }
       case "help", "-h", "--help" -> {
-        out.println(USAGE);
+        out.println(usage());
         return 0;
       }
       default -> {
@@ -106,14 +110,14 @@ public final class Main {
   private static int script(String[] args, PrintStream out, PrintStream err) {
     if (args.length > 1) {
       err.println("one script at a time; given: " + String.join(" ", args));
-      err.println(USAGE);
+      err.println(usage());
       return 2;
     }
     try {
       return script(Files.readAllBytes(Path.of(args[0])), args[0], out, err);
     } catch (NoSuchFileException | InvalidPathException e) {
       err.println("no script '" + args[0] + "'");
-      err.println(USAGE);
+      err.println(usage());
     } catch (IOException e) {
       err.println("script '" + args[0] + "' cannot be read: " + Texts.reason(e));
     }

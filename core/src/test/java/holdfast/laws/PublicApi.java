@@ -27,7 +27,7 @@ final class PublicApi {
 
   /** Parts of results and rows of tables, which only the library makes. */
   private static final Set<String> PARTS_OF_RESULTS = Set.of(
-      "CriticalStress", "EndEffect", "MisalignmentLimit", "LubricationGuide", "TighteningMethod", "TradeFactor", "PartLimit",
+      "CriticalStress", "EndEffect", "SeatRecommendation", "MisalignmentLimit", "LubricationGuide", "TighteningMethod", "TradeFactor", "PartLimit",
       "Factor", "Limit", "Value");
 
   private PublicApi() {}

@@ -26,6 +26,8 @@ public final class FitSuites {
         FitExampleSuite.suite(),
         PreferredFitKindSuite.suite(),
         new ToleranceFormulaSuite(),
+        new GaugeGradeSuite(),
+        PartnerLookUps.suite(),
         new DeviationFormulaSuite(),
         new HoleRuleSuite(),
         new DeltaSuite(),

@@ -41,6 +41,7 @@ public final class ThreadSuites {
         new WorkedExampleSuite(),
         ValueSuite.of("threads/reference-values", Evidence.REFERENCE, ThreadValues::value, ThreadValues.REFERENCE),
         new SampledPreloadSuite(),
+        new NutLoadSuite(),
         ValueSuite.of("threads/recalled-formulas", Evidence.RECALLED, ThreadValues::value, ThreadValues.RECALLED)));
     return List.copyOf(suites);
   }
