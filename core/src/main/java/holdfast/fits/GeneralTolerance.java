@@ -15,7 +15,7 @@ public enum GeneralTolerance {
   FINE("f"),
   /** Class m, medium. */
   MEDIUM("m"),
-  /** Class c, coarse. */
+  /** Class c, coarse; over 6 mm, for no print was found below. */
   COARSE("c"),
   /** Class v, very coarse; over 3 mm. */
   VERY_COARSE("v");
@@ -43,9 +43,18 @@ public enum GeneralTolerance {
         return new Length(table.number(row, "deviation"));
       }
     }
-    String permitted = this == FINE ? "0.5 to 2000 mm" : this == VERY_COARSE ? "over 3 up to 4000 mm" : "0.5 to 4000 mm";
+    String permitted =
+        switch (this) {
+          case FINE -> "0.5 to 2000 mm";
+          case MEDIUM -> "0.5 to 4000 mm";
+          case COARSE -> "over 6 up to 4000 mm";
+          case VERY_COARSE -> "over 3 up to 4000 mm";
+        };
     throw new InputException(
-        "nominal size", size.toString(), permitted, "ISO 2768-1:1989 has no deviation of class " + letter + " for other sizes");
+        "nominal size",
+        size.toString(),
+        permitted,
+        "no deviation of class " + letter + " for other sizes was found in print, or ISO 2768-1:1989 has none");
   }
 
   /** The class as drawings name it, for example {@code "m"}. */

@@ -48,5 +48,7 @@ class FitPartnersTest {
     }
     assertThrows(InputException.class, () -> GeneralTolerance.FINE.deviation(mm(2001)));
     assertThrows(InputException.class, () -> GeneralTolerance.VERY_COARSE.deviation(mm(3)));
+    assertThrows(InputException.class, () -> GeneralTolerance.COARSE.deviation(mm(6)));
+    assertEquals(mm(0.5), GeneralTolerance.COARSE.deviation(mm(30)));
   }
 }
