@@ -10,27 +10,28 @@ import jdk.jshell.tool.JavaShellToolBuilder;
 
 /** JShell at a terminal. */
 final class Interactive {
-  private static final String GREETING =
+  static final String GREETING =
       """
       Units are functions: mm(25), kN(2.1), inch("5/8"), Nm(60), degC(80).
-      Try   Fit.of(mm(25), "H7/p6")   then   $1.explain()   or   InstallationPlan.example().sheet().text()
-      End with /exit.
+      Try   var fit = Fit.of(mm(25), "H7/p6")   then   print(fit.explain())   or   print(open("lever"))
+      help tells more, exit ends.
       """;
 
   private Interactive() {}
 
   static void open(PrintStream out) throws Exception {
     out.println("Holdfast " + Versions.code() + ", table set " + TableSet.bundled().version());
-    out.print(GREETING);
+    out.print(Vocabulary.words() ? GREETING : "End with /exit.\n");
     Path startup = startupFile();
+    Prompt.interactive();
     try {
       JavaShellToolBuilder.builder()
           .start(
               "--class-path", Vocabulary.classPath(),
               "--execution",
-              "local",
+              Vocabulary.words() ? QuietExecution.NAME : "local",
               "--feedback",
-              "concise",
+              "normal",
               "--startup",
               startup.toString());
     } finally {

@@ -121,7 +121,12 @@ final class JobCommands {
   }
 
   private static PaperSize paper(Arguments given, MountingPlan job) {
-    return given.option("paper").map(JobCommands::paper).orElse(job.units().inchFirst() ? PaperSize.LETTER : PaperSize.A4);
+    return given.option("paper").map(JobCommands::paper).orElse(usualPaper(job));
+  }
+
+  /** What lies in the printer of a works that measures so. */
+  static PaperSize usualPaper(MountingPlan job) {
+    return job.units().inchFirst() ? PaperSize.LETTER : PaperSize.A4;
   }
 
   private static PaperSize paper(String word) {

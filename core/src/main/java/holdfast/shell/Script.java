@@ -1,9 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.shell;
 
+import holdfast.quantity.Units;
 import java.io.PrintStream;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.EvalException;
 import jdk.jshell.JShell;
@@ -18,6 +25,11 @@ import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
  * silent. The first error ends the script.
  */
 final class Script {
+  /** A unit of a quotient of whole numbers: inch(5/8) would be 0 in, inch(1-1/2) 1 in. */
+  private static final Pattern FRACTION = Pattern.compile("\\b(" + Stream.of(Units.class.getMethods())
+      .filter(method -> Modifier.isStatic(method.getModifiers())).map(Method::getName).distinct().sorted()
+      .collect(Collectors.joining("|")) + ")\\(\\s*((?:\\d+\\s*[-+]\\s*)?\\d+\\s*/\\s*\\d+)\\s*\\)");
+
   private final JShell shell;
   private final String name;
   private final PrintStream out;
@@ -70,6 +82,13 @@ final class Script {
       }
       pending.setLength(0);
       pending.append(next.remaining());
+      Matcher fraction = FRACTION.matcher(next.source());
+      if (fraction.find()) {
+        fail(next.source(), "Java divides whole numbers to whole numbers, so that " + fraction.group(2).strip()
+            + " is no fraction; write it as a text: "
+            + fraction.group(1) + "(\"" + fraction.group(2).replaceAll("\\s", "") + "\")");
+        return false;
+      }
       for (SnippetEvent event : shell.eval(next.source())) {
         if (!report(event)) {
           return false;

@@ -12,10 +12,16 @@ final class Vocabulary {
 
   static String text() {
     try (InputStream in = Vocabulary.class.getResourceAsStream("/holdfast/shell/vocabulary.jsh")) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      String all = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return words() ? all : all.replace("import static holdfast.shell.Prompt.*;\n", "");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Whether the words of the prompt can be seen by what is typed: a module keeps them to itself, as in an image. */
+  static boolean words() {
+    return !Vocabulary.class.getModule().isNamed();
   }
 
   /** The class path of this program, for the compiler inside JShell. */

@@ -1,5 +1,6 @@
 import static holdfast.quantity.KnownUnits.*;
 import static holdfast.quantity.Units.*;
+import static holdfast.shell.Prompt.*;
 import holdfast.bearings.*;
 import holdfast.bearings.reference.*;
 import holdfast.contact.*;

@@ -87,6 +87,26 @@ class ScriptTest {
   }
 
   @Test
+  void aQuotientOfWholeNumbersIsNoFraction() {
+    for (String typed : new String[] {"inch(5/8)", "inch( 1 - 1/2 )", "var t = inch(1-1/2)", "mm(1/2)"}) {
+      err.reset();
+      assertEquals(1, run(typed + "\n"), typed);
+      String text = err.toString(StandardCharsets.UTF_8);
+      assertTrue(text.contains("write it as a text: ") && text.contains("(\""), text);
+    }
+    out.reset();
+    assertEquals(0, run("inch(\"1-1/2\")\ninch(5.0/8)\ninch(2)\n"));
+    assertEquals("38.1 mm\n15.875 mm\n50.8 mm\n", out.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void wordsOfThePromptWorkInScripts() {
+    assertEquals(0, run("print(mm(2))\nopen(\"lever\").equals(InstallationPlan.example())\n"));
+    assertEquals(1, run("nm(60)\n"));
+    assertTrue(err.toString(StandardCharsets.UTF_8).contains("did you mean Nm(60)?"), err.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
   void aScriptMayEndWithAComment() {
     assertEquals(0, run("mm(3)\n// the end"));
     assertEquals("3 mm\n", out.toString(StandardCharsets.UTF_8));
