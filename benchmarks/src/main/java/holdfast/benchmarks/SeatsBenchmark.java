@@ -11,6 +11,8 @@ import holdfast.seats.InterferenceFit;
 import holdfast.seats.Material;
 import holdfast.seats.OuterPart;
 import holdfast.seats.PlasticRingKernel;
+import holdfast.seats.SeatHold;
+import holdfast.seats.SeatSlopeKernel;
 import holdfast.seats.ThickRingKernel;
 import holdfast.seats.YieldRule;
 import java.util.List;
@@ -102,5 +104,11 @@ public class SeatsBenchmark {
   @Benchmark
   public double equivalentRing() {
     return HousingShapeKernel.edgeEquivalent(edge);
+  }
+
+  /** Compliance of an elastic seat, interpolated in four directions. */
+  @Benchmark
+  public double seatCompliance() {
+    return SeatSlopeKernel.momentCompliance(SeatHold.FRICTIONLESS_FREE, edge, 2.8, 1.3, 0.17);
   }
 }

@@ -16,6 +16,7 @@ import holdfast.quantity.Torque;
 import holdfast.seats.InnerPart;
 import holdfast.seats.InterferenceBand;
 import holdfast.seats.InterferenceFit;
+import holdfast.seats.SeatSlope;
 import holdfast.seats.SeatTilt;
 import holdfast.seats.ServiceState;
 import holdfast.seats.ShankSection;
@@ -352,6 +353,15 @@ public record InstallationPlan(
   public StudDeflection deflection() {
     StudLoad load = StudLoad.radial(duty.load(), roller.ringWidth(), roller.ringGap());
     return StudDeflection.of(shank(), load, roller.material(), member.seatLength());
+  }
+
+  /**
+   * Slope of the stud at the roller under the load, in the elastic seat. The tilt and the verdict count that of a rigid seat.
+   *
+   * @return the slope; empty if no solid was computed for such a seat
+   */
+  public Optional<SeatSlope> slopeInSeat() {
+    return SeatSlope.of(deflection(), member.body());
   }
 
   /**

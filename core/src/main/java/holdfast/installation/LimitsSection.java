@@ -21,6 +21,8 @@ final class LimitsSection {
   static Section of(InstallationPlan plan) {
     Section.Builder section = limits(plan);
     section.entry("Tilt of the stud under load", plan.tilt().toString(), plan.tilt().sources());
+    plan.slopeInSeat().ifPresent(slope -> section.entry("Slope of the stud in its elastic seat", slope
+        + "; the tilt above counts " + plan.deflection().tilt() + " of a rigid seat", slope.sources()));
     return track(section, plan)
         .warnings(plan.allLimits().warnings())
         .warnings(plan.stud().warnings())

@@ -7,7 +7,9 @@ import holdfast.installation.LimitCheck.Bound;
 import holdfast.installation.LimitCheck.Consequence;
 import holdfast.quantity.Stress;
 import holdfast.seats.StudDuty;
+import holdfast.seats.SeatSlope;
 import holdfast.seats.StudStrength;
+import holdfast.tables.Provenance;
 import holdfast.tables.SourceRef;
 import holdfast.trace.Message;
 import java.util.ArrayList;
@@ -21,6 +23,8 @@ final class StudLimits {
   private static final SourceRef PRESS_FIT =
       SourceRef.memory("DIN 743-2", "fatigue notch factors of press fits in bending");
   private static final SourceRef MOUTH = SourceRef.derived("equilibrium of a rigid pin, linear pressure");
+  private static final SourceRef SOLIDS =
+      new SourceRef("stud seat models", "what the bore carries while the flange is clamped", Provenance.REFERENCE_COMPUTATION);
   private static final SourceRef KIRSCH = SourceRef.memory("Kirsch 1898", "factor 3 at a small hole");
   private static final SourceRef GIVEN = SourceRef.commonPractice("as stated for this job");
 
@@ -69,6 +73,14 @@ final class StudLimits {
               plan.mouthPressure(), " on one side, more than the ", least,
               " of the loosest press fit: the other side lifts there and frets"
                   + (plan.faceStaysClosed() ? ", unless the flange that the nut keeps closed takes the moment" : "")), MOUTH);
+    }
+    if (plan.faceStaysClosed()) {
+      plan.slopeInSeat().map(SeatSlope::mouthPressureFlangeClosed).filter(pressure -> pressure.compareTo(least) > 0)
+          .ifPresent(pressure -> limits.unknown("seat-mouth-opens-clamped",
+              Message.of("even while the nut keeps the flange closed, the bore's part of load and moment presses its mouth with"
+                  + " up to ", pressure, " on one side, more than the ", least,
+                  " of the loosest press fit: the other side lifts there and frets"),
+              SOLIDS));
     }
   }
 

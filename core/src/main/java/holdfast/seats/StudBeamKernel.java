@@ -150,6 +150,13 @@ public final class StudBeamKernel {
     return force * (gap + 0.375 * width) / rigidity;
   }
 
+  /** Slope of the axis by shear in the middle of an even load, F/(2 κ G A); bending apart. Units as above, result in rad. */
+  static double shearSlope(double force, double diameter, double bore, double modulus, double poisson) {
+    double rigidity = StudSectionKernel.shearCoefficient(diameter, bore, poisson) * modulus / (2 * (1 + poisson))
+        * StudSectionKernel.area(diameter, bore);
+    return force / (2 * rigidity);
+  }
+
   private static double influence(double s, double x) {
     return s > x ? x * x * (3 * s - x) / 6 : s * s * (3 * x - s) / 6;
   }

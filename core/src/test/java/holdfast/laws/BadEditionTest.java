@@ -17,6 +17,8 @@ import holdfast.quantity.Units;
 import holdfast.rollers.RollerSeries;
 import holdfast.seats.HousingShapeKernel;
 import holdfast.seats.Material;
+import holdfast.seats.SeatHold;
+import holdfast.seats.SeatSlopeKernel;
 import holdfast.seats.SurfaceRoughness;
 import holdfast.threads.FrictionClass;
 import holdfast.threads.MetricToleranceKernel;
@@ -92,6 +94,7 @@ class BadEditionTest {
     doors.put("material", () -> Material.of("C45"));
     doors.put("roughness", () -> SurfaceRoughness.ofGrade("N7"));
     doors.put("housing shape", () -> HousingShapeKernel.squareEquivalent(2));
+    doors.put("seat slope", () -> SeatSlopeKernel.momentCompliance(SeatHold.BONDED_FREE, 1, 3, 1, 0));
     doors.put("thread", () -> ScrewThread.of("M8"));
     doors.put("thread tolerance", () -> MetricToleranceKernel.externalCrest(6, 1.25));
     doors.put("property class", () -> PropertyClass.of("8.8"));

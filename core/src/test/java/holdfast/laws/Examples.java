@@ -8,6 +8,7 @@ import holdfast.bearings.reference.LaminaKernel;
 import holdfast.bearings.reference.LaminaWorkspace;
 import holdfast.bearings.reference.LoadDistributionKernel;
 import holdfast.fits.ToleranceClass;
+import holdfast.seats.SeatHold;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -58,6 +59,10 @@ final class Examples {
       case "PlasticRingKernel.interference/7" -> one(1.1, 0.5, 40.0, 5e-6, 210000.0, 0.3, 300.0);
       case "PlasticRingKernel.pressure/3" -> one(1.1, 0.5, 300.0);
       case "PlasticRingKernel.radialStress/4" -> one(1.2, 1.1, 0.5, 300.0);
+      case "SeatSlopeKernel.momentCompliance/5", "SeatSlopeKernel.forceCompliance/5" ->
+          one(SeatHold.FRICTIONLESS_FREE, 0.9, 2.8, 1.0, 0.17);
+      case "SeatSlopeKernel.mouthSlope/9" -> one(SeatHold.BONDED_CLAMPED, 2100.0, 10.8, 18.0, 206000.0, 0.9, 2.8, 1.0, 0.17);
+      case "SeatSlopeKernel.boreForce/5", "SeatSlopeKernel.boreMoment/5" -> one(0.6, 0.9, 2.8, 1.0, 0.17);
       case "RotationKernel.hoopStress/6" -> one(40.0, 0.0, 80.0, 7850.0, 0.3, 3000.0);
       case "RotationKernel.interferenceLoss/10" -> one(40.0, 0.0, 80.0, 7850.0, 210000.0, 0.3, 7200.0, 110000.0, 0.25, 3000.0);
       case "StaticRatingKernel.thrustRoller/5" -> one(1.2, 20.0, 8.0, 10.0, 50.0);

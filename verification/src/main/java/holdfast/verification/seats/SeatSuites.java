@@ -47,6 +47,7 @@ public final class SeatSuites {
         InterferenceModelSuite.suite(),
         new JointProfileSuite(),
         HousingModelSuite.suite(),
+        StudSeatModelSuite.suite(),
         PlasticRingSuite.suite(),
         MaterialValueSuite.suite(),
         new ExpansionRangeSuite(),

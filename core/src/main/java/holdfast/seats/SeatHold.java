@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: Apache-2.0
+package holdfast.seats;
+
+/** How bore and face hold a stud against leaning. A real seat lies between two of these. */
+public enum SeatHold {
+  /** Friction holds the whole bore; the flange carries nothing. */
+  BONDED_FREE("bonded_free", "bore held by friction"),
+  /** The bore presses and pulls without friction, as a press fit does while its pressure lasts; the flange carries nothing. */
+  FRICTIONLESS_FREE("frictionless_free", "bore without friction"),
+  /** Friction holds the whole bore, the nut keeps the flange closed all round. */
+  BONDED_CLAMPED("bonded_clamped", "bore held by friction, flange closed"),
+  /** The bore is without friction, the nut keeps the flange closed all round. */
+  FRICTIONLESS_CLAMPED("frictionless_clamped", "bore without friction, flange closed"),
+  /** The flange that the nut keeps closed carries all; the bore does not touch. */
+  OPEN_CLAMPED("open_clamped", "flange closed, bore not touching");
+
+  private final String column;
+  private final String label;
+
+  SeatHold(String column, String label) {
+    this.column = column;
+    this.label = label;
+  }
+
+  /** Beginning of the columns of the table. */
+  String column() {
+    return column;
+  }
+
+  @Override
+  public String toString() {
+    return label;
+  }
+}
