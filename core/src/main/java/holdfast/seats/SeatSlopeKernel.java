@@ -52,7 +52,7 @@ public final class SeatSlopeKernel {
     Objects.requireNonNull(hold, "hold");
     check(length, wall, moduli, bore);
     Solids solids = SOLIDS.get();
-    return Math.exp(solids.at(solids.moment[hold.ordinal()], length, wall, moduli, bore)) * beyond(moduli);
+    return Math.exp(solids.at(solids.moment[hold.place()], length, wall, moduli, bore)) * beyond(moduli);
   }
 
   /**
@@ -70,8 +70,8 @@ public final class SeatSlopeKernel {
     Objects.requireNonNull(hold, "hold");
     check(length, wall, moduli, bore);
     Solids solids = SOLIDS.get();
-    return solids.at(solids.force[hold.ordinal()], length, wall, moduli, bore)
-        * Math.exp(solids.at(solids.moment[hold.ordinal()], length, wall, moduli, bore)) * beyond(moduli);
+    return solids.at(solids.force[hold.place()], length, wall, moduli, bore)
+        * Math.exp(solids.at(solids.moment[hold.place()], length, wall, moduli, bore)) * beyond(moduli);
   }
 
   /**
@@ -186,8 +186,8 @@ public final class SeatSlopeKernel {
           byForce[i] /= byMoment[i];
           byMoment[i] = Math.log(byMoment[i]);
         }
-        moment[hold.ordinal()] = byMoment;
-        force[hold.ordinal()] = byForce;
+        moment[hold.place()] = byMoment;
+        force[hold.place()] = byForce;
       }
       shares[0] = column(table, "bore_force_of_force");
       shares[1] = column(table, "bore_moment_of_force");
