@@ -50,7 +50,7 @@ class TypedLawTest {
     Ordinary.all().forEach(this::keepWithParts);
     Ordinary.words().forEach(draw::keep);
     watched.run(() -> {
-      for (int i = 0; i < Effort.of(5_000); i++) {
+      for (int i = 0; i < Effort.of(7_000); i++) {
         List<Executable> from = i % 2 == 0 || silent.isEmpty() ? api : silent;
         tryOut(from.get(random.nextInt(from.size())));
         if (i % 200 == 0) {
@@ -62,7 +62,7 @@ class TypedLawTest {
     assertEquals(Map.of(), faults, () -> faults.size() + " faults with seed " + Effort.SEED);
     assertEquals(Map.of(), nulls.faults(), "null is neither refused by the parameter's name nor documented");
     assertTrue(nulls.tried() > 0.95 * api.size(), () -> "tried with null: " + nulls.tried() + " of " + api.size());
-    assertTrue(silent.size() < 0.15 * api.size(), () -> "never answered: " + silent);
+    assertTrue(silent.size() < 0.15 * api.size(), () -> silent.size() + " of " + api.size() + " never answered: " + silent);
   }
 
   private void tryOut(Executable call) {
