@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.bearings;
 
+import holdfast.quantity.Check;
 import holdfast.quantity.InputException;
 import holdfast.quantity.KnownUnits;
 import holdfast.quantity.Length;
@@ -43,6 +44,20 @@ public enum ClearanceGroup {
    */
   public Length greatest(Length bore) {
     return value(bore, "greatest");
+  }
+
+  /**
+   * Least clearance that is left when the inner ring is pressed onto its shaft and the raceway grows with it.
+   *
+   * @param bore bore d of the bearing, over 0 to the end of the table
+   * @param growth by how much the diameter of the raceway grows, 0 or more
+   * @return the clearance left; negative for preload
+   * @throws InputException if the table does not hold the bore, or the raceway shrinks
+   */
+  public Length leastAfterFitting(Length bore, Length growth) {
+    Objects.requireNonNull(growth, "growth");
+    Check.notNegative(growth.mm(), "growth of the raceway", "mm", "a press fit widens the ring");
+    return least(bore).minus(growth);
   }
 
   private Length value(Length bore, String column) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package holdfast.installation;
 
+import holdfast.bearings.ClearanceGroup;
 import holdfast.bearings.LoadRatings;
 import holdfast.bearings.reference.RollerProfile;
 import holdfast.bearings.reference.RollerSet;
@@ -173,6 +174,21 @@ public record RollerInterior(
       this.clearance = Objects.requireNonNull(play, "play");
       this.clearanceFrom = Objects.requireNonNull(origin, "origin");
       return this;
+    }
+
+    /**
+     * States the group of the internal clearance before mounting. The greatest play of the group is taken, for it lets the ring
+     * lean farthest; the groups are printed for cylindrical roller bearings.
+     *
+     * @param group the group
+     * @param bore bore of the bearing, or raceway of the stud
+     * @param origin where the group comes from
+     * @return this builder
+     * @throws holdfast.quantity.InputException if the table does not hold the bore
+     */
+    public Builder clearance(ClearanceGroup group, Length bore, ValueOrigin origin) {
+      Objects.requireNonNull(group, "group");
+      return clearance(group.greatest(bore), origin);
     }
 
     /**

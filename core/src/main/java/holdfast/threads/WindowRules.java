@@ -103,4 +103,18 @@ public record WindowRules(
   public WindowRules makersMaximum(Torque limit) {
     return new WindowRules(utilisation, facePressure, engagement, strippingSafety, greatestPreload, limit);
   }
+
+  /**
+   * States a nut of the usual height by its property class: it bears its proof load before its thread strips or it jams, so that
+   * no preload may pass it. A smaller greatest preload that is stated already stays.
+   *
+   * @param thread a metric coarse thread, M3 to M39
+   * @param propertyClass property class of the nut, for example {@code "8"}
+   * @return new rules
+   * @throws holdfast.quantity.InputException if no proof load of such a nut is known
+   */
+  public WindowRules nut(ScrewThread thread, String propertyClass) {
+    Force proof = NutProofLoads.of(thread, propertyClass);
+    return greatestPreload == null || proof.compareTo(greatestPreload) < 0 ? greatestPreload(proof) : this;
+  }
 }

@@ -23,6 +23,8 @@ class ClearanceGroupTest {
         }
       }
     }
+    assertEquals(um(-3), ClearanceGroup.C2.leastAfterFitting(mm(20), um(3)));
+    assertThrows(InputException.class, () -> ClearanceGroup.C2.leastAfterFitting(mm(20), um(-3)));
     assertThrows(InputException.class, () -> ClearanceGroup.CN.least(mm(0)));
     assertThrows(InputException.class, () -> ClearanceGroup.CN.least(mm(5000)));
   }

@@ -17,7 +17,10 @@ class NutProofLoadsTest {
     Tightening nut = Tightening.of(thread).bearingFace(mm(22.5), mm(17.5)).friction(0.1, 0.16);
     PropertyClass stud = PropertyClass.of("12.9");
     TorqueWindow free = nut.window(JointDemand.ofClamp(kN(1)), stud, Scatter.of(0.04), WindowRules.usual());
-    WindowRules rules = WindowRules.usual().greatestPreload(NutProofLoads.of(thread, "5"));
+    WindowRules rules = WindowRules.usual().nut(thread, "5");
+    assertEquals(NutProofLoads.of(thread, "5"), rules.greatestPreload());
+    assertEquals(kN(50), WindowRules.usual().greatestPreload(kN(50)).nut(thread, "5").greatestPreload());
+    assertEquals(rules, rules.nut(thread, "10"));
     TorqueWindow limited = nut.window(JointDemand.ofClamp(kN(1)), stud, Scatter.of(0.04), rules);
     assertTrue(limited.highest().compareTo(free.highest()) < 0, limited.highest() + " and " + free.highest());
   }
