@@ -90,6 +90,7 @@ public record BearingGeometry(
   public static BearingGeometry rollers(BearingType type, int rows, int rollers, Length rollerDiameter, Length rollerLength,
       Length pitchDiameter, Angle contactAngle) {
     Objects.requireNonNull(rollerDiameter, "rollerDiameter");
+    Objects.requireNonNull(rollerLength, "rollerLength");
     return new BearingGeometry(type, rows, rollers, rollerDiameter, rollerLength, pitchDiameter, contactAngle);
   }
 
