@@ -89,12 +89,12 @@ public record PinGreasing(
     return instructions;
   }
 
-  /** The bore is drilled from the accessible end. */
   /** The ends and holes that are there: one feeds, the others are closed. */
   static List<Port> open(YokePlan plan) {
     return Stream.of(Port.values()).filter(port -> open(plan, port)).toList();
   }
 
+  /** The bore is drilled from the accessible end. */
   private static boolean open(YokePlan plan, Port port) {
     return switch (port) {
       case HEAD -> true;
